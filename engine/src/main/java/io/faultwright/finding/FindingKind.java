@@ -1,0 +1,45 @@
+package io.faultwright.finding;
+
+import static io.faultwright.finding.Severity.ERROR;
+import static io.faultwright.finding.Severity.WARNING;
+
+import java.util.Locale;
+
+/** Every kind of finding; each has a page {@code docs/findings/<slug>.md}. */
+public enum FindingKind {
+  GAP(ERROR),
+  CONTRADICTION(ERROR),
+  DEAD_RULE(ERROR),
+  LIMITS_MISSING(ERROR),
+  OVERLAPPING_LIMITS(ERROR),
+  CIRCULAR_REFERRAL(ERROR),
+  CASE_FAILED(ERROR),
+  MISSING_CAUTION(ERROR),
+  FAULT_WITHOUT_REMEDY(ERROR),
+  EMPTY_NEVER(ERROR),
+  UNRECOGNISED_COMPLAINT(ERROR),
+  SUBSUMED_RULE(WARNING),
+  DUPLICATE_RULE(WARNING),
+  IDLE_CONDITION(WARNING),
+  UNLISTED_VALUE(WARNING),
+  UNUSED_READING(WARNING),
+  FAULT_NEVER_CONCLUDED(WARNING),
+  RULE_UNTESTED(WARNING),
+  INSTEAD_OF_WITHOUT_EFFECT(WARNING),
+  AMBIGUOUS_SYMPTOMS(WARNING);
+
+  private final Severity severity;
+
+  FindingKind(Severity severity) {
+    this.severity = severity;
+  }
+
+  public Severity severity() {
+    return severity;
+  }
+
+  /** The name in JSON, on the screen and of its page, for instance {@code dead-rule}. */
+  public String slug() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,34 @@
+package io.faultwright.model;
+
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * One published model with one published software version.
+ *
+ * @param model the model
+ * @param software the version; absent where the model has no control software
+ */
+public record Build(Model model, Optional<Version> software) implements Comparable<Build> {
+  /** What the build says about a family, model, software or option; absent where it has none. */
+  public Optional<String> attribute(String name) {
+    return switch (name) {
+      case Equipment.FAMILY -> Optional.of(model.family());
+      case Equipment.MODEL -> Optional.of(model.id());
+      case Equipment.SOFTWARE -> software.map(Version::text);
+      default -> Optional.ofNullable(model.options().get(name));
+    };
+  }
+
+  @Override
+  public int compareTo(Build other) {
+    return Comparator.comparing((Build build) -> build.model.id())
+        .thenComparing(build -> build.software.orElse(Version.NONE))
+        .compare(this, other);
+  }
+
+  @Override
+  public String toString() {
+    return model.id() + software.map(version -> " with software " + version.text()).orElse("");
+  }
+}

@@ -1,0 +1,29 @@
+package io.faultwright.model;
+
+import io.faultwright.source.Place;
+import java.util.Optional;
+import java.util.SortedSet;
+
+/**
+ * A recorded situation with what the rules must say.
+ *
+ * @param id identifier
+ * @param place where it stands
+ * @param symptom id of the symptom
+ * @param given the situation, partial or whole
+ * @param expect the answers; empty: {@code nothing yet}
+ * @param note why it is recorded
+ * @param origin where a field case comes from
+ */
+public record Case(
+    String id,
+    Place place,
+    String symptom,
+    Situation given,
+    SortedSet<Answer> expect,
+    String note,
+    Optional<String> origin) {
+  public Case {
+    expect = Sorted.set(expect);
+  }
+}

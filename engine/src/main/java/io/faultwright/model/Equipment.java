@@ -1,0 +1,56 @@
+package io.faultwright.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * What the rules are about.
+ *
+ * @param families product families, by id
+ * @param options features with named values, by id
+ * @param models published models, by model number
+ * @param nameplate how a model number is read
+ */
+public record Equipment(
+    SortedMap<String, Family> families,
+    SortedMap<String, Option> options,
+    SortedMap<String, Model> models,
+    Optional<Nameplate> nameplate) {
+  /** Names of the facts of a build that are not options. */
+  public static final String FAMILY = "family";
+
+  public static final String MODEL = "model";
+  public static final String SOFTWARE = "software";
+
+  public Equipment {
+    families = Sorted.copy(families);
+    options = Sorted.copy(options);
+    models = Sorted.copy(models);
+  }
+
+  /** Every published model with every software version of its controller, in a fixed order. */
+  public List<Build> builds() {
+    return models.values().stream().flatMap(Equipment::builds).toList();
+  }
+
+  private static Stream<Build> builds(Model model) {
+    return model.software().isEmpty()
+        ? Stream.of(new Build(model, Optional.empty()))
+        : model.software().stream().map(version -> new Build(model, Optional.of(version)));
+  }
+
+  /** Every published software version, oldest first. */
+  public List<Version> versions() {
+    TreeSet<Version> all = new TreeSet<>();
+    models.values().forEach(model -> all.addAll(model.software()));
+    return List.copyOf(all);
+  }
+
+  /** The facts a condition may ask of a build: family, model, software and every option. */
+  public List<String> attributes() {
+    return Stream.concat(Stream.of(FAMILY, MODEL, SOFTWARE), options.keySet().stream()).toList();
+  }
+}

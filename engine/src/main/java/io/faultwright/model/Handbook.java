@@ -1,0 +1,33 @@
+package io.faultwright.model;
+
+import io.faultwright.source.Place;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The title page.
+ *
+ * @param place where {@code handbook:} stands
+ * @param title as printed
+ * @param maker name of the equipment maker
+ * @param revision as the trainer counts
+ * @param date of the revision, ISO 8601, given by the trainer and never taken from a clock
+ * @param language BCP 47 tag of the texts
+ * @param disclaimer printed on every page's foot and in full on the start page
+ * @param hotline whom to call
+ * @param base address under which the site will stand
+ * @param start guide shown on the start page
+ * @param notes further printed lines
+ */
+public record Handbook(
+    Place place,
+    String title,
+    String maker,
+    String revision,
+    String date,
+    String language,
+    String disclaimer,
+    Optional<String> hotline,
+    Optional<String> base,
+    Optional<String> start,
+    List<String> notes) {}

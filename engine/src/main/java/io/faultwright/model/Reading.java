@@ -1,0 +1,51 @@
+package io.faultwright.model;
+
+import io.faultwright.source.Place;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Something a technician can observe.
+ *
+ * @param id identifier
+ * @param place where it stands
+ * @param title short name, for tables
+ * @param ask the question, for charts
+ * @param domain which values it can have
+ * @param access what has to be opened or touched
+ * @param minutes how long it takes
+ * @param how how it is taken, one instruction an entry
+ * @param where where it is taken
+ * @param phase phase of the cycle in which it is taken
+ * @param instrument what it is taken with
+ * @param accuracy of the instrument, as written
+ * @param cautions ids of the cautions to show before it, those of its access kind included
+ * @param guide id of the page that explains it
+ * @param applies equipment on which it can be taken
+ * @param normal values that are no complaint; empty where that is not said
+ */
+public record Reading(
+    String id,
+    Place place,
+    String title,
+    String ask,
+    Domain domain,
+    Access access,
+    BigFraction minutes,
+    List<String> how,
+    Optional<String> where,
+    Optional<String> phase,
+    Optional<String> instrument,
+    Optional<String> accuracy,
+    SortedSet<String> cautions,
+    Optional<String> guide,
+    Condition applies,
+    SortedSet<String> normal) {
+  public Reading {
+    how = List.copyOf(how);
+    cautions = Sorted.set(cautions);
+    normal = Sorted.set(normal);
+  }
+}

@@ -1,0 +1,2 @@
+/** Exact quantities: rational values, units and intervals. */
+package io.faultwright.quantity;

@@ -1,0 +1,2 @@
+/** Text as it was read, and the places in it. */
+package io.faultwright.source;
