@@ -139,7 +139,7 @@ class WordingTest {
                 && build.software().filter(v -> v.text().matches("1.4|2.9")).isPresent());
     assertBuilds("Model: FL-12G1", build -> build.model().id().equals("FL-12G1"));
     assertBuilds(
-        "one of: (Software: 2.10; Model: FL-12G1), or Model: TN-08G2",
+        "one of: (Model: FL-12G1; Software: 2.10), or Model: TN-08G2",
         build -> build.toString().matches("FL-12G1 with software 2.10|TN-08G2.*"));
   }
 
