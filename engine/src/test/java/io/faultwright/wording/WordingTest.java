@@ -133,7 +133,7 @@ class WordingTest {
     assertBuilds(
         "Defrost: Electric", build -> build.attribute("defrost").equals(Optional.of("electric")));
     assertBuilds(
-        "Defrost: Hot gas; Software: at most 2.9",
+        "Model: FL-12G1; Software: at most 2.9",
         build ->
             build.attribute("defrost").equals(Optional.of("hot-gas"))
                 && build.software().filter(v -> v.text().matches("1.4|2.9")).isPresent());
