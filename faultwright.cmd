@@ -96,7 +96,7 @@ move /y "%FW_STAMP%.next" "%FW_STAMP%" >nul
 exit /b 0
 
 :archive
-if not exist "%FW_HOME%\demo" exit /b 0
-"%FW_JAVA%" %FW_FLAGS% "-XX:ArchiveClassesAtExit=%FW_ARCHIVE%" -jar "%FW_JAR%" check "%FW_HOME%\demo" >nul 2>nul <nul
+if not exist "%FW_HOME%\rules\walk-in-freezers" exit /b 0
+"%FW_JAVA%" %FW_FLAGS% "-XX:ArchiveClassesAtExit=%FW_ARCHIVE%" -jar "%FW_JAR%" check "%FW_HOME%\rules\walk-in-freezers" >nul 2>nul <nul
 if not exist "%FW_ARCHIVE%" type nul > "%FW_ARCHIVE%"
 exit /b 0

@@ -17,6 +17,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Conditions, values, builds and answers in words for people, with titles instead of ids. */
 public final class Wording {
@@ -53,6 +54,14 @@ public final class Wording {
   /** A stretch of a quantity, for instance {@code 4 to 8 K} or {@code at least 65 °C}. */
   public String interval(String reading, Interval interval) {
     return Amounts.interval(interval, subjects.unit(reading));
+  }
+
+  /**
+   * An amount that was worked out and need not be exact, such as a limit between two rows: {@code
+   * 9.37 bar(g)}, or {@code about 9.373 bar(g)} where it was rounded.
+   */
+  public String about(String reading, BigFraction amount) {
+    return Amounts.about(amount, subjects.unit(reading));
   }
 
   /** What a subject must be, for instance {@code above limits} or {@code 2.9 or 2.10}. */
