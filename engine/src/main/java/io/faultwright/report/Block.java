@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 
 /** Labelled lines below a message, with the texts in one column. */
 final class Block {
-  private static final int LABEL = 13;
+  private static final int LABEL = 15;
 
   private Block() {}
 

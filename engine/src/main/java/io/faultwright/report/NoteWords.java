@@ -2,6 +2,7 @@ package io.faultwright.report;
 
 import io.faultwright.model.Domain;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
 import io.faultwright.run.Note;
 import io.faultwright.run.TestTrace;
@@ -80,19 +81,17 @@ final class NoteWords {
   }
 
   private String limitsMissing(Note.LimitsMissing missing) {
-    String at =
-        missing
-            .at()
-            .flatMap(
-                value ->
-                    Optional.ofNullable(kb.limits().get(missing.reading()))
-                        .flatMap(table -> table.driver())
-                        .map(driver -> " at " + wording.about(driver, value)))
-            .orElse("");
-    return "no limits of "
-        + wording.subject(missing.reading())
-        + " for "
-        + wording.builds(missing.builds())
-        + at;
+    String builds =
+        missing.builds().size() == 1
+            ? wording.build(missing.builds().get(0))
+            : wording.builds(missing.builds());
+    return "no limits of " + wording.subject(missing.reading()) + at(missing) + " for " + builds;
+  }
+
+  private String at(Note.LimitsMissing missing) {
+    return Optional.ofNullable(kb.limits().get(missing.reading()))
+        .flatMap(LimitsTable::driver)
+        .flatMap(driver -> missing.at().map(value -> " at " + wording.about(driver, value)))
+        .orElse("");
   }
 }

@@ -44,7 +44,7 @@ final class TestWords {
         .match(
             reading ->
                 reading.value().map(value -> wording.value(subject, value)).orElse(OPEN)
-                    + limits(subject, reading),
+                    + limits(test, reading),
             equipment -> wording.oneOf(subject, equipment.values()));
   }
 
@@ -60,11 +60,16 @@ final class TestWords {
     return found.startsWith(OPEN) ? "" : "found ";
   }
 
-  private String limits(String subject, Found.OfReading reading) {
+  private String limits(TestTrace test, Found.OfReading reading) {
     boolean measured = reading.value().filter(Value.Number.class::isInstance).isPresent();
-    return measured && reading.bands().size() == 1
-        ? ", limits " + band(subject, reading.bands().get(0))
-        : "";
+    boolean judged = test.test().pattern() instanceof Condition.AgainstLimits;
+    if (!measured || !judged) {
+      return "";
+    }
+    if (reading.bands().size() == 1) {
+      return ", limits " + band(test.test().subject(), reading.bands().get(0));
+    }
+    return reading.bands().isEmpty() && test.missing().isEmpty() ? ", no limits for it" : "";
   }
 
   private String band(String subject, Band band) {
