@@ -3,10 +3,10 @@ package io.faultwright.report;
 import io.faultwright.run.Trace;
 
 /** How far a situation got, in a sentence for people. */
-final class StatusWords {
+public final class StatusWords {
   private StatusWords() {}
 
-  static String of(Trace trace) {
+  public static String of(Trace trace) {
     return switch (trace.status()) {
       case UNKNOWN_SYMPTOM -> "there is no such symptom";
       case NO_SUCH_EQUIPMENT -> "no published model has this equipment";

@@ -32,9 +32,4 @@ record Selection(Kind kind, List<String> values) {
         ? new Selection(Kind.ALL_BUT, left)
         : new Selection(Kind.ONLY, kept);
   }
-
-  /** The other values of the same whole. */
-  static Selection not(Collection<String> chosen, List<String> all) {
-    return of(all.stream().filter(value -> !chosen.contains(value)).toList(), all);
-  }
 }

@@ -91,7 +91,7 @@ public final class Wording {
       case EVERY -> "any";
       case NONE -> "none there is";
       case ONLY -> or(titles);
-      case ALL_BUT -> (titles.size() == 1 ? "not " : "other than ") + or(titles);
+      case ALL_BUT -> "not " + or(titles);
     };
   }
 
@@ -152,10 +152,21 @@ public final class Wording {
         : "not (" + condition(not.part()) + ")";
   }
 
+  /** The one value left, or what it must not be. */
   private String opposite(Test test) {
-    return test.pattern() instanceof OneOf oneOf
-        ? said(test.subject(), Selection.not(oneOf.values(), subjects.values(test.subject())))
-        : "not " + pattern(test.subject(), test.pattern());
+    return theOneLeft(test)
+        .map(value -> value(test.subject(), value))
+        .orElseGet(() -> "not " + pattern(test.subject(), test.pattern()));
+  }
+
+  private Optional<String> theOneLeft(Test test) {
+    List<String> left =
+        test.pattern() instanceof OneOf oneOf
+            ? subjects.values(test.subject()).stream()
+                .filter(value -> !oneOf.values().contains(value))
+                .toList()
+            : List.of();
+    return left.size() == 1 ? Optional.of(left.get(0)) : Optional.empty();
   }
 
   /** A published model with its software, by its title. */
