@@ -21,8 +21,7 @@ final class ProseNodes implements NodeRenderer {
   private final Destinations destinations;
   private final SafeLinks links;
 
-  ProseNodes(
-      Map<Heading, String> ids, int firstLevel, Destinations destinations, SafeLinks links) {
+  ProseNodes(Map<Heading, String> ids, int firstLevel, Destinations destinations, SafeLinks links) {
     this.ids = ids;
     this.firstLevel = firstLevel;
     this.destinations = destinations;
