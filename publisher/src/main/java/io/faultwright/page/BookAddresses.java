@@ -8,6 +8,11 @@ record BookAddresses() implements Addresses {
   }
 
   @Override
+  public String own(Target target) {
+    return href(target);
+  }
+
+  @Override
   public String file(String path) {
     return path;
   }

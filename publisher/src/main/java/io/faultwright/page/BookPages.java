@@ -1,5 +1,6 @@
 package io.faultwright.page;
 
+import io.faultwright.layout.Paper;
 import io.faultwright.model.Fault;
 import io.faultwright.model.Guide;
 import io.faultwright.model.KnowledgeBase;

@@ -1,5 +1,6 @@
 package io.faultwright.page;
 
+import io.faultwright.layout.Paper;
 import io.faultwright.model.Symptom;
 import java.util.List;
 import java.util.SortedMap;
@@ -8,10 +9,13 @@ import java.util.stream.IntStream;
 
 /** The pages of a symptom's chart, set into the site or the book. */
 final class ChartFigures {
-  /** Margins of the book's sheets, head and foot lines and the figure's title included. */
-  private static final double ACROSS = 36;
+  /** CSS pixels in a point of the drawing: one pixel is 1/96 inch, one point 1/72. */
+  private static final double PIXELS_PER_POINT = 96.0 / 72;
 
-  private static final double DOWN = 64;
+  /** Room that the book's chart sheets keep for the page number, in points. */
+  private static final double EDGE = 12;
+
+  private static final double FOOT = 36;
 
   private final SortedMap<String, List<String>> charts;
 
@@ -21,7 +25,7 @@ final class ChartFigures {
 
   /** Each drawing at its own size. */
   List<ChartFigure> onSite(Symptom symptom, Links links) {
-    return figures(symptom, links, svg -> 1);
+    return figures(symptom, links, svg -> PIXELS_PER_POINT);
   }
 
   /** Each drawing as large as its sheet allows; wide ones lie on a turned sheet. */
@@ -55,9 +59,10 @@ final class ChartFigures {
     return new ChartFigure(title, href, svg.sized(width, height), width, height);
   }
 
+  /** The scale at which a drawing fills its sheet; drawings measure in points. */
   private static double fit(SvgText svg, Paper paper, boolean landscape) {
-    return Math.min(
-        paper.room(landscape, ACROSS) / svg.width(),
-        paper.roomAbove(landscape, DOWN) / svg.height());
+    double width = (landscape ? paper.height() : paper.width()) - EDGE;
+    double height = (landscape ? paper.width() : paper.height()) - FOOT;
+    return PIXELS_PER_POINT * Math.min(width / svg.width(), height / svg.height());
   }
 }

@@ -19,7 +19,7 @@ final class FaultSections {
     return new FaultSection(
         new Target(Kind.FAULT, fault.id()).anchor(),
         fault.title(),
-        desk.links().fault(fault.id()),
+        desk.links().own(Kind.FAULT, fault.id(), fault.title()),
         fault.about(),
         new Clauses(desk).of(fault.applies()),
         new Cautions(desk).of(fault.cautions()),

@@ -20,6 +20,11 @@ final class Links {
     return addresses.href(new Target(kind, id));
   }
 
+  /** A link to the own page of something. */
+  Link own(Kind kind, String id, String title) {
+    return new Link(title, addresses.own(new Target(kind, id)));
+  }
+
   String file(String path) {
     return addresses.file(path);
   }

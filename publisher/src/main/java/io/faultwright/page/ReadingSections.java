@@ -30,7 +30,7 @@ final class ReadingSections {
     return new ReadingSection(
         new Target(Kind.READING, reading.id()).anchor(),
         reading.title(),
-        desk.links().reading(reading.id()),
+        desk.links().own(Kind.READING, reading.id(), reading.title()),
         reading.ask(),
         facts(reading),
         reading.domain().match(measured -> List.of(), ReadingSections::titles),

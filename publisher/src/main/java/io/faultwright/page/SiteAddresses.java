@@ -11,7 +11,12 @@ import java.util.Set;
 record SiteAddresses(String page, Set<Target> here) implements Addresses {
   @Override
   public String href(Target target) {
-    return here.contains(target) ? "#" + target.anchor() : file(SitePaths.address(target));
+    return here.contains(target) ? "#" + target.anchor() : own(target);
+  }
+
+  @Override
+  public String own(Target target) {
+    return file(SitePaths.address(target));
   }
 
   @Override

@@ -15,13 +15,16 @@ record SvgText(String text) {
       Pattern.compile("\\bviewBox=\"[\\d.-]+[ ,]+[\\d.-]+[ ,]+([\\d.]+)[ ,]+([\\d.]+)\"");
   private static final Pattern SIZE = Pattern.compile("\\s(?:width|height)=\"[^\"]*\"");
 
-  /** Drops what stands before the drawing: the XML declaration. */
+  /** What a file brings for standing alone, its fonts, and a page brings itself. */
+  private static final Pattern STYLE = Pattern.compile("<style>.*?</style>\\s*", Pattern.DOTALL);
+
+  /** Drops what a file needs to stand alone: the XML declaration and its fonts. */
   static SvgText of(String file) {
     Matcher root = ROOT.matcher(file);
     if (!root.find()) {
       throw new IllegalArgumentException("a chart without an svg element");
     }
-    return new SvgText(file.substring(root.start()).strip());
+    return new SvgText(STYLE.matcher(file.substring(root.start()).strip()).replaceFirst(""));
   }
 
   double width() {

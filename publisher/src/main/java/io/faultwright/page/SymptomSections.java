@@ -26,7 +26,7 @@ final class SymptomSections {
     return new SymptomSection(
         anchor,
         symptom.title(),
-        desk.links().symptom(symptom.id()),
+        desk.links().own(Kind.SYMPTOM, symptom.id(), symptom.title()),
         symptom.about(),
         clauses.of(symptom.applies()),
         clauses.of(symptom.recognise()),

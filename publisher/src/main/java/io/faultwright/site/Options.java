@@ -1,7 +1,7 @@
 package io.faultwright.site;
 
 import io.faultwright.finding.Finding;
-import io.faultwright.page.Paper;
+import io.faultwright.layout.Paper;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;

@@ -1,7 +1,7 @@
 package io.faultwright.render.html;
 
 import freemarker.core.HTMLOutputFormat;
-import freemarker.ext.beans.BeansWrapper;
+import freemarker.ext.beans.ZeroArgumentNonVoidMethodPolicy;
 import freemarker.template.DefaultObjectWrapper;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
@@ -10,11 +10,12 @@ import io.faultwright.prose.Html;
 import io.faultwright.prose.PlainText;
 import java.util.Optional;
 
-/** Shows page records to templates: components only, no methods; texts as data. */
+/** Shows page records to templates: their components; texts as data. */
 final class PageWrapper extends DefaultObjectWrapper {
   PageWrapper(Version version) {
     super(version);
-    setExposureLevel(BeansWrapper.EXPOSE_PROPERTIES_ONLY);
+    setRecordZeroArgumentNonVoidMethodPolicy(
+        ZeroArgumentNonVoidMethodPolicy.PROPERTY_ONLY_UNLESS_BEAN_PROPERTY_READ_METHOD);
   }
 
   @Override
