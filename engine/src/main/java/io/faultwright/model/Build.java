@@ -20,6 +20,25 @@ public record Build(Model model, Optional<Version> software) implements Comparab
     };
   }
 
+  /**
+   * Whether a condition on equipment facts alone, such as {@code applies}, holds for this build.
+   */
+  public boolean satisfies(Condition condition) {
+    return condition.match(
+        all -> all.parts().stream().allMatch(this::satisfies),
+        any -> any.parts().stream().anyMatch(this::satisfies),
+        not -> !satisfies(not.part()),
+        this::satisfiesTest);
+  }
+
+  private boolean satisfiesTest(Condition.Test test) {
+    return attribute(test.subject()).filter(value -> accepts(test, value)).isPresent();
+  }
+
+  private static boolean accepts(Condition.Test test, String value) {
+    return test.pattern() instanceof Condition.OneOf oneOf && oneOf.values().contains(value);
+  }
+
   @Override
   public int compareTo(Build other) {
     return Comparator.comparing((Build build) -> build.model.id())

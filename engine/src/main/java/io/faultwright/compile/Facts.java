@@ -1,0 +1,87 @@
+package io.faultwright.compile;
+
+import io.faultwright.model.Condition;
+import io.faultwright.model.Situation;
+import io.faultwright.model.Value;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A situation in a symptom, and what the rules decided about it. Used by one thread, for one run.
+ */
+public final class Facts {
+  private final Situation situation;
+  private final Candidates candidates;
+  private final SymptomProgram program;
+  private final Truth[] asked;
+  private final Truth[] decided;
+  private boolean doubt;
+
+  Facts(Situation situation, Candidates candidates, SymptomProgram program) {
+    this.situation = situation;
+    this.candidates = candidates;
+    this.program = program;
+    this.asked = new Truth[program.tests().size()];
+    this.decided = new Truth[program.statements().size()];
+  }
+
+  public Situation situation() {
+    return situation;
+  }
+
+  public Candidates candidates() {
+    return candidates;
+  }
+
+  /** What was observed for a reading; absent where it is not known yet. */
+  public Optional<Value> value(String reading) {
+    return Optional.ofNullable(situation.readings().get(reading));
+  }
+
+  /** The choice observed for a reading; absent where there is none. */
+  public Optional<String> word(String reading) {
+    return situation.readings().get(reading) instanceof Value.Word word
+        ? Optional.of(word.id())
+        : Optional.empty();
+  }
+
+  /** The number observed for a reading; absent where there is none. */
+  public Optional<BigFraction> amount(String reading) {
+    return situation.readings().get(reading) instanceof Value.Number number
+        ? Optional.of(number.amount())
+        : Optional.empty();
+  }
+
+  /** Whether a condition of the symptom holds. */
+  public Truth truth(Condition condition) {
+    return condition.match(
+        all -> all.parts().stream().map(this::truth).reduce(Truth.TRUE, Truth::and),
+        any -> any.parts().stream().map(this::truth).reduce(Truth.FALSE, Truth::or),
+        not -> truth(not.part()).not(),
+        test -> truth(program.tests().number(test)));
+  }
+
+  Truth truth(int test) {
+    if (asked[test] == null) {
+      asked[test] = program.tests().probe(test).of(this);
+      doubt |= asked[test] == Truth.UNKNOWN;
+    }
+    return asked[test];
+  }
+
+  /** Whether a test asked so far is unknown. */
+  public boolean inDoubt() {
+    return doubt;
+  }
+
+  /** What the rules decided about a statement, by its position in the symptom. */
+  public Truth decided(int statement) {
+    return decided[statement] == null ? Truth.FALSE : decided[statement];
+  }
+
+  void decide(int statement, Truth truth) {
+    if (decided(statement).compareTo(truth) < 0) {
+      decided[statement] = truth;
+    }
+  }
+}

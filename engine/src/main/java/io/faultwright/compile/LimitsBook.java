@@ -1,0 +1,52 @@
+package io.faultwright.compile;
+
+import io.faultwright.model.Band;
+import io.faultwright.model.Build;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Limits;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.Situation;
+import io.faultwright.model.Value;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The limits tables of a knowledge base, each cut down to a build when first asked for. */
+public final class LimitsBook {
+  private record Key(String reading, Build build) {}
+
+  private final Map<String, LimitsTable> tables;
+  private final Map<Key, Limits> limits = new ConcurrentHashMap<>();
+
+  LimitsBook(KnowledgeBase base) {
+    this.tables = base.limits();
+  }
+
+  public Optional<LimitsTable> table(String reading) {
+    return Optional.ofNullable(tables.get(reading));
+  }
+
+  /** The band of a reading on a build; absent without a row or without the driver's value. */
+  public Optional<Band> band(String reading, Build build, Situation situation) {
+    return table(reading).flatMap(table -> limits(table, build).at(driver(table, situation)));
+  }
+
+  /** Whether the band of a reading on a build depends on another reading. */
+  public boolean followsDriver(String reading, Build build) {
+    return table(reading).filter(table -> limits(table, build).followsDriver()).isPresent();
+  }
+
+  /** The value of the reading that a table follows, where it is given. */
+  public static Optional<BigFraction> driver(LimitsTable table, Situation situation) {
+    return table.driver().map(situation.readings()::get).flatMap(LimitsBook::amount);
+  }
+
+  private static Optional<BigFraction> amount(Value value) {
+    return value instanceof Value.Number number ? Optional.of(number.amount()) : Optional.empty();
+  }
+
+  private Limits limits(LimitsTable table, Build build) {
+    return limits.computeIfAbsent(new Key(table.reading(), build), key -> Limits.of(table, build));
+  }
+}

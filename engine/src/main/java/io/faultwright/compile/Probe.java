@@ -1,0 +1,7 @@
+package io.faultwright.compile;
+
+/** One test, asked of a situation. */
+@FunctionalInterface
+interface Probe {
+  Truth of(Facts facts);
+}

@@ -1,0 +1,68 @@
+package io.faultwright.compile;
+
+import io.faultwright.model.Band;
+import io.faultwright.model.Build;
+import io.faultwright.model.Condition.Side;
+import io.faultwright.model.Condition.Test;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Value.NotTaken;
+import io.faultwright.quantity.Interval;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Turns a test into something that can be asked of a situation. */
+final class ProbeMaker {
+  private final KnowledgeBase base;
+  private final LimitsBook limits;
+
+  ProbeMaker(KnowledgeBase base, LimitsBook limits) {
+    this.base = base;
+    this.limits = limits;
+  }
+
+  Probe of(Test test) {
+    return base.readings().containsKey(test.subject()) ? ofReading(test) : ofEquipment(test);
+  }
+
+  private static Probe ofEquipment(Test test) {
+    return facts -> facts.candidates().agree(build -> Truth.of(build.satisfies(test)));
+  }
+
+  private Probe ofReading(Test test) {
+    String reading = test.subject();
+    return test.pattern()
+        .match(
+            oneOf -> facts -> word(facts, reading, oneOf.values()),
+            inInterval -> facts -> amount(facts, reading, inInterval.interval()),
+            againstLimits -> facts -> side(facts, reading, againstLimits.sides()),
+            cannotBeTaken -> facts -> notTaken(facts, reading));
+  }
+
+  private static Truth word(Facts facts, String reading, Set<String> values) {
+    return facts.word(reading).map(values::contains).map(Truth::of).orElse(Truth.UNKNOWN);
+  }
+
+  private static Truth amount(Facts facts, String reading, Interval interval) {
+    return facts.amount(reading).map(interval::contains).map(Truth::of).orElse(Truth.UNKNOWN);
+  }
+
+  private static Truth notTaken(Facts facts, String reading) {
+    return facts
+        .value(reading)
+        .map(value -> Truth.of(value instanceof NotTaken))
+        .orElse(Truth.UNKNOWN);
+  }
+
+  private Truth side(Facts facts, String reading, Set<Side> sides) {
+    return facts
+        .amount(reading)
+        .map(value -> facts.candidates().agree(build -> side(facts, reading, build, value, sides)))
+        .orElse(Truth.UNKNOWN);
+  }
+
+  private Truth side(Facts facts, String reading, Build build, BigFraction value, Set<Side> sides) {
+    Optional<Band> band = limits.band(reading, build, facts.situation());
+    return band.map(ends -> Truth.of(sides.contains(ends.side(value)))).orElse(Truth.UNKNOWN);
+  }
+}

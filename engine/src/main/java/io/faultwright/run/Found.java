@@ -1,0 +1,49 @@
+package io.faultwright.run;
+
+import io.faultwright.model.Band;
+import io.faultwright.model.Sorted;
+import io.faultwright.model.Value;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.function.Function;
+
+/** What a situation says about the subject of a test. */
+public sealed interface Found {
+  /** Dispatches on the kind of subject. */
+  <T> T match(Function<OfReading, T> reading, Function<OfEquipment, T> equipment);
+
+  /**
+   * A reading.
+   *
+   * @param value what was observed; absent: not known yet
+   * @param bands what is within limits, where the test is against limits: one where the build is
+   *     known, none where the limits are not known
+   */
+  record OfReading(Optional<Value> value, List<Band> bands) implements Found {
+    public OfReading {
+      bands = List.copyOf(bands);
+    }
+
+    @Override
+    public <T> T match(Function<OfReading, T> reading, Function<OfEquipment, T> equipment) {
+      return reading.apply(this);
+    }
+  }
+
+  /**
+   * A fact of the equipment.
+   *
+   * @param values of the builds that the machine can be; one where it is known
+   */
+  record OfEquipment(SortedSet<String> values) implements Found {
+    public OfEquipment {
+      values = Sorted.set(values);
+    }
+
+    @Override
+    public <T> T match(Function<OfReading, T> reading, Function<OfEquipment, T> equipment) {
+      return equipment.apply(this);
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package io.faultwright.run;
+
+import io.faultwright.compile.Candidates;
+import io.faultwright.compile.Facts;
+import io.faultwright.compile.LimitsBook;
+import io.faultwright.compile.Truth;
+import io.faultwright.model.Band;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Condition.AgainstLimits;
+import io.faultwright.model.Condition.Test;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.Value;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** Why a condition holds, fails or is open in a situation: the tests that make it so. */
+final class Reasons {
+  private final KnowledgeBase base;
+  private final LimitsBook limits;
+  private final Facts facts;
+
+  Reasons(KnowledgeBase base, LimitsBook limits, Facts facts) {
+    this.base = base;
+    this.limits = limits;
+    this.facts = facts;
+  }
+
+  List<TestTrace> of(Condition condition) {
+    return of(condition, true).toList();
+  }
+
+  /** A part of the same truth as the whole is a reason for it, in an `all` as in an `any`. */
+  private Stream<TestTrace> of(Condition condition, boolean wanted) {
+    return condition.match(
+        all -> among(all.parts(), facts.truth(all), wanted),
+        any -> among(any.parts(), facts.truth(any), wanted),
+        not -> of(not.part(), !wanted),
+        test -> Stream.of(new TestTrace(test, wanted, found(test), missing(test))));
+  }
+
+  private Stream<TestTrace> among(List<Condition> parts, Truth truth, boolean wanted) {
+    return parts.stream()
+        .filter(part -> facts.truth(part) == truth)
+        .flatMap(part -> of(part, wanted));
+  }
+
+  private Found found(Test test) {
+    String subject = test.subject();
+    if (!base.readings().containsKey(subject)) {
+      return new Found.OfEquipment(candidates().values(subject));
+    }
+    boolean against = test.pattern() instanceof AgainstLimits;
+    return new Found.OfReading(facts.value(subject), against ? bands(subject) : List.of());
+  }
+
+  private List<Band> bands(String reading) {
+    return candidates().builds().stream()
+        .flatMap(build -> limits.band(reading, build, facts.situation()).stream())
+        .distinct()
+        .toList();
+  }
+
+  private SortedSet<String> missing(Test test) {
+    SortedSet<String> subjects = new TreeSet<>();
+    if (facts.truth(test) == Truth.UNKNOWN && canBeTaken(test.subject())) {
+      subjects.add(test.subject());
+      if (test.pattern() instanceof AgainstLimits) {
+        limits.table(test.subject()).ifPresent(table -> addMissing(table, subjects));
+      }
+      subjects.removeIf(subject -> !open(subject));
+    }
+    return subjects;
+  }
+
+  private void addMissing(LimitsTable table, SortedSet<String> subjects) {
+    subjects.addAll(table.by());
+    boolean follows =
+        candidates().builds().stream().anyMatch(b -> limits.followsDriver(table.reading(), b));
+    if (!follows) {
+      subjects.removeAll(table.drivers());
+    }
+  }
+
+  private boolean open(String subject) {
+    return base.readings().containsKey(subject)
+        ? facts.value(subject).isEmpty() && canBeTaken(subject)
+        : candidates().differIn(subject);
+  }
+
+  private boolean canBeTaken(String subject) {
+    boolean stated = facts.value(subject).filter(Value.NotTaken.class::isInstance).isPresent();
+    return !stated && (!base.readings().containsKey(subject) || applies(subject));
+  }
+
+  private boolean applies(String reading) {
+    Condition where = base.readings().get(reading).applies();
+    return candidates().builds().stream().anyMatch(build -> build.satisfies(where));
+  }
+
+  private Candidates candidates() {
+    return facts.candidates();
+  }
+}

@@ -1,0 +1,85 @@
+package io.faultwright.run;
+
+import io.faultwright.compile.Facts;
+import io.faultwright.compile.Statement;
+import io.faultwright.compile.Statement.Kind;
+import io.faultwright.compile.SymptomProgram;
+import io.faultwright.compile.Truth;
+import io.faultwright.model.Symptom;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The program of a symptom, ready to run, with its statements found by kind and rule. */
+final class SymptomRules {
+  private final SymptomProgram program;
+  private final Sessions sessions;
+  private final Map<Kind, int[]> positions = new EnumMap<>(Kind.class);
+  private final Map<String, Integer> rules = new HashMap<>();
+  private final Map<String, Set<String>> insteadOf = new HashMap<>();
+
+  SymptomRules(SymptomProgram program) {
+    this.program = program;
+    this.sessions = new Sessions(program.rules());
+    Stream.of(Kind.values()).forEach(kind -> positions.put(kind, find(kind)));
+    IntStream.of(positions.get(Kind.RULE)).forEach(at -> rules.put(statement(at).id(), at));
+    symptom()
+        .rules()
+        .values()
+        .forEach(rule -> rule.insteadOf().forEach(other -> put(other, rule.id())));
+  }
+
+  private int[] find(Kind kind) {
+    return IntStream.range(0, statements().size())
+        .filter(at -> statement(at).kind() == kind)
+        .toArray();
+  }
+
+  private void put(String silenced, String by) {
+    insteadOf.computeIfAbsent(silenced, id -> new TreeSet<>()).add(by);
+  }
+
+  Symptom symptom() {
+    return program.symptom();
+  }
+
+  SymptomProgram program() {
+    return program;
+  }
+
+  List<Statement> statements() {
+    return program.statements();
+  }
+
+  Statement statement(int position) {
+    return statements().get(position);
+  }
+
+  int position(String rule) {
+    return rules.get(rule);
+  }
+
+  /** Rules that say they stand instead of this one. */
+  Set<String> insteadOf(String rule) {
+    return insteadOf.getOrDefault(rule, Set.of());
+  }
+
+  /** Positions of the statements of a kind that are decided so, in order. */
+  IntStream decided(Facts facts, Kind kind, Truth truth) {
+    return IntStream.of(positions.get(kind)).filter(at -> facts.decided(at) == truth);
+  }
+
+  /** Positions of the statements of a kind that do not surely hold, in order. */
+  IntStream doubtful(Facts facts, Kind kind) {
+    return IntStream.of(positions.get(kind)).filter(at -> facts.decided(at) != Truth.TRUE);
+  }
+
+  void decide(Facts facts) {
+    sessions.decide(facts);
+  }
+}

@@ -1,0 +1,72 @@
+package io.faultwright.model;
+
+import static io.faultwright.model.Conditions.NOWHERE;
+
+import io.faultwright.model.LimitsTable.Between;
+import io.faultwright.model.LimitsTable.Row;
+import io.faultwright.quantity.Decimals;
+import io.faultwright.quantity.Interval;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Builds limits tables for tests; {@code -} stands for an end that is left out. */
+public final class LimitsTableBuilder {
+  private final String reading;
+  private final List<String> facts;
+  private final Optional<String> driver;
+  private final Optional<Between> between;
+  private final List<Row> rows = new ArrayList<>();
+
+  private LimitsTableBuilder(
+      String reading, List<String> facts, Optional<String> driver, Optional<Between> between) {
+    this.reading = reading;
+    this.facts = facts;
+    this.driver = driver;
+    this.between = between;
+  }
+
+  public static LimitsTableBuilder fixed(String reading, String... facts) {
+    return new LimitsTableBuilder(reading, List.of(facts), Optional.empty(), Optional.empty());
+  }
+
+  public static LimitsTableBuilder interpolated(String reading, String driver, String... facts) {
+    return new LimitsTableBuilder(
+        reading, List.of(facts), Optional.of(driver), Optional.of(Between.INTERPOLATE));
+  }
+
+  public static LimitsTableBuilder stepped(String reading, String driver, String... facts) {
+    return new LimitsTableBuilder(
+        reading, List.of(facts), Optional.of(driver), Optional.of(Between.STEP));
+  }
+
+  public LimitsTableBuilder row(Condition builds, String low, String high) {
+    return row(builds, Optional.empty(), low, high);
+  }
+
+  public LimitsTableBuilder at(Condition builds, String point, String low, String high) {
+    return row(builds, Optional.of(Interval.point(Decimals.parse(point))), low, high);
+  }
+
+  public LimitsTableBuilder over(
+      Condition builds, String from, String to, String low, String high) {
+    Interval stretch = Interval.closed(Decimals.parse(from), Decimals.parse(to));
+    return row(builds, Optional.of(stretch), low, high);
+  }
+
+  private LimitsTableBuilder row(Condition builds, Optional<Interval> at, String low, String high) {
+    rows.add(new Row(NOWHERE, builds, at, end(low), end(high)));
+    return this;
+  }
+
+  private static Optional<BigFraction> end(String text) {
+    return text.equals("-") ? Optional.empty() : Optional.of(Decimals.parse(text));
+  }
+
+  public LimitsTable build() {
+    List<String> by = Stream.concat(facts.stream(), driver.stream()).toList();
+    return new LimitsTable(reading, NOWHERE, by, driver, between, rows);
+  }
+}
