@@ -13,12 +13,7 @@ import io.faultwright.model.Handbook;
  * @param draft whether the rules still have errors, which is stamped on the page
  */
 public record Imprint(
-    String handbook,
-    String maker,
-    String revision,
-    String date,
-    String disclaimer,
-    boolean draft) {
+    String handbook, String maker, String revision, String date, String disclaimer, boolean draft) {
   public static Imprint of(Handbook handbook, boolean draft) {
     return new Imprint(
         handbook.title(),

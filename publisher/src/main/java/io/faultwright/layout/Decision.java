@@ -66,7 +66,8 @@ final class Decision {
   }
 
   private Stream<List<String>> lines(String question, double width, double height, int count) {
-    return wrap.whole(question, line -> room(width, height, count, line), count)
+    return wrap
+        .whole(question, line -> room(width, height, count, line), count)
         .filter(lines -> lines.size() == count)
         .stream();
   }

@@ -78,8 +78,7 @@ final class PageFrame {
       boolean bold = i == lines.size() - 1;
       String line = new Wrap(SIZE, bold).lines(lines.get(i), sourceWidth(), 1).get(0);
       double x = frame.right() - PADDING;
-      texts.add(
-          new Text(line, x, baseline + i * (SIZE + 2), SIZE, bold, Text.Anchor.END));
+      texts.add(new Text(line, x, baseline + i * (SIZE + 2), SIZE, bold, Text.Anchor.END));
     }
     return texts;
   }

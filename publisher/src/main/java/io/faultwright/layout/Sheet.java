@@ -28,8 +28,7 @@ final class Sheet {
   /** The parts in their places on the page, if they fit. */
   Optional<List<Placement>> packed(List<Placement> parts) {
     List<Row> rows = rows(parts);
-    double height =
-        rows.stream().mapToDouble(Row::height).sum() + BETWEEN * (rows.size() - 1);
+    double height = rows.stream().mapToDouble(Row::height).sum() + BETWEEN * (rows.size() - 1);
     boolean fits =
         height <= room.height() && rows.stream().allMatch(row -> row.width() <= room.width());
     return fits ? Optional.of(placed(rows)) : Optional.empty();

@@ -29,8 +29,7 @@ final class TerminatorFigure {
     return terminator(kind, outcome.title(), outcome.advice(), type.outcomeWidth());
   }
 
-  private Figure terminator(
-      Shape.Kind kind, String title, String advice, double widest) {
+  private Figure terminator(Shape.Kind kind, String title, String advice, double widest) {
     Wrap bold = new Wrap(type.size(), true);
     Wrap plain = new Wrap(type.small(), false);
     List<String> titles = bold.balanced(title, widest, MOST_TITLE_LINES);

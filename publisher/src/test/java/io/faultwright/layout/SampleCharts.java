@@ -90,15 +90,22 @@ public final class SampleCharts {
     return new Builder(
             "Ice is left on the coil after a hot-gas defrost", "Fell and Tarn, hot-gas defrost")
         .check(
-            "ice", "How does the ice look after the defrost?", List.of(),
+            "ice",
+            "How does the ice look after the defrost?",
+            List.of(),
             "Open the door straight after the drip time and look at the whole coil.")
         .check(
-            "voltage", "Is there voltage at the coil of the defrost valve?", List.of(LIVE),
-            "Start a defrost by hand.", "Measure at the terminals of the valve coil.")
+            "voltage",
+            "Is there voltage at the coil of the defrost valve?",
+            List.of(LIVE),
+            "Start a defrost by hand.",
+            "Measure at the terminals of the valve coil.")
         .check(
-            "discharge", "Discharge pressure in defrost against its limits?",
+            "discharge",
+            "Discharge pressure in defrost against its limits?",
             List.of(PRESSURE, CLEAN),
-            "Connect gauges.", "Read two minutes into the defrost.")
+            "Connect gauges.",
+            "Read two minutes into the defrost.")
         .check("software", "Which software version?", List.of(), "See the start screen.")
         .check("fan", "Does the fan stop during the defrost?", List.of())
         .fault("restricted", "Hot-gas defrost valve restricted", "Remedy: defrost-valve-restricted")
@@ -108,11 +115,8 @@ public final class SampleCharts {
         .fault("setting", "Defrost ends too early", "Remedy: defrost-setting")
         .fault("fan-relay", "Fan relay welded", "Remedy: fan-relay")
         .node(
-            new Outcome(
-                "room", Ending.REFERRAL, "Go to: Room is too warm", "Chart room-too-warm"))
-        .node(
-            new Outcome(
-                "hotline", Ending.ESCALATION, "Ask the hotline", "+00 000 000"))
+            new Outcome("room", Ending.REFERRAL, "Go to: Room is too warm", "Chart room-too-warm"))
+        .node(new Outcome("hotline", Ending.ESCALATION, "Ask the hotline", "+00 000 000"))
         .edge("start", "", "ice")
         .edge("ice", "Untouched", "voltage")
         .edge("ice", "Melted but still hanging", "fan")
@@ -154,12 +158,34 @@ public final class SampleCharts {
   private static final class Generator {
     private static final List<String> WORDS =
         List.of(
-            "valve", "pressure", "after", "the", "two", "minutes", "voltage", "coil", "ice",
-            "defrost-termination", "room", "temperature", "fan", "of", "at", "controller");
+            "valve",
+            "pressure",
+            "after",
+            "the",
+            "two",
+            "minutes",
+            "voltage",
+            "coil",
+            "ice",
+            "defrost-termination",
+            "room",
+            "temperature",
+            "fan",
+            "of",
+            "at",
+            "controller");
     private static final List<String> ANSWERS =
         List.of(
-            "Yes", "No", "Below", "Within", "Above", "Melted but still hanging",
-            "4 to 8 K", "Below or within", "FL-12G1 or FL-18G1", "Cannot be taken");
+            "Yes",
+            "No",
+            "Below",
+            "Within",
+            "Above",
+            "Melted but still hanging",
+            "4 to 8 K",
+            "Below or within",
+            "FL-12G1 or FL-18G1",
+            "Cannot be taken");
 
     private final Random random;
     private final Builder builder = new Builder("Generated chart", "Everything, everywhere");

@@ -35,9 +35,23 @@ public final class ChartSvg {
 
   private String write(boolean withFont) {
     xml.open(
-        "svg", "xmlns", "http://www.w3.org/2000/svg", "class", "chart", "width", page.width(),
-        "height", page.height(), "viewBox", "0 0 " + page.width() + " " + page.height(), "role",
-        "img", "font-family", "'" + Fonts.FAMILY + "', sans-serif", "fill", Look.INK);
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "chart",
+        "width",
+        page.width(),
+        "height",
+        page.height(),
+        "viewBox",
+        "0 0 " + page.width() + " " + page.height(),
+        "role",
+        "img",
+        "font-family",
+        "'" + Fonts.FAMILY + "', sans-serif",
+        "fill",
+        Look.INK);
     xml.text("title", page.title() + ", page " + page.number() + " of " + page.count());
     xml.text("desc", description());
     if (withFont) {
@@ -114,14 +128,25 @@ public final class ChartSvg {
   private static String arrow(Point tip) {
     double base = tip.y() - ARROW_LENGTH;
     return Outline.pair(tip.x(), tip.y())
-        + " " + Outline.pair(tip.x() - ARROW_HALF_WIDTH, base)
-        + " " + Outline.pair(tip.x() + ARROW_HALF_WIDTH, base);
+        + " "
+        + Outline.pair(tip.x() - ARROW_HALF_WIDTH, base)
+        + " "
+        + Outline.pair(tip.x() + ARROW_HALF_WIDTH, base);
   }
 
   private void text(Text text) {
     xml.text(
-        "text", text.content(), "x", text.x(), "y", text.baseline(), "font-size", text.size(),
-        "font-weight", text.bold() ? "700" : "400", "text-anchor",
+        "text",
+        text.content(),
+        "x",
+        text.x(),
+        "y",
+        text.baseline(),
+        "font-size",
+        text.size(),
+        "font-weight",
+        text.bold() ? "700" : "400",
+        "text-anchor",
         text.anchor().name().toLowerCase(Locale.ROOT));
   }
 }
