@@ -5,12 +5,17 @@ import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Interval.End;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Amounts and intervals as the rule language writes them. */
 final class Amounts {
+  private static final MathContext ABOUT = new MathContext(4, RoundingMode.HALF_UP);
+
   private Amounts() {}
 
   /**
@@ -20,6 +25,14 @@ final class Amounts {
   static String amount(BigFraction value, Unit unit) {
     Unit shown = exactUnit(value, unit);
     return Decimals.show(unit.convert(value, shown)) + " " + shown.symbol();
+  }
+
+  /** An amount in its own unit, rounded to four digits and marked as such where it has more. */
+  static String about(BigFraction value, Unit unit) {
+    BigDecimal numerator = new BigDecimal(value.getNumerator());
+    BigDecimal rounded = numerator.divide(new BigDecimal(value.getDenominator()), ABOUT);
+    BigFraction shown = Decimals.parse(rounded.toPlainString());
+    return (shown.equals(value) ? "" : "about ") + Decimals.show(shown) + " " + unit.symbol();
   }
 
   /** The words for an interval; half-open intervals need two, see {@link #halves}. */

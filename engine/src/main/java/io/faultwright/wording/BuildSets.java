@@ -85,9 +85,11 @@ public final class BuildSets {
   }
 
   private List<String> factsOfAll(Set<Build> wanted) {
-    return attributes.stream()
-        .filter(name -> wanted.stream().allMatch(build -> build.attribute(name).isPresent()))
-        .toList();
+    boolean oneModel = values(wanted, Equipment.MODEL).size() == 1;
+    return (oneModel ? List.of(Equipment.MODEL, Equipment.SOFTWARE) : attributes)
+        .stream()
+            .filter(name -> wanted.stream().allMatch(build -> build.attribute(name).isPresent()))
+            .toList();
   }
 
   private static Condition all(List<Condition> tests) {

@@ -1,5 +1,6 @@
 package io.faultwright.wording;
 
+import io.faultwright.model.Answer;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Pattern;
 import io.faultwright.model.Condition.Side;
@@ -40,6 +41,14 @@ public final class RuleText {
         within -> interval(subject, within.interval()),
         limits -> sides(limits.sides()),
         notTaken -> CANNOT_BE_TAKEN);
+  }
+
+  /** An answer as {@code expect} would say it: a fault's id, or {@code refer: symptom}. */
+  public static String answer(Answer answer) {
+    if (answer instanceof Answer.OfFault) {
+      return answer.name();
+    }
+    return (answer instanceof Answer.OfReferral ? "refer: " : "escalate: ") + answer.name();
   }
 
   /** Some of the values of a choice or an equipment fact. */

@@ -133,14 +133,17 @@ class WordingTest {
     assertBuilds(
         "Defrost: Electric", build -> build.attribute("defrost").equals(Optional.of("electric")));
     assertBuilds(
-        "Family: Fell; Software: at most 2.9",
+        "Model: FL-12G1; Software: at most 2.9",
         build ->
-            build.model().family().equals("fell")
-                && build.software().filter(v -> !v.text().equals("2.10")).isPresent());
+            build.attribute("defrost").equals(Optional.of("hot-gas"))
+                && build.software().filter(v -> v.text().matches("1.4|2.9")).isPresent());
     assertBuilds("Model: FL-12G1", build -> build.model().id().equals("FL-12G1"));
     assertBuilds(
-        "one of: (Software: 2.10; Model: FL-12G1), or Model: TN-08G2",
+        "Defrost: Hot gas; Software: at least 2.10",
         build -> build.toString().matches("FL-12G1 with software 2.10|TN-08G2.*"));
+    assertBuilds(
+        "one of: (Model: FL-12E1; Software: 1.4), or (Model: FL-12G1; Software: 2.10)",
+        build -> build.toString().matches("FL-12G1 with software 2.10|FL-12E1 with software 1.4"));
   }
 
   @org.junit.jupiter.api.Test
