@@ -64,9 +64,7 @@ final class SymptomChecks {
     } catch (TimeoutException late) {
       return SymptomCheck.notComputed(symptom);
     } catch (ExecutionException failed) {
-      throw failed.getCause() instanceof Error error
-          ? error
-          : new IllegalStateException("checking `" + symptom.id() + "` failed", failed.getCause());
+      throw new IllegalStateException("checking `" + symptom.id() + "` failed", failed.getCause());
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("checking was interrupted", stopped);

@@ -68,16 +68,16 @@ final class Amounts {
                 interval
                     .high()
                     .filter(End::included)
-                    .map(high -> stretch(low.value(), high.value(), unit)));
+                    .flatMap(high -> stretch(low.value(), high.value(), unit)));
   }
 
-  private static String stretch(BigFraction low, BigFraction high, Unit unit) {
+  /** Both ends in one pattern, which takes one unit for both. */
+  private static Optional<String> stretch(BigFraction low, BigFraction high, Unit unit) {
     if (low.equals(high)) {
-      return amount(low, unit);
+      return Optional.of(amount(low, unit));
     }
-    return exactUnit(low, unit).equals(exactUnit(high, unit))
-        ? bare(low, unit) + " to " + amount(high, unit)
-        : amount(low, unit) + " to " + amount(high, unit);
+    return Optional.of(bare(low, unit) + " to " + amount(high, unit))
+        .filter(both -> exactUnit(low, unit).equals(exactUnit(high, unit)));
   }
 
   private static String bare(BigFraction value, Unit unit) {

@@ -62,10 +62,15 @@ public final class RuleText {
     Selection selection = Selection.of(values, subjects.values(subject));
     return switch (selection.kind()) {
       case EVERY -> "any";
-      case ALL_BUT -> "not " + flow(selection.values());
       case ONLY -> flow(selection.values());
+      case ALL_BUT -> allBut(selection.values(), values);
       case NONE -> flow(List.copyOf(new TreeSet<>(values)));
     };
+  }
+
+  /** {@code not} stands before one value; several are listed. */
+  private static String allBut(List<String> left, Collection<String> values) {
+    return left.size() == 1 ? "not " + left.get(0) : flow(List.copyOf(new TreeSet<>(values)));
   }
 
   private static String flow(List<String> values) {

@@ -55,7 +55,7 @@ class WordingTest {
     BigFraction fahrenheit65 =
         Units.find("°F").orElseThrow().convert(n("65"), Units.find("°C").orElseThrow());
     assertInterval("at least 65 °F", Interval.atLeast(fahrenheit65));
-    assertInterval("10 °C to 65 °F", Interval.closed(n("10"), fahrenheit65));
+    assertInterval("at least 10 °C and at most 65 °F", Interval.closed(n("10"), fahrenheit65));
   }
 
   @org.junit.jupiter.api.Test
