@@ -1,10 +1,10 @@
 package io.faultwright.compile;
 
-/**
- * How surely a condition holds for a rule of Drools to fire; each statement has one rule of each.
- */
-enum Certainty {
+/** How a situation is looked at while readings are missing. */
+public enum Certainty {
+  /** Only what holds whatever the missing readings are. */
   SURELY,
+  /** All that is not ruled out. */
   POSSIBLY;
 
   boolean met(Truth truth) {
@@ -18,7 +18,7 @@ enum Certainty {
     return this == SURELY ? POSSIBLY : SURELY;
   }
 
-  /** What is known of a statement at least, once its rule of this certainty fires. */
+  /** What is known of a statement at least, once its rule fires. */
   Truth verdict() {
     return this == SURELY ? Truth.TRUE : Truth.UNKNOWN;
   }

@@ -4,7 +4,7 @@ import io.faultwright.model.Condition;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** Turns conditions into predicates; two-valued, one for each certainty. */
+/** Turns conditions into predicates. */
 final class ConditionCompiler {
   private final TestBook tests;
 
@@ -12,27 +12,31 @@ final class ConditionCompiler {
     this.tests = tests;
   }
 
-  Predicate<Facts> compile(Condition condition, Certainty certainty) {
+  Predicate<View> compile(Condition condition) {
     return condition.match(
-        all -> every(compile(all.parts(), certainty)),
-        any -> some(compile(any.parts(), certainty)),
-        not -> compile(not.part(), certainty.below()).negate(),
-        test -> compile(tests.number(test), certainty));
+        all -> every(compile(all.parts())),
+        any -> some(compile(any.parts())),
+        not -> negation(compile(not.part())),
+        test -> met(tests.number(test)));
   }
 
-  private List<Predicate<Facts>> compile(List<Condition> parts, Certainty certainty) {
-    return parts.stream().map(part -> compile(part, certainty)).toList();
+  private List<Predicate<View>> compile(List<Condition> parts) {
+    return parts.stream().map(this::compile).toList();
   }
 
-  private static Predicate<Facts> compile(int test, Certainty certainty) {
-    return facts -> certainty.met(facts.truth(test));
+  private static Predicate<View> met(int test) {
+    return view -> view.met(test);
   }
 
-  private static Predicate<Facts> every(List<Predicate<Facts>> parts) {
-    return facts -> parts.stream().allMatch(part -> part.test(facts));
+  private static Predicate<View> negation(Predicate<View> part) {
+    return view -> !part.test(view.below());
   }
 
-  private static Predicate<Facts> some(List<Predicate<Facts>> parts) {
-    return facts -> parts.stream().anyMatch(part -> part.test(facts));
+  private static Predicate<View> every(List<Predicate<View>> parts) {
+    return view -> parts.stream().allMatch(part -> part.test(view));
+  }
+
+  private static Predicate<View> some(List<Predicate<View>> parts) {
+    return view -> parts.stream().anyMatch(part -> part.test(view));
   }
 }

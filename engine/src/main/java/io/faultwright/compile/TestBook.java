@@ -3,26 +3,34 @@ package io.faultwright.compile;
 import io.faultwright.model.Condition.Test;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The distinct tests of a symptom, numbered, so that each is asked once a situation. */
 final class TestBook {
-  private final ProbeMaker maker;
-  private final Map<String, Integer> numbers = new HashMap<>();
+  private final Map<Test, Integer> numbers = new IdentityHashMap<>();
   private final List<Probe> probes = new ArrayList<>();
 
-  TestBook(ProbeMaker maker) {
-    this.maker = maker;
-  }
-
-  int number(Test test) {
-    return numbers.computeIfAbsent(Canonical.of(test), text -> add(maker.of(test)));
+  TestBook(List<Statement> statements, ProbeMaker maker) {
+    Map<String, Integer> distinct = new HashMap<>();
+    statements.stream()
+        .flatMap(statement -> statement.condition().tests())
+        .forEach(
+            test ->
+                numbers.put(
+                    test,
+                    distinct.computeIfAbsent(Canonical.of(test), text -> add(maker.of(test)))));
   }
 
   private int add(Probe probe) {
     probes.add(probe);
     return probes.size() - 1;
+  }
+
+  /** The number of a test that stands in a statement; tests that mean the same share one. */
+  int number(Test test) {
+    return numbers.get(test);
   }
 
   Probe probe(int number) {
