@@ -33,7 +33,7 @@ final class ConclusionResolver {
                   written.stream().map(fields::place).toList(),
                   rule.what() + " has " + Words.quoted(written) + " at once",
                   "keep one of them, and write a second rule for the other"));
-    } else if (written.isEmpty() && fields.readable()) {
+    } else if (KEYS.stream().noneMatch(fields::mentions) && fields.readable()) {
       context
           .problems()
           .add(

@@ -48,11 +48,22 @@ final class ConditionResolver {
       case "any" -> parts(entry).map(Condition.Any::new);
       case "all" -> parts(entry).map(Condition.All::new);
       case "not" -> Optional.of(new Condition.Not(nested(entry.value())));
-      default ->
-          subjects
-              .apply(entry.key())
-              .flatMap(subject -> patterns.condition(subject, entry.value(), place(entry)));
+      default -> Fields.isEmpty(entry.value()) ? noValue(entry) : test(entry);
     };
+  }
+
+  private Optional<Condition> test(Entry entry) {
+    return subjects
+        .apply(entry.key())
+        .flatMap(subject -> patterns.condition(subject, entry.value(), place(entry)));
+  }
+
+  private Optional<Condition> noValue(Entry entry) {
+    problems.add(
+        entry.key().place(),
+        "nothing is written after " + Words.quoted(entry.name() + ":"),
+        "write a value; " + Fields.COMMA_HELP);
+    return Optional.empty();
   }
 
   /** A single line, for the cells of a table. */

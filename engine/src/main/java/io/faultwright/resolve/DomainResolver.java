@@ -96,14 +96,15 @@ final class DomainResolver {
 
   private Optional<Domain> choice(Definition definition, Fields fields) {
     if (!fields.has("values")) {
-      missing(definition);
+      missing(definition, fields);
       return Optional.empty();
     }
     return fields.find("values").flatMap(node -> choice(definition, node));
   }
 
-  private void missing(Definition definition) {
-    if (definition.body() instanceof MapNode) {
+  private void missing(Definition definition, Fields fields) {
+    boolean said = List.of("values", "unit", "range").stream().anyMatch(fields::mentions);
+    if (fields.readable() && !said) {
       problems.add(
           definition.place(),
           definition.what() + " has neither `unit` and `range` nor `values`",

@@ -51,8 +51,8 @@ final class FaultResolver {
         fields.text("about").orElse(""),
         steps.steps(fields, "remedy"),
         steps.steps(fields, "verify"),
-        context.names().references(Kind.PART, fields.scalars("parts")),
-        new TreeSet<>(context.names().references(Kind.CAUTION, fields.scalars("cautions"))),
+        context.names().references(Kind.PART, fields.oneOrMore("parts")),
+        new TreeSet<>(context.names().references(Kind.CAUTION, fields.oneOrMore("cautions"))),
         fields.scalar("frequency").map(this::frequency).orElse(BigFraction.ONE),
         fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.read("applies", equipment::all, Condition.ALWAYS));

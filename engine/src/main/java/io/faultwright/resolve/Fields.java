@@ -12,14 +12,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /** Reads the keys of one map, and reports those that are unknown, missing or of the wrong kind. */
 final class Fields {
+  /** Help where a text seems to have been cut in two by its comma. */
+  static final String COMMA_HELP =
+      "a comma inside `{ }` ends a text: put texts with commas in quotes, and write decimals with a"
+          + " full stop";
+
   private final String what;
   private final Place owner;
   private final Problems problems;
   private final Map<String, Entry> entries = new LinkedHashMap<>();
+  private final Set<String> misspelt = new TreeSet<>();
   private final boolean readable;
 
   /**
@@ -49,6 +57,7 @@ final class Fields {
     if (keys.contains(entry.name())) {
       entries.put(entry.name(), entry);
     } else {
+      NearMatch.of(entry.name(), keys).ifPresent(misspelt::add);
       problems.add(
           entry.key().place(),
           "unknown key " + Words.quoted(entry.name()) + " in " + what,
@@ -58,8 +67,7 @@ final class Fields {
 
   private static String helpForUnknown(Entry entry, List<String> keys) {
     return isEmpty(entry.value()) && NearMatch.of(entry.name(), keys).isEmpty()
-        ? "a comma inside `{ }` ends a text: put texts with commas in quotes, and write decimals"
-            + " with a full stop"
+        ? COMMA_HELP
         : NearMatch.help(entry.name(), keys);
   }
 
@@ -74,6 +82,11 @@ final class Fields {
 
   boolean has(String key) {
     return entries.containsKey(key);
+  }
+
+  /** Whether a key is there, or a misspelling of it that is reported already. */
+  boolean mentions(String key) {
+    return has(key) || misspelt.contains(key);
   }
 
   /** The place of a key, or the owner's where the key is missing. */
@@ -91,7 +104,7 @@ final class Fields {
   }
 
   Optional<Node> require(String key) {
-    if (readable && !has(key)) {
+    if (readable && !mentions(key)) {
       problems.add(owner, what + " has no `" + key + "`", "add `" + key + ":`");
     }
     return find(key);
@@ -131,8 +144,12 @@ final class Fields {
   /** One text or a list of texts; none where the key is missing. */
   List<Scalar> oneOrMore(String key) {
     return find(key)
-        .map(node -> node instanceof Scalar scalar ? List.of(scalar) : scalars(key))
+        .map(node -> node instanceof Scalar scalar ? List.of(scalar) : someScalars(node, key))
         .orElse(List.of());
+  }
+
+  private List<Scalar> someScalars(Node node, String key) {
+    return node instanceof ListNode ? scalars(key) : wrong(node, key, "a text or a list");
   }
 
   /** The entries of a map; none where the key is missing. */
@@ -166,7 +183,8 @@ final class Fields {
         node.place(),
         "`" + key + "` takes " + expected + ", found " + node.kind(),
         switch (expected) {
-          case "a list" -> "write `[one, two]`, or a line `- one` for each entry";
+          case "a list", "a text or a list" ->
+              "write `[one, two]`, or a line `- one` for each entry";
           case "a map" -> "write `id: value` on lines of their own, indented";
           default -> "write one text; put it in quotes if it has a colon, a comma or brackets";
         });

@@ -13,6 +13,7 @@ final class Ids {
   private static final Pattern MODEL = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
   private static final Set<String> RESERVED =
       Set.of("family", "model", "software", "any", "all", "not");
+  private static final Set<String> RESERVED_VALUES = Set.of("any", "not");
   private static final Set<String> NAMEPLATE_WORDS = Set.of("text", "digits");
 
   private Ids() {}
@@ -23,11 +24,11 @@ final class Ids {
     String id = key.text();
     if (!(model ? MODEL : PLAIN).matcher(id).matches() || id.length() > LONGEST) {
       problems.add(
-          key.place(), Words.quoted(id) + " is not the id of a " + kind.noun(), help(id, model));
+          key.place(), Words.quoted(id) + " is not the id of " + kind.one(), help(id, model));
     } else if (RESERVED.contains(id) || kind == Kind.OPTION && NAMEPLATE_WORDS.contains(id)) {
       problems.add(
           key.place(),
-          "`" + id + "` is a word of the language and cannot be the id of a " + kind.noun(),
+          "`" + id + "` is a word of the language and cannot be the id of " + kind.one(),
           "choose another id");
     }
   }
@@ -39,7 +40,7 @@ final class Ids {
           key.place(),
           Words.quoted(key.text()) + " is not the id of a value",
           help(key.text(), false));
-    } else if (RESERVED.contains(key.text())) {
+    } else if (RESERVED_VALUES.contains(key.text())) {
       problems.add(
           key.place(),
           "`" + key.text() + "` is a word of the language and cannot be a value",

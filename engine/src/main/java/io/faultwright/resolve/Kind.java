@@ -8,7 +8,7 @@ enum Kind {
   CAUTION("caution"),
   PART("part"),
   READING("reading"),
-  LIMITS("limits of"),
+  LIMITS("limits table"),
   FAULT("fault"),
   SYMPTOM("symptom"),
   NEVER("never"),
@@ -20,6 +20,11 @@ enum Kind {
 
   Kind(String noun) {
     this.noun = noun;
+  }
+
+  /** The word with its article. */
+  String one() {
+    return (this == OPTION ? "an " : "a ") + noun;
   }
 
   /** The word used in messages. */

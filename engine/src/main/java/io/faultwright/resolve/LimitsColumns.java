@@ -14,11 +14,15 @@ import java.util.Optional;
  * @param facts equipment columns, in the written order
  * @param driver the reading the limits follow
  * @param ids every column, in the written order, broken ones included
+ * @param sound whether every column is understood
  */
-record LimitsColumns(List<Scalar> facts, Optional<Subject.Quantity> driver, List<String> ids) {
+record LimitsColumns(
+    List<Scalar> facts, Optional<Subject.Quantity> driver, List<String> ids, boolean sound) {
   private static final List<String> ROW_WORDS = List.of("low", "high");
 
-  static LimitsColumns of(List<Scalar> by, Subjects subjects, Problems problems) {
+  static LimitsColumns of(Fields table, Subjects subjects, Problems problems) {
+    int before = problems.count();
+    List<Scalar> by = table.oneOrMore("by");
     Map<String, Scalar> columns = new LinkedHashMap<>();
     by.forEach(column -> add(column, columns, problems));
     Map<String, Scalar> facts = new LinkedHashMap<>();
@@ -32,17 +36,13 @@ record LimitsColumns(List<Scalar> facts, Optional<Subject.Quantity> driver, List
     return new LimitsColumns(
         List.copyOf(facts.values()),
         drivers.values().stream().findFirst(),
-        List.copyOf(columns.keySet()));
+        List.copyOf(columns.keySet()),
+        problems.count() == before && facts.size() + drivers.size() == by.size());
   }
 
   /** The measured reading a subject is, if it is one. */
   static Optional<Subject.Quantity> quantity(Subject subject) {
     return subject instanceof Subject.Quantity quantity ? Optional.of(quantity) : Optional.empty();
-  }
-
-  /** Whether a column is, or might be where it is broken, a measured reading. */
-  boolean mayHaveDriver() {
-    return driver.isPresent();
   }
 
   private static void add(Scalar column, Map<String, Scalar> columns, Problems problems) {

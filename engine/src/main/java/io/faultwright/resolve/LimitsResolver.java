@@ -44,7 +44,7 @@ final class LimitsResolver {
   private LimitsTable resolve(Definition definition) {
     Optional<Subject.Quantity> judged = judged(definition);
     Fields fields = Fields.of(definition, KEYS, problems);
-    LimitsColumns columns = LimitsColumns.of(fields.scalars("by"), subjects, problems);
+    LimitsColumns columns = LimitsColumns.of(fields, subjects, problems);
     Optional<Between> between = between(fields, columns);
     fields.require("rows");
     LimitsRowResolver rows = new LimitsRowResolver(context, subjects, judged, columns, between);
@@ -73,12 +73,12 @@ final class LimitsResolver {
   }
 
   private Optional<Between> between(Fields fields, LimitsColumns columns) {
-    if (columns.mayHaveDriver()) {
+    if (columns.driver().isPresent()) {
       return fields.require("between").isPresent()
           ? fields.scalar("between").flatMap(this::way)
           : Optional.empty();
     }
-    if (fields.has("between")) {
+    if (fields.has("between") && columns.sound()) {
       problems.add(
           fields.place("between"),
           "`between` without a measured reading in `by`",

@@ -8,6 +8,7 @@ import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import io.faultwright.source.Place;
 import io.faultwright.syntax.Node;
+import io.faultwright.syntax.Node.MapNode;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,13 +42,21 @@ final class LimitsRowResolver {
   }
 
   Row resolve(Node node) {
-    List<String> keys = new ArrayList<>(columns.ids());
-    keys.addAll(List.of(LOW, HIGH));
-    Fields fields = new Fields(node, "the row", node.place(), keys, problems);
+    Fields fields = new Fields(node, "the row", node.place(), keys(node), problems);
     Optional<BigFraction> low = end(fields, LOW);
     Optional<BigFraction> high = end(fields, HIGH);
     checkEnds(fields, node.place(), low, high);
     return new Row(node.place(), builds(fields), at(fields), low, high);
+  }
+
+  /** Columns and ends; anything else too where a column is not understood. */
+  private List<String> keys(Node row) {
+    List<String> keys = new ArrayList<>(columns.ids());
+    keys.addAll(List.of(LOW, HIGH));
+    if (!columns.sound() && row instanceof MapNode map) {
+      map.entries().forEach(entry -> keys.add(entry.name()));
+    }
+    return keys;
   }
 
   private Optional<BigFraction> end(Fields fields, String key) {
@@ -58,7 +67,7 @@ final class LimitsRowResolver {
 
   private void checkEnds(
       Fields fields, Place row, Optional<BigFraction> low, Optional<BigFraction> high) {
-    if (!fields.has(LOW) && !fields.has(HIGH)) {
+    if (fields.readable() && !fields.mentions(LOW) && !fields.mentions(HIGH)) {
       problems.add(row, "the row has neither `low` nor `high`", "write at least one of the two");
     }
     if (low.isPresent() && high.isPresent() && low.get().compareTo(high.get()) > 0) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Reads one model number by the nameplate. */
 final class ModelNumber {
@@ -32,6 +33,18 @@ final class ModelNumber {
   /** What the number can mean: attribute to value; none, one, or two where it is ambiguous. */
   List<SortedMap<String, String>> readings() {
     return readings;
+  }
+
+  /** The ways to read an ambiguous number, for messages. */
+  String ways() {
+    return readings.stream().map(ModelNumber::way).collect(Collectors.joining(" or "));
+  }
+
+  private static String way(SortedMap<String, String> attributes) {
+    return Words.quoted(
+        attributes.entrySet().stream()
+            .map(attribute -> attribute.getKey() + ": " + attribute.getValue())
+            .collect(Collectors.joining(", ")));
   }
 
   /** What was expected where the number first does not fit. */

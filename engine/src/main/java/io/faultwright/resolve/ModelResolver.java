@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Reads one model: what the nameplate says, what is written, and whether both agree. */
 final class ModelResolver {
@@ -77,12 +78,7 @@ final class ModelResolver {
     } else {
       problem(
           definition.place(),
-          "model number "
-              + quoted
-              + " can be read in two ways by the nameplate: "
-              + number.readings().get(0)
-              + " or "
-              + number.readings().get(1),
+          "model number " + quoted + " can be read in two ways by the nameplate: " + number.ways(),
           "choose codes of which none is the beginning of another");
     }
     return new TreeMap<>();
@@ -193,7 +189,7 @@ final class ModelResolver {
           .problems()
           .add(
               new Problem(
-                  List.of(fields.place("software"), definition.place()),
+                  Stream.of(fields.place("software"), definition.place()).distinct().toList(),
                   "the software of "
                       + definition.what()
                       + " is listed more than once, by "

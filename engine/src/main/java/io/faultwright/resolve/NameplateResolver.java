@@ -53,7 +53,8 @@ final class NameplateResolver {
     if (part instanceof MapNode map && map.entries().size() == 1) {
       return segment(map.entries().get(0));
     }
-    problem(part, "a part of the nameplate is a map with one key, found " + part.kind(), PART_HELP);
+    String found = part instanceof MapNode map ? map.entries().size() + " keys" : part.kind();
+    problem(part, "a part of the nameplate is a map with one key, found " + found, PART_HELP);
     return Optional.empty();
   }
 

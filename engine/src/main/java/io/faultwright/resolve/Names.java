@@ -43,7 +43,9 @@ final class Names {
       problems.add(
           text.place(),
           "unknown " + kind.noun() + " " + Words.quoted(text.text()),
-          NearMatch.help(text.text(), allowed));
+          allowed.isEmpty()
+              ? "no file defines " + kind.one() + " yet"
+              : NearMatch.help(text.text(), allowed));
     }
     return text.text();
   }

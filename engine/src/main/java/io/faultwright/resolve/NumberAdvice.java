@@ -17,13 +17,16 @@ final class NumberAdvice {
     if (text.matches("[−–—].*")) {
       return "write the minus sign as a plain hyphen: `-" + text.substring(1).strip() + "`";
     }
-    if (text.matches("[+-]?\\d{1,3}([ _'’]\\d{3})+.*")) {
+    if (text.matches("[+-]?\\d+([ _'’]\\d+)+.*")) {
       return "write the digits without gaps";
     }
     return shapeHelp(text);
   }
 
   private static String shapeHelp(String text) {
+    if (text.matches("\\d+\\s*(\\.\\.|-|–|—|\\.\\.\\.|…)\\s*\\d.*")) {
+      return "write a stretch with `to`, as in `4 to 8`";
+    }
     if (text.matches("[+-]?\\.\\d+.*")) {
       return "write the zero before the full stop: `" + text.replaceFirst("\\.", "0.") + "`";
     }
@@ -35,9 +38,6 @@ final class NumberAdvice {
     }
     if (text.matches("[+-]?\\d{19,}.*|[+-]?\\d+\\.\\d{19,}.*")) {
       return "a number has at most 18 digits before and behind the full stop";
-    }
-    if (text.matches("\\d+\\s*(\\.\\.|-|–|—|\\.\\.\\.|…)\\s*\\d.*")) {
-      return "write a stretch with `to`, as in `4 to 8`";
     }
     return "write a number such as `12.5`, with its unit behind it if you like";
   }

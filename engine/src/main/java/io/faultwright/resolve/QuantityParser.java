@@ -72,12 +72,12 @@ final class QuantityParser {
     if (from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }
-    return ordered(place, from.get(), to.get());
+    return ordered(place, from.get(), to.get(), wanted);
   }
 
-  private Optional<Interval> ordered(Place place, BigFraction low, BigFraction high) {
+  private Optional<Interval> ordered(Place place, BigFraction low, BigFraction high, Unit unit) {
     if (low.compareTo(high) > 0) {
-      String mended = Decimals.show(high) + " to " + Decimals.show(low);
+      String mended = Decimals.show(high) + " to " + Decimals.show(low) + " " + unit;
       problems.add(place, "the lower end is greater than the upper end", "write `" + mended + "`");
       return Optional.empty();
     }

@@ -35,8 +35,13 @@ final class QuantityPatterns {
   }
 
   Optional<Pattern> read(Place place, String text, Subject.Quantity subject) {
-    if (text.endsWith(" limits")) {
+    if (text.matches(".* limits?")) {
       return limits(place, text, subject);
+    }
+    if (Comparison.allWords().contains(text)) {
+      problems.add(
+          place, Words.quoted(text) + " without a number", "write it as in `" + text + " 65`");
+      return Optional.empty();
     }
     Optional<Comparison.Written> comparison = Comparison.read(text);
     if (comparison.isPresent()) {

@@ -83,7 +83,7 @@ final class ReadingResolver {
         fields.text("phase"),
         fields.text("instrument"),
         fields.text("accuracy"),
-        cautions.forAccess(needed, fields.scalars("cautions")),
+        cautions.forAccess(needed, fields.oneOrMore("cautions")),
         fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.read("applies", equipment::all, Condition.ALWAYS),
         normal(definition, fields, domain));

@@ -37,7 +37,7 @@ final class RuleTable {
             problems);
     fields.require("columns");
     fields.require("rows");
-    List<Scalar> columns = fields.scalars("columns");
+    List<Scalar> columns = fields.oneOrMore("columns");
     checkRepeats(columns);
     return fields.list("rows").stream().flatMap(row -> draft(columns, row).stream()).toList();
   }

@@ -38,6 +38,6 @@ final class StepResolver {
         node.place(),
         fields.requireText("do"),
         needed,
-        cautions.forAccess(needed, fields.scalars("cautions")));
+        cautions.forAccess(needed, fields.oneOrMore("cautions")));
   }
 }

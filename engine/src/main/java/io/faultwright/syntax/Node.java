@@ -14,7 +14,9 @@ public sealed interface Node {
   /** The kind in a trainer's words, for instance {@code a list}. */
   default String kind() {
     return match(
-        scalar -> scalar.isEmpty() ? "nothing" : "a text", list -> "a list", map -> "a map");
+        scalar -> scalar.isEmpty() ? "nothing" : scalar.isBlank() ? "an empty text" : "a text",
+        list -> "a list",
+        map -> "a map");
   }
 
   /**
@@ -28,6 +30,11 @@ public sealed interface Node {
     /** Whether nothing at all was written. */
     public boolean isEmpty() {
       return text.isEmpty() && !quoted;
+    }
+
+    /** Whether there is nothing to read in it. */
+    public boolean isBlank() {
+      return text.isBlank();
     }
 
     @Override

@@ -113,8 +113,8 @@ final class SyntaxMistake {
           new Wording("directive", "a line may not begin with `%` here", "put the text in quotes"),
           new Wording(
               "document start",
-              "something follows after the end of the content",
-              "check the indentation: everything belongs to one map of sections"),
+              "this line does not belong to what stands above it",
+              "check the indentation: all sections of a file begin in the first column"),
           new Wording(
               "expected the node content",
               "a value is missing or out of place here",

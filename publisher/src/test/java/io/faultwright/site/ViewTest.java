@@ -11,7 +11,7 @@ class ViewTest {
         .publish(
             SampleBook.plain(),
             new TreeMap<>(),
-            Options.release(false),
+            Options.release(true),
             Path.of("/tmp/site-view/out"));
   }
 }

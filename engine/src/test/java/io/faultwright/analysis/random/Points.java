@@ -97,7 +97,7 @@ final class Points {
     if (reading.domain() instanceof Domain.Choice choice) {
       values.addAll(choice.ids());
     } else if (reading.id().equals("driver")) {
-      for (long step = 0; step <= RandomKnowledge.TOP * 12; step++) {
+      for (long step = RandomKnowledge.BOTTOM * 12; step <= RandomKnowledge.TOP * 12; step++) {
         values.add(step * (Oracle.SCALE / 12));
       }
     } else {
@@ -111,7 +111,7 @@ final class Points {
 
   private Set<Long> amounts(Reading reading, Build build, Map<String, Object> known) {
     TreeSet<Long> marks = new TreeSet<>();
-    for (int whole = 0; whole <= RandomKnowledge.TOP; whole++) {
+    for (int whole = RandomKnowledge.BOTTOM; whole <= RandomKnowledge.TOP; whole++) {
       marks.add(whole * Oracle.SCALE);
     }
     if (knowledge.limits().containsKey(reading.id())) {
@@ -123,7 +123,10 @@ final class Points {
                 marks.add(band[1]);
               });
     }
-    marks.removeIf(mark -> mark < 0 || mark > RandomKnowledge.TOP * Oracle.SCALE);
+    marks.removeIf(
+        mark ->
+            mark < RandomKnowledge.BOTTOM * Oracle.SCALE
+                || mark > RandomKnowledge.TOP * Oracle.SCALE);
     TreeSet<Long> all = new TreeSet<>(marks);
     for (Long mark : marks) {
       Long next = marks.higher(mark);

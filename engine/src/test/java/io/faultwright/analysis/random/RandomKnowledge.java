@@ -26,10 +26,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Small random knowledge bases with everything that bears on gaps and contradictions. Every number
- * is a whole number from 0 to {@link #TOP}, so that a brute-force search knows where to look.
+ * is a whole number from {@link #BOTTOM} to {@link #TOP}, so that a brute-force search knows where
+ * to look.
  */
 final class RandomKnowledge {
-  static final int TOP = 3;
+  static final int BOTTOM = -1;
+  static final int TOP = 2;
+
+  /** Steps from the lowest to the highest number. */
+  private static final int SPAN = TOP - BOTTOM;
+
   static final String SYMPTOM = "complaint";
 
   private final Random random;
@@ -107,7 +113,7 @@ final class RandomKnowledge {
   }
 
   private void measured(String id) {
-    Interval range = Interval.closed(BigFraction.ZERO, BigFraction.of(TOP));
+    Interval range = Interval.closed(BigFraction.of(BOTTOM), BigFraction.of(TOP));
     base.reading(id, new Domain.Measured(Units.find("K").orElseThrow(), range, Optional.empty()));
     amounts.add(id);
   }
@@ -149,19 +155,19 @@ final class RandomKnowledge {
   }
 
   private void fixedRow(LimitsTableBuilder table, Condition builds) {
-    int low = random.nextInt(TOP);
+    int low = BOTTOM + random.nextInt(SPAN);
     table.row(builds, "" + low, "" + (low + random.nextInt(TOP - low + 1)));
   }
 
   private void drivenRows(LimitsTableBuilder table, Condition builds, boolean step) {
     boolean whole = random.nextInt(3) > 0;
-    int from = whole ? 0 : random.nextInt(2);
+    int from = BOTTOM + (whole ? 0 : random.nextInt(2));
     int last = whole ? TOP : TOP - random.nextInt(2);
     int middle = from + 1 + random.nextInt(Math.max(1, last - from - 1));
     boolean openLow = random.nextInt(6) == 0;
     int[] points = {from, middle, last};
     for (int i = 0; i < (step ? 2 : 3); i++) {
-      int low = random.nextInt(TOP + 1);
+      int low = BOTTOM + random.nextInt(SPAN + 1);
       String lowText = openLow ? "-" : "" + low;
       String highText = "" + (low + random.nextInt(TOP - low + 1));
       if (step) {
@@ -254,7 +260,7 @@ final class RandomKnowledge {
 
   private Condition amount() {
     String reading = any(amounts);
-    BigFraction value = BigFraction.of(random.nextInt(TOP + 1));
+    BigFraction value = BigFraction.of(BOTTOM + random.nextInt(SPAN + 1));
     Interval interval =
         switch (random.nextInt(5)) {
           case 0 -> Interval.above(value);
