@@ -15,9 +15,18 @@ public final class ProblemText {
     this.ink = ink;
   }
 
+  /** Problems for which nothing was done. */
   public String write(List<Problem> problems) {
-    return problems.stream().map(this::problem).collect(Collectors.joining("\n"))
-        + closing(problems);
+    return all(problems) + closing(problems, "nothing was checked");
+  }
+
+  /** Problems of some rows or cases, while the others were run. */
+  public String skipped(List<Problem> problems) {
+    return all(problems) + closing(problems, "what they stand in was left out");
+  }
+
+  private String all(List<Problem> problems) {
+    return problems.stream().map(this::problem).collect(Collectors.joining("\n"));
   }
 
   private String problem(Problem problem) {
@@ -29,9 +38,9 @@ public final class ProblemText {
         + Block.of("help", problem.help());
   }
 
-  private String closing(List<Problem> problems) {
+  private String closing(List<Problem> problems, String consequence) {
     return problems.size() < 2
         ? ""
-        : "\n" + ink.bad(Counts.of(problems.size(), "problem")) + "; nothing was checked\n";
+        : "\n" + ink.bad(Counts.of(problems.size(), "problem")) + "; " + consequence + "\n";
   }
 }
