@@ -35,7 +35,7 @@ public final class ProblemText {
         + ink.strong(Columns.printable(problem.message()))
         + "\n"
         + problem.places().stream().map(snippet::of).collect(Collectors.joining())
-        + Block.of("help", problem.help());
+        + (problem.help().isEmpty() ? "" : "  help: " + Columns.printable(problem.help()) + "\n");
   }
 
   private String closing(List<Problem> problems, String consequence) {

@@ -62,6 +62,7 @@ final class Faultwright implements Runnable {
 
   @Override
   public void run() {
+    spec.commandLine().usage(spec.commandLine().getErr());
     throw new ParameterException(spec.commandLine(), "a command is missing");
   }
 }

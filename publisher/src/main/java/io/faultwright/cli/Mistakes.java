@@ -36,6 +36,9 @@ final class Mistakes implements IParameterExceptionHandler {
       lines.add(
           NearMatch.help(written, written.startsWith("-") ? options(command) : commands(command)));
     }
+    if (mistake.getArgSpec() != null && mistake.getArgSpec().description().length > 0) {
+      lines.add(name(mistake.getArgSpec()) + ": " + mistake.getArgSpec().description()[0]);
+    }
     lines.add("`" + command.getCommandSpec().qualifiedName() + " --help` shows how it is used");
     lines.removeIf(String::isBlank);
     return lines;
@@ -46,11 +49,12 @@ final class Mistakes implements IParameterExceptionHandler {
       return unmatched(unmatched);
     }
     if (mistake instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
-      return "missing: "
-          + missing.getMissing().stream().map(Mistakes::name).collect(Collectors.joining(", "));
+      List<ArgSpec> absent = missing.getMissing();
+      return absent.stream().map(Mistakes::name).collect(Collectors.joining(", "))
+          + (absent.size() == 1 ? " is missing" : " are missing");
     }
     return mistake.getArgSpec() != null && mistake.getValue() != null
-        ? name(mistake.getArgSpec()) + " cannot be `" + mistake.getValue() + "`"
+        ? "`" + bareName(mistake.getArgSpec()) + "` cannot be `" + mistake.getValue() + "`"
         : lowered(mistake.getMessage());
   }
 
@@ -68,6 +72,10 @@ final class Mistakes implements IParameterExceptionHandler {
     return argument instanceof OptionSpec option
         ? "`" + option.longestName() + " " + option.paramLabel() + "`"
         : "`" + argument.paramLabel() + "`";
+  }
+
+  private static String bareName(ArgSpec argument) {
+    return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
   }
 
   private static List<String> options(CommandLine command) {
