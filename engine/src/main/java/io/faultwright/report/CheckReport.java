@@ -33,6 +33,11 @@ public record CheckReport(
     return count(Severity.WARNING);
   }
 
+  /** Whether every symptom was looked at to the end. */
+  public boolean complete() {
+    return symptoms.stream().allMatch(symptom -> symptom.proof() == SymptomSummary.Proof.EXACT);
+  }
+
   private long count(Severity severity) {
     return findings.stream().filter(finding -> finding.kind().severity() == severity).count();
   }

@@ -15,9 +15,18 @@ public final class ProblemText {
     this.ink = ink;
   }
 
+  /** Problems for which nothing was done. */
   public String write(List<Problem> problems) {
-    return problems.stream().map(this::problem).collect(Collectors.joining("\n"))
-        + closing(problems);
+    return all(problems) + closing(problems, "nothing was checked");
+  }
+
+  /** Problems of some rows or cases, while the others were run. */
+  public String skipped(List<Problem> problems) {
+    return all(problems) + closing(problems, "what they stand in was left out");
+  }
+
+  private String all(List<Problem> problems) {
+    return problems.stream().map(this::problem).collect(Collectors.joining("\n"));
   }
 
   private String problem(Problem problem) {
@@ -26,12 +35,12 @@ public final class ProblemText {
         + ink.strong(Columns.printable(problem.message()))
         + "\n"
         + problem.places().stream().map(snippet::of).collect(Collectors.joining())
-        + Block.of("help", problem.help());
+        + (problem.help().isEmpty() ? "" : "  help: " + Columns.printable(problem.help()) + "\n");
   }
 
-  private String closing(List<Problem> problems) {
+  private String closing(List<Problem> problems, String consequence) {
     return problems.size() < 2
         ? ""
-        : "\n" + ink.bad(Counts.of(problems.size(), "problem")) + "; nothing was checked\n";
+        : "\n" + ink.bad(Counts.of(problems.size(), "problem")) + "; " + consequence + "\n";
   }
 }

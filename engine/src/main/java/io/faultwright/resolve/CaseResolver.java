@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Reads the section {@code cases}. */
 final class CaseResolver {
@@ -40,12 +41,25 @@ final class CaseResolver {
 
   SortedMap<String, Case> resolveAll() {
     SortedMap<String, Case> cases = new TreeMap<>();
-    context.outline().of(Kind.CASE).forEach((id, one) -> cases.put(id, resolve(one)));
+    context
+        .outline()
+        .of(Kind.CASE)
+        .forEach((id, one) -> cases.put(id, resolve(one, fields(one), true)));
     return cases;
   }
 
-  private Case resolve(Definition definition) {
-    Fields fields = Fields.of(definition, KEYS, context.problems());
+  /** A case from outside the knowledge base, which need not say what it expects. */
+  GivenCase given(Definition definition) {
+    Fields fields = fields(definition);
+    boolean judged = fields.has("expect");
+    return new GivenCase(resolve(definition, fields, judged), judged);
+  }
+
+  private Fields fields(Definition definition) {
+    return Fields.of(definition, KEYS, context.problems());
+  }
+
+  private Case resolve(Definition definition, Fields fields, boolean judged) {
     Optional<Scalar> written = fields.requireScalar("symptom");
     String id = written.map(one -> context.names().reference(Kind.SYMPTOM, one)).orElse("");
     Optional<Symptom> symptom = Optional.ofNullable(symptoms.get(id));
@@ -57,7 +71,7 @@ final class CaseResolver {
         definition.place(),
         id,
         given,
-        expectations.resolve(fields, symptom),
+        judged ? expectations.resolve(fields, symptom) : new TreeSet<>(),
         fields.text("note").orElse(""),
         fields.text("origin"));
   }

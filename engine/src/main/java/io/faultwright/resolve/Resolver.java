@@ -32,13 +32,22 @@ public final class Resolver {
    * @throws Unreadable with every problem of every file
    */
   public static KnowledgeBase resolve(Sources sources) {
+    return resolution(sources).knowledge();
+  }
+
+  /**
+   * The knowledge base in these files, and what it takes to read further cases for it.
+   *
+   * @throws Unreadable with every problem of every file
+   */
+  public static Resolution resolution(Sources sources) {
     Problems problems = new Problems();
     Outline outline = Outline.of(sources, problems);
     KnowledgeBase knowledge = new Resolver(Context.of(outline, problems)).resolve();
     if (!problems.isEmpty()) {
       throw new Unreadable(problems.sorted());
     }
-    return knowledge;
+    return new Resolution(knowledge, outline);
   }
 
   private KnowledgeBase resolve() {

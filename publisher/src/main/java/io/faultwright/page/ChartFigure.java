@@ -10,10 +10,7 @@ import io.faultwright.prose.Html;
  * @param svg the drawing
  * @param width of the drawing as set on the page, in pixels
  * @param height of the drawing as set on the page, in pixels
+ * @param wide whether it lies on a turned sheet
  */
-public record ChartFigure(String title, String href, Html svg, int width, int height) {
-  /** Whether the drawing is wider than high. */
-  public boolean landscape() {
-    return width > height;
-  }
-}
+public record ChartFigure(
+    String title, String href, Html svg, int width, int height, boolean wide) {}

@@ -56,7 +56,8 @@ final class ChartFigures {
   private static ChartFigure figure(String title, String href, SvgText svg, double scale) {
     int width = (int) Math.max(1, Math.floor(svg.width() * scale));
     int height = (int) Math.max(1, Math.floor(svg.height() * scale));
-    return new ChartFigure(title, href, svg.sized(width, height), width, height);
+    return new ChartFigure(
+        title, href, svg.sized(width, height), width, height, svg.width() > svg.height());
   }
 
   /** The scale at which a drawing fills its sheet; drawings measure in points. */

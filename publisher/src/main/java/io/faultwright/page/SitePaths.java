@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 /** Which file of the site shows what; these names never change between revisions. */
 public final class SitePaths {
   public static final String STYLE = "style.css";
+  public static final String FONTS = "fonts/";
+  public static final String BOOK = "handbook.pdf";
 
   /** Names that Windows keeps for devices, whatever their ending. */
   private static final Set<String> DEVICES =

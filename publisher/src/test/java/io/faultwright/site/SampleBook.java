@@ -212,8 +212,7 @@ final class SampleBook {
     return reading(
         id,
         title,
-        new Domain.Choice(
-            List.of(new NamedValue("yes", "Yes"), new NamedValue("no", "No")), true),
+        new Domain.Choice(List.of(new NamedValue("yes", "Yes"), new NamedValue("no", "No")), true),
         access);
   }
 
@@ -329,11 +328,7 @@ final class SampleBook {
         test("fan-running", "no"),
         new Exclude(Sorted.set(List.of("valve-restricted"))));
     rule(rules, "warm", test("fan-running", "no"), new Refer("room-too-warm"));
-    rule(
-        rules,
-        "unknown",
-        test("valve-voltage", new CannotBeTaken()),
-        new Escalate(t("hotline")));
+    rule(rules, "unknown", test("valve-voltage", new CannotBeTaken()), new Escalate(t("hotline")));
     SortedMap<String, Never> nevers = new TreeMap<>();
     nevers.put(
         "hot-without-volt",
@@ -360,8 +355,7 @@ final class SampleBook {
 
   private Symptom roomTooWarm() {
     SortedMap<String, Rule> rules = new TreeMap<>();
-    rule(
-        rules, "fan", test("fan-running", "no"), new Conclude(Sorted.set(List.of("fan-stuck"))));
+    rule(rules, "fan", test("fan-running", "no"), new Conclude(Sorted.set(List.of("fan-stuck"))));
     return new Symptom(
         "room-too-warm",
         place(),
@@ -409,8 +403,7 @@ final class SampleBook {
     return cautions;
   }
 
-  private void caution(
-      SortedMap<String, Caution> cautions, String id, Signal signal, String text) {
+  private void caution(SortedMap<String, Caution> cautions, String id, Signal signal, String text) {
     Set<Access> covers = Access.of(id).map(Set::of).orElse(Set.of());
     cautions.put(id, new Caution(id, place(), signal, t(text), covers));
   }
@@ -427,7 +420,8 @@ final class SampleBook {
     SortedMap<String, Guide> guides = new TreeMap<>();
     guides.put("gauges", guide("gauges", "Connecting gauges", GUIDE + "\n" + t("The end.")));
     guides.put(
-        "welcome", guide("welcome", "How to use it", "# How to use it\n\n" + t("Pick a complaint.")));
+        "welcome",
+        guide("welcome", "How to use it", "# How to use it\n\n" + t("Pick a complaint.")));
     return guides;
   }
 

@@ -8,6 +8,10 @@ class ViewTest {
   @Test
   void view() throws Exception {
     new SitePublisher()
-        .publish(SampleBook.plain(), new TreeMap<>(), Options.release(false), Path.of("/tmp/site-view/out"));
+        .publish(
+            SampleBook.plain(),
+            new TreeMap<>(),
+            Options.release(true),
+            Path.of("/tmp/site-view/out"));
   }
 }

@@ -1,18 +1,30 @@
 package io.faultwright.render.html;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import io.faultwright.font.Fonts;
+import io.faultwright.font.Fonts.WebFont;
+import java.util.stream.Collectors;
 
-/** The one style sheet of the site. */
+/** The one style sheet of the site, with its fonts. */
 public final class SiteStyle {
   private SiteStyle() {}
 
-  public static byte[] css() {
-    try (InputStream in = SiteStyle.class.getResourceAsStream("site/style.css")) {
-      return in.readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  /**
+   * The style sheet.
+   *
+   * @param fonts address of the folder of the font files, seen from the style sheet
+   */
+  public static String css(String fonts) {
+    return Fonts.web().stream().map(font -> face(font, fonts)).collect(Collectors.joining())
+        + Resources.text("site/style.css");
+  }
+
+  private static String face(WebFont font, String folder) {
+    return "@font-face {\n"
+        + ("  font-family: \"" + Fonts.FAMILY + "\";\n")
+        + ("  font-weight: " + font.weight() + ";\n")
+        + ("  font-display: swap;\n")
+        + ("  src: url(\"" + folder + font.name() + "\") format(\"woff2\");\n")
+        + ("  unicode-range: " + font.unicodeRange() + ";\n")
+        + "}\n";
   }
 }
