@@ -51,6 +51,7 @@ class LayersTest {
             "referral")) {
       arrows("analysis." + analysis, "source", "model", "quantity", "finding", "analysis.space");
     }
+    arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
     arrows("report", "source", "diagnostic", "model", "finding", "wording", "run");
   }
 
