@@ -23,7 +23,7 @@ final class Summary {
     String proved =
         Counts.of(symptoms.size(), "symptom")
             + ": "
-            + (clean == symptoms.size() ? "all" : Long.toString(clean))
+            + (clean == symptoms.size() ? "all" : clean == 0 ? "none" : Long.toString(clean))
             + " proved to have no gap and no contradiction\n";
     return symptoms.isEmpty() ? "" : proved + unproved(symptoms);
   }

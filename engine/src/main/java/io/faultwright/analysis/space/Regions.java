@@ -27,23 +27,33 @@ public final class Regions {
    * largest first.
    */
   public List<Box> cover(int wanted, int possible) {
+    return cover(wanted, possible, Optional.empty());
+  }
+
+  /** As above, in words about anything but one subject wherever that is possible. */
+  public List<Box> coverWithout(Axis.Subject subject, int wanted, int possible) {
+    return cover(wanted, possible, space.position(subject));
+  }
+
+  private List<Box> cover(int wanted, int possible, Optional<Integer> freed) {
     int forbidden = diagrams.minus(possible, wanted);
     int left = diagrams.and(wanted, possible);
     List<Box> boxes = new ArrayList<>();
     while (left != Diagrams.NONE) {
-      Box box = grown(witness.path(left), forbidden);
+      Box box = grown(witness.path(left), forbidden, freed);
       boxes.add(box);
       left = diagrams.minus(left, diagrams.box(box.array()));
     }
     return sorted(withoutSuperfluous(boxes, diagrams.and(wanted, possible)), wanted);
   }
 
-  private Box grown(int[] path, int forbidden) {
+  private Box grown(int[] path, int forbidden, Optional<Integer> freed) {
     BitSet[] box = new BitSet[path.length];
     for (int axis = 0; axis < path.length; axis++) {
       box[axis] = new BitSet();
       box[axis].set(path[axis]);
     }
+    freed.ifPresent(axis -> grow(box, axis, forbidden));
     for (int axis : growthOrder()) {
       grow(box, axis, forbidden);
     }
