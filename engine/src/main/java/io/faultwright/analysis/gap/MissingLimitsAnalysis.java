@@ -1,6 +1,5 @@
 package io.faultwright.analysis.gap;
 
-import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Box;
 import io.faultwright.analysis.space.Evidence;
 import io.faultwright.analysis.space.MissingLimits;
@@ -22,8 +21,7 @@ public final class MissingLimitsAnalysis {
     Evidence evidence = new Evidence(symptom);
     Regions regions = new Regions(symptom.space());
     for (Map.Entry<String, Integer> entry : new MissingLimits(symptom).byReading().entrySet()) {
-      Axis.Subject side = new Axis.OfSide(entry.getKey());
-      for (Box box : regions.coverWithout(side, entry.getValue(), symptom.possible())) {
+      for (Box box : regions.cover(entry.getValue(), symptom.possible())) {
         Finding finding = finding(symptom, entry.getKey(), evidence.words(box));
         findings.add(evidence.show(finding, entry.getValue(), box));
       }

@@ -27,50 +27,50 @@ public final class Regions {
    * largest first.
    */
   public List<Box> cover(int wanted, int possible) {
-    return cover(wanted, possible, Optional.empty());
-  }
-
-  /** As above, in words about anything but one subject wherever that is possible. */
-  public List<Box> coverWithout(Axis.Subject subject, int wanted, int possible) {
-    return cover(wanted, possible, space.position(subject));
-  }
-
-  private List<Box> cover(int wanted, int possible, Optional<Integer> freed) {
     int forbidden = diagrams.minus(possible, wanted);
     int left = diagrams.and(wanted, possible);
     List<Box> boxes = new ArrayList<>();
     while (left != Diagrams.NONE) {
-      Box box = grown(witness.path(left), forbidden, freed);
+      Box box = grown(witness.path(left), forbidden);
       boxes.add(box);
       left = diagrams.minus(left, diagrams.box(box.array()));
     }
     return sorted(withoutSuperfluous(boxes, diagrams.and(wanted, possible)), wanted);
   }
 
-  private Box grown(int[] path, int forbidden, Optional<Integer> freed) {
+  private Box grown(int[] path, int forbidden) {
     BitSet[] box = new BitSet[path.length];
     for (int axis = 0; axis < path.length; axis++) {
       box[axis] = new BitSet();
       box[axis].set(path[axis]);
     }
-    freed.ifPresent(axis -> grow(box, axis, forbidden));
-    for (int axis : growthOrder()) {
+    for (int axis : growthOrder(path)) {
       grow(box, axis, forbidden);
     }
     return new Box(List.of(box));
   }
 
-  /** Axes that nobody asks about first, then the equipment, then the others from the last level. */
-  private List<Integer> growthOrder() {
+  /**
+   * Axes whose cell follows from others first, so that the words name those others; then axes that
+   * nobody asks about, then the equipment, then the rest from the last level.
+   */
+  private List<Integer> growthOrder(int[] path) {
     List<Integer> order = new ArrayList<>();
     for (int axis = 0; axis < space.axes().size(); axis++) {
       order.add(axis);
     }
     order.sort(
-        Comparator.comparing((Integer axis) -> !isSilent(axis))
+        Comparator.comparing((Integer axis) -> !follows(axis, path[axis]))
+            .thenComparing(axis -> !isSilent(axis))
             .thenComparing(axis -> axis != 0)
             .thenComparing(axis -> -axis));
     return order;
+  }
+
+  /** Whether a cell says only what the equipment, or the reading that limits follow, brings along. */
+  private boolean follows(int axis, int at) {
+    Cell cell = space.axes().get(axis).cells().get(at);
+    return cell instanceof Cell.Absent || cell instanceof Cell.NoFigure;
   }
 
   private boolean isSilent(int axis) {
