@@ -8,19 +8,32 @@ import io.faultwright.model.FaultPair;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import java.util.Collection;
+import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.function.Predicate;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Where the rules of a symptom stand once Drools has decided their conditions. */
 final class Standing {
   private final SymptomRules rules;
   private final Facts facts;
+  private final List<Rule> firing;
 
   Standing(SymptomRules rules, Facts facts) {
     this.rules = rules;
     this.facts = facts;
+    this.firing = standing(Truth.TRUE).toList();
+  }
+
+  /** Rules decided so that none stands instead of. */
+  private Stream<Rule> standing(Truth decided) {
+    return rules.rules(facts, decided).stream().filter(rule -> silencers(rule.id()).isEmpty());
+  }
+
+  /** Rules that may yet fire, those that do included. */
+  private Stream<Rule> possible() {
+    return Stream.concat(firing.stream(), standing(Truth.UNKNOWN));
   }
 
   Truth truth(String rule) {
@@ -41,23 +54,15 @@ final class Standing {
     return found;
   }
 
-  boolean fires(Rule rule) {
-    return truth(rule.id()) == Truth.TRUE && silencers(rule.id()).isEmpty();
-  }
-
-  boolean couldFire(Rule rule) {
-    return truth(rule.id()) != Truth.FALSE && silencers(rule.id()).isEmpty();
-  }
-
   SortedSet<Answer> answers() {
     SortedSet<Answer> answers = new TreeSet<>();
-    where(this::fires).forEach(rule -> answers.addAll(rule.conclusion().answers()));
+    firing.forEach(rule -> answers.addAll(rule.conclusion().answers()));
     return answers;
   }
 
   /** Whether some rule may yet answer. */
   boolean open() {
-    return where(this::couldFire).anyMatch(rule -> !rule.conclusion().answers().isEmpty());
+    return possible().anyMatch(rule -> !rule.conclusion().answers().isEmpty());
   }
 
   boolean contradictory(SortedSet<Answer> answers) {
@@ -68,7 +73,7 @@ final class Standing {
   }
 
   private boolean clash(Answer a, Answer b) {
-    return !a.equals(b) && !(together(a, b));
+    return !a.equals(b) && !together(a, b);
   }
 
   private boolean together(Answer a, Answer b) {
@@ -78,48 +83,41 @@ final class Standing {
   }
 
   /** Faults that a rule which fires excludes. */
-  SortedSet<String> excluded() {
-    SortedSet<String> faults = new TreeSet<>();
-    where(this::fires).forEach(rule -> faults.addAll(excluded(rule)));
-    return faults;
+  private SortedSet<String> excluded() {
+    return faults(firing.stream(), Standing::excluded);
   }
 
   /** Faults, concluded ones left out, that some rule may yet conclude and none excludes. */
   SortedSet<String> stillPossible() {
-    SortedSet<String> faults = concluded(this::couldFire);
-    faults.removeAll(concluded(this::fires));
+    SortedSet<String> faults = faults(possible(), Standing::concluded);
+    faults.removeAll(faults(firing.stream(), Standing::concluded));
     faults.removeAll(excluded());
     return faults;
   }
 
   /** Faults that no rule can conclude any more, and faults that a rule excludes. */
   SortedSet<String> ruledOut() {
-    SortedSet<String> faults = concluded(rule -> true);
-    faults.removeAll(concluded(this::couldFire));
+    SortedSet<String> faults = faults(symptom().rules().values().stream(), Standing::concluded);
+    faults.removeAll(faults(possible(), Standing::concluded));
     faults.addAll(excluded());
     return faults;
   }
 
-  private SortedSet<String> concluded(Predicate<Rule> which) {
+  private static SortedSet<String> faults(
+      Stream<Rule> rules, Function<Rule, Collection<String>> which) {
     SortedSet<String> faults = new TreeSet<>();
-    where(which).forEach(rule -> faults.addAll(concluded(rule)));
+    rules.forEach(rule -> faults.addAll(which.apply(rule)));
     return faults;
   }
 
   private static Collection<String> concluded(Rule rule) {
     return rule.conclusion() instanceof Conclusion.Conclude conclude
         ? conclude.faults()
-        : new TreeSet<>();
+        : List.of();
   }
 
   private static Collection<String> excluded(Rule rule) {
-    return rule.conclusion() instanceof Conclusion.Exclude exclude
-        ? exclude.faults()
-        : new TreeSet<>();
-  }
-
-  private Stream<Rule> where(Predicate<Rule> which) {
-    return symptom().rules().values().stream().filter(which);
+    return rule.conclusion() instanceof Conclusion.Exclude exclude ? exclude.faults() : List.of();
   }
 
   private Symptom symptom() {
