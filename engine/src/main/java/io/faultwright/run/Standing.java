@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Where the rules of a symptom stand once Drools has decided their conditions. */
@@ -23,34 +24,36 @@ final class Standing {
   Standing(SymptomRules rules, Facts facts) {
     this.rules = rules;
     this.facts = facts;
-    this.firing = standing(Truth.TRUE).toList();
-  }
-
-  /** Rules decided so that none stands instead of. */
-  private Stream<Rule> standing(Truth decided) {
-    return rules.rules(facts, decided).stream().filter(rule -> silencers(rule.id()).isEmpty());
+    this.firing =
+        rules.rules(facts, Truth.TRUE).stream()
+            .filter(rule -> silencers(rule.id(), decided -> decided != Truth.FALSE).isEmpty())
+            .toList();
   }
 
   /** Rules that may yet fire, those that do included. */
   private Stream<Rule> possible() {
-    return Stream.concat(firing.stream(), standing(Truth.UNKNOWN));
+    return Stream.of(Truth.TRUE, Truth.UNKNOWN)
+        .flatMap(decided -> rules.rules(facts, decided).stream())
+        .filter(rule -> silencers(rule.id()).isEmpty());
   }
 
   Truth truth(String rule) {
     return facts.decided(rules.position(rule));
   }
 
-  /**
-   * Rules that surely fire and stand instead of this one; they count though silenced themselves.
-   */
+  /** Rules that stand instead of this one and surely hold; they count though silenced. */
   SortedSet<String> silencers(String rule) {
-    return silencers(rule, Truth.TRUE);
+    return silencers(rule, Truth.TRUE::equals);
   }
 
-  /** Rules that stand instead of this one and are decided so. */
-  SortedSet<String> silencers(String rule, Truth decided) {
+  /** Rules that would stand instead of this one and may yet hold. */
+  SortedSet<String> waitingFor(String rule) {
+    return silencers(rule, Truth.UNKNOWN::equals);
+  }
+
+  private SortedSet<String> silencers(String rule, Predicate<Truth> decided) {
     SortedSet<String> found = new TreeSet<>(rules.insteadOf(rule));
-    found.removeIf(other -> truth(other) != decided);
+    found.removeIf(other -> !decided.test(truth(other)));
     return found;
   }
 

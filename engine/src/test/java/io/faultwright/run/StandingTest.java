@@ -20,6 +20,7 @@ import io.faultwright.model.SituationBuilder;
 import io.faultwright.model.SymptomBuilder;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -43,14 +44,18 @@ class StandingTest {
     assertEquals(Set.of("x"), faults(run(symptom, yes("a").word("b", "no"))));
   }
 
+  /** More readings must never take an answer back. */
   @Test
-  void aRuleThatOnlyMayFireDoesNotSilenceYet() {
+  void aRuleWaitsForOneThatMayStandInsteadOfIt() {
     SymptomBuilder symptom =
         symptom("s").concludes("plain", A, "x").concludes("special", all(A, B), "y", "plain");
     Trace trace = run(symptom, yes("a"));
-    assertEquals(Set.of("x"), faults(trace));
-    assertEquals(Set.of("y"), trace.stillPossible());
-    assertEquals(Set.of("special"), ((RuleTrace.Fired) trace.rules().get("plain")).unless());
+    assertEquals(Set.of(), faults(trace));
+    assertEquals(Set.of("x", "y"), trace.stillPossible());
+    RuleTrace.CouldFire plain = (RuleTrace.CouldFire) trace.rules().get("plain");
+    assertEquals(Set.of("special"), plain.waitingFor());
+    assertEquals(Set.of("b"), plain.missing());
+    assertEquals(Optional.of("b"), trace.next());
   }
 
   @Test

@@ -1,0 +1,2 @@
+/** What the recorded cases show about the rules. */
+package io.faultwright.analysis.coverage;

@@ -1,0 +1,2 @@
+/** Possible situations that get no answer. */
+package io.faultwright.analysis.gap;

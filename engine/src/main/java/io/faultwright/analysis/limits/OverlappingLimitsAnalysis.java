@@ -1,0 +1,89 @@
+package io.faultwright.analysis.limits;
+
+import io.faultwright.finding.Finding;
+import io.faultwright.finding.FindingKind;
+import io.faultwright.model.Build;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.LimitsTable.Between;
+import io.faultwright.model.LimitsTable.Row;
+import io.faultwright.model.Situation;
+import io.faultwright.quantity.Interval;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Finds pairs of rows that hold for the same equipment at the same driver value. */
+public final class OverlappingLimitsAnalysis {
+  private OverlappingLimitsAnalysis() {}
+
+  /** One finding per pair of rows, with the first build they meet on. */
+  public static List<Finding> findings(KnowledgeBase knowledge) {
+    List<Finding> findings = new ArrayList<>();
+    for (LimitsTable table : knowledge.limits().values()) {
+      for (int i = 0; i < table.rows().size(); i++) {
+        for (int j = i + 1; j < table.rows().size(); j++) {
+          overlap(knowledge, table, table.rows().get(i), table.rows().get(j))
+              .ifPresent(findings::add);
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static Optional<Finding> overlap(
+      KnowledgeBase knowledge, LimitsTable table, Row one, Row other) {
+    if (!meet(table, one, other)) {
+      return Optional.empty();
+    }
+    return knowledge.equipment().builds().stream()
+        .filter(build -> build.satisfies(one.builds()))
+        .filter(build -> build.satisfies(other.builds()))
+        .findFirst()
+        .map(build -> finding(table, one, other, build));
+  }
+
+  private static boolean meet(LimitsTable table, Row one, Row other) {
+    if (one.at().isEmpty() || other.at().isEmpty()) {
+      return true;
+    }
+    Interval a = one.at().get();
+    Interval b = other.at().get();
+    int startAgainstEnd = start(a).compareTo(end(b));
+    int endAgainstStart = end(a).compareTo(start(b));
+    boolean sameStart = start(a).compareTo(start(b)) == 0;
+    return table.between().equals(Optional.of(Between.STEP))
+        ? sameStart || startAgainstEnd < 0 && endAgainstStart > 0
+        : sameStart;
+  }
+
+  private static BigFraction start(Interval interval) {
+    return interval.low().orElseThrow().value();
+  }
+
+  private static BigFraction end(Interval interval) {
+    return interval.high().orElseThrow().value();
+  }
+
+  private static Finding finding(LimitsTable table, Row one, Row other, Build build) {
+    Finding finding =
+        new Finding(
+            FindingKind.OVERLAPPING_LIMITS,
+            Optional.empty(),
+            List.of(),
+            List.of(one.place(), other.place()),
+            "two rows of the limits of `" + table.reading() + "` hold for " + build,
+            "keep one of them, or tell them apart by a column of `by`",
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            false);
+    TreeMap<String, String> equipment = new TreeMap<>();
+    equipment.put(Equipment.MODEL, build.model().id());
+    build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
+    return finding.shownBy(new Situation(equipment, new TreeMap<>()), List.of(), Optional.empty());
+  }
+}

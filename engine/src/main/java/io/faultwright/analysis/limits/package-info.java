@@ -1,0 +1,2 @@
+/** Limits tables that give two figures for one situation. */
+package io.faultwright.analysis.limits;

@@ -1,0 +1,2 @@
+/** Referrals that lead back to where they began. */
+package io.faultwright.analysis.referral;

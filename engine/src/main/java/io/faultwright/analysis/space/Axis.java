@@ -1,0 +1,57 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.model.Condition.Side;
+import java.util.BitSet;
+import java.util.List;
+import java.util.function.Predicate;
+
+/**
+ * One dimension of a space.
+ *
+ * @param subject what it is about
+ * @param cells its classes; every situation lies in exactly one
+ * @param groups for each cell the number of its group: cells of a group differ only in what the
+ *     limits of other readings make of them, not in any condition
+ */
+public record Axis(Subject subject, List<Cell> cells, List<Integer> groups) {
+  public Axis {
+    cells = List.copyOf(cells);
+    groups = List.copyOf(groups);
+  }
+
+  /** What an axis is about. */
+  public sealed interface Subject {}
+
+  /** The equipment. */
+  public record OfEquipment() implements Subject {}
+
+  /** The value of a reading. */
+  public record OfReading(String reading) implements Subject {}
+
+  /** The place of a reading against its limits. */
+  public record OfSide(String reading) implements Subject {}
+
+  /** The cells that satisfy the predicate. */
+  public BitSet where(Predicate<Cell> predicate) {
+    BitSet chosen = new BitSet(cells.size());
+    for (int cell = 0; cell < cells.size(); cell++) {
+      chosen.set(cell, predicate.test(cells.get(cell)));
+    }
+    return chosen;
+  }
+
+  /** The three cells below, within and above limits. */
+  public BitSet sides() {
+    return where(cell -> cell instanceof Cell.SideOf);
+  }
+
+  /** The cell of a side of the limits. */
+  public BitSet side(Side side) {
+    return where(cell -> cell instanceof Cell.SideOf at && at.side() == side);
+  }
+
+  /** Every cell. */
+  public BitSet all() {
+    return where(cell -> true);
+  }
+}

@@ -1,0 +1,105 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.model.Condition;
+import io.faultwright.model.Condition.AgainstLimits;
+import io.faultwright.model.Condition.InInterval;
+import io.faultwright.model.Condition.Side;
+import io.faultwright.model.Domain;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Reading;
+import io.faultwright.quantity.Interval;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Makes the axes of readings and of their limits. */
+final class AxisBuilder {
+  private final KnowledgeBase knowledge;
+  private final List<Condition.Test> counted;
+
+  /**
+   * @param counted the tests whose classes make situations distinguishable
+   */
+  AxisBuilder(KnowledgeBase knowledge, List<Condition.Test> counted) {
+    this.knowledge = knowledge;
+    this.counted = counted;
+  }
+
+  static Axis ungrouped(Axis.Subject subject, List<Cell> cells) {
+    return new Axis(subject, cells, IntStream.range(0, cells.size()).boxed().toList());
+  }
+
+  private static Axis allAlike(Axis.Subject subject, List<Cell> cells) {
+    return new Axis(subject, cells, cells.stream().map(cell -> 0).toList());
+  }
+
+  /** The cuts that tests on a reading's value make. */
+  SortedSet<Cut> cuts(String reading, List<Condition.Test> tests) {
+    return tests.stream()
+        .filter(test -> test.subject().equals(reading))
+        .map(Condition.Test::pattern)
+        .filter(InInterval.class::isInstance)
+        .flatMap(pattern -> Cut.of(((InInterval) pattern).interval()).stream())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  Axis measured(Reading reading, Domain.Measured domain, SortedSet<Cut> cuts, List<Cell> special) {
+    List<Interval> pieces = Cut.pieces(domain.range(), cuts);
+    List<Interval> coarse = Cut.pieces(domain.range(), cuts(reading.id(), counted));
+    List<Cell> cells = new ArrayList<>(pieces.stream().<Cell>map(Cell.Stretch::new).toList());
+    List<Integer> groups = new ArrayList<>();
+    pieces.forEach(piece -> groups.add(indexOf(coarse, piece)));
+    special.forEach(cell -> groups.add(coarse.size() + special.indexOf(cell)));
+    cells.addAll(special);
+    Axis.Subject subject = new Axis.OfReading(reading.id());
+    return isCounted(reading.id()) ? new Axis(subject, cells, groups) : allAlike(subject, cells);
+  }
+
+  private static int indexOf(List<Interval> coarse, Interval piece) {
+    return IntStream.range(0, coarse.size())
+        .filter(i -> Stretches.intersection(coarse.get(i), piece).isPresent())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  Axis choice(Reading reading, Domain.Choice domain, List<Cell> special) {
+    List<Cell> cells =
+        Stream.concat(domain.ids().stream().map(Cell.Word::new), special.stream()).toList();
+    Axis.Subject subject = new Axis.OfReading(reading.id());
+    return isCounted(reading.id()) ? ungrouped(subject, cells) : allAlike(subject, cells);
+  }
+
+  Axis sides(String reading) {
+    List<Cell> cells =
+        new ArrayList<>(Arrays.stream(Side.values()).<Cell>map(Cell.SideOf::new).toList());
+    cells.addAll(List.of(new Cell.NotTaken(), new Cell.Absent(), new Cell.NoFigure()));
+    Axis.Subject subject = new Axis.OfSide(reading);
+    boolean judged =
+        counted.stream()
+            .anyMatch(
+                test -> test.subject().equals(reading) && test.pattern() instanceof AgainstLimits);
+    return judged ? ungrouped(subject, cells) : allAlike(subject, cells);
+  }
+
+  private boolean isCounted(String reading) {
+    return counted.stream().anyMatch(test -> test.subject().equals(reading));
+  }
+
+  /** Values at which the pieces of a quantity's axis end. */
+  static SortedSet<BigFraction> marks(Axis axis) {
+    SortedSet<BigFraction> marks = new TreeSet<>();
+    for (Cell cell : axis.cells()) {
+      if (cell instanceof Cell.Stretch stretch) {
+        marks.add(stretch.interval().low().orElseThrow().value());
+        marks.add(stretch.interval().high().orElseThrow().value());
+      }
+    }
+    return marks;
+  }
+}

@@ -1,0 +1,136 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.model.Band;
+import io.faultwright.model.Condition.Side;
+import io.faultwright.model.Reading;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Which cell combinations hold a real situation: readings exist, and limits lie where they lie. */
+final class Consistency {
+  private final Space space;
+  private final Diagrams diagrams;
+  private final Set<String> limited;
+
+  Consistency(Space space, Set<String> limited) {
+    this.space = space;
+    this.diagrams = space.diagrams();
+    this.limited = limited;
+  }
+
+  int diagram() {
+    int diagram = Diagrams.ALL;
+    for (Axis axis : space.axes()) {
+      if (axis.subject() instanceof Axis.OfReading of) {
+        diagram = diagrams.and(diagram, existence(axis, of.reading()));
+      }
+    }
+    for (String reading : limited) {
+      diagram = diagrams.and(diagram, sides(reading));
+    }
+    return diagram;
+  }
+
+  /** A reading is absent exactly on the equipment that does not have it. */
+  private int existence(Axis axis, String reading) {
+    Reading definition = space.knowledge().readings().get(reading);
+    BitSet absent = axis.where(cell -> cell instanceof Cell.Absent);
+    if (absent.isEmpty()) {
+      return Diagrams.ALL;
+    }
+    BitSet having =
+        equipment()
+            .where(cell -> ((Cell.Builds) cell).representative().satisfies(definition.applies()));
+    int has = space.literal(new Axis.OfEquipment(), having);
+    int missing = space.literal(axis.subject(), absent);
+    return diagrams.or(diagrams.minus(has, missing), diagrams.minus(missing, has));
+  }
+
+  private Axis equipment() {
+    return space.axis(new Axis.OfEquipment());
+  }
+
+  /** For every equipment and driver cell: which side goes with which piece of the reading. */
+  private int sides(String reading) {
+    List<Cell> builds = equipment().cells();
+    int all = Diagrams.NONE;
+    for (int cell = 0; cell < builds.size(); cell++) {
+      LimitsCurve curve = space.curve(reading, ((Cell.Builds) builds.get(cell)).representative());
+      BitSet one = new BitSet();
+      one.set(cell);
+      int here = space.literal(new Axis.OfEquipment(), one);
+      all = diagrams.or(all, diagrams.and(here, alongDriver(reading, curve)));
+    }
+    return all;
+  }
+
+  private int alongDriver(String reading, LimitsCurve curve) {
+    Optional<String> driver = space.knowledge().limits().get(reading).driver();
+    if (driver.isEmpty()) {
+      return pieces(reading, judged(curve.at(Optional.empty())));
+    }
+    Axis axis = space.axis(new Axis.OfReading(driver.get()));
+    Map<Integer, BitSet> cellsByResult = new LinkedHashMap<>();
+    for (int cell = 0; cell < axis.cells().size(); cell++) {
+      int result = pieces(reading, judged(curve, axis.cells().get(cell)));
+      cellsByResult.computeIfAbsent(result, key -> new BitSet()).set(cell);
+    }
+    int all = Diagrams.NONE;
+    for (Map.Entry<Integer, BitSet> entry : cellsByResult.entrySet()) {
+      int here = space.literal(axis.subject(), entry.getValue());
+      all = diagrams.or(all, diagrams.and(here, entry.getKey()));
+    }
+    return all;
+  }
+
+  /** From a piece of the limited reading to the cells of its limits that go with it. */
+  private interface Judged {
+    Predicate<Cell> cells(Cell.Stretch piece);
+  }
+
+  private static Judged judged(LimitsCurve curve, Cell driver) {
+    if (driver instanceof Cell.Stretch stretch) {
+      return judged(curve.at(Optional.of(Stretches.middle(stretch.interval()))));
+    }
+    Class<? extends Cell> same = driver.getClass();
+    return piece -> same::isInstance;
+  }
+
+  private static Judged judged(Optional<Band> band) {
+    return piece ->
+        band.isEmpty()
+            ? cell -> cell instanceof Cell.NoFigure
+            : cell -> cell instanceof Cell.SideOf at && reaches(piece, band.get(), at.side());
+  }
+
+  private int pieces(String reading, Judged judged) {
+    Axis axis = space.axis(new Axis.OfReading(reading));
+    Axis sides = space.axis(new Axis.OfSide(reading));
+    int all = Diagrams.NONE;
+    for (int cell = 0; cell < axis.cells().size(); cell++) {
+      BitSet one = new BitSet();
+      one.set(cell);
+      BitSet allowed = sides.where(goesWith(axis.cells().get(cell), judged));
+      int here = space.literal(axis.subject(), one);
+      all = diagrams.or(all, diagrams.and(here, space.literal(sides.subject(), allowed)));
+    }
+    return all;
+  }
+
+  private static Predicate<Cell> goesWith(Cell reading, Judged judged) {
+    return reading instanceof Cell.Stretch stretch
+        ? judged.cells(stretch)
+        : reading.getClass()::isInstance;
+  }
+
+  private static boolean reaches(Cell.Stretch stretch, Band band, Side side) {
+    return band.values(side)
+        .flatMap(values -> Stretches.intersection(values, stretch.interval()))
+        .isPresent();
+  }
+}

@@ -1,0 +1,59 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.quantity.Interval;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A place at which the number line is cut.
+ *
+ * @param value where
+ * @param above whether the value itself belongs to the lower piece
+ */
+record Cut(BigFraction value, boolean above) implements Comparable<Cut> {
+  @Override
+  public int compareTo(Cut other) {
+    int order = value.compareTo(other.value);
+    return order != 0 ? order : Boolean.compare(above, other.above);
+  }
+
+  /** The cuts at the ends of an interval. */
+  static SortedSet<Cut> of(Interval interval) {
+    SortedSet<Cut> cuts = new TreeSet<>();
+    interval.low().ifPresent(end -> cuts.add(new Cut(end.value(), !end.included())));
+    interval.high().ifPresent(end -> cuts.add(new Cut(end.value(), end.included())));
+    return cuts;
+  }
+
+  /** The two cuts that set a single value apart. */
+  static List<Cut> around(BigFraction value) {
+    return List.of(new Cut(value, false), new Cut(value, true));
+  }
+
+  /** The pieces of a closed range between the cuts inside it, in ascending order. */
+  static List<Interval> pieces(Interval range, SortedSet<Cut> cuts) {
+    Cut start = new Cut(range.low().orElseThrow().value(), false);
+    Cut end = new Cut(range.high().orElseThrow().value(), true);
+    List<Cut> borders = new ArrayList<>();
+    borders.add(start);
+    cuts.stream()
+        .filter(cut -> cut.compareTo(start) > 0 && cut.compareTo(end) < 0)
+        .forEach(borders::add);
+    borders.add(end);
+    List<Interval> pieces = new ArrayList<>();
+    for (int i = 0; i + 1 < borders.size(); i++) {
+      pieces.add(between(borders.get(i), borders.get(i + 1)));
+    }
+    return pieces;
+  }
+
+  private static Interval between(Cut low, Cut high) {
+    return new Interval(
+        Optional.of(new Interval.End(low.value, !low.above)),
+        Optional.of(new Interval.End(high.value, high.above)));
+  }
+}

@@ -1,0 +1,67 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.model.Condition;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Never;
+import io.faultwright.model.Symptom;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * The {@code never}s that can matter to a symptom: its own, and those general ones that share a
+ * reading with its rules, directly or through other {@code never}s. The rest speak of readings that
+ * are free here, so leaving them out changes nothing unless they exclude equipment outright.
+ */
+final class RelevantNevers {
+  private RelevantNevers() {}
+
+  static List<Never> of(KnowledgeBase knowledge, Symptom symptom, Collection<Condition> asked) {
+    List<Never> chosen = new ArrayList<>(symptom.nevers().values());
+    Set<String> readings = new TreeSet<>();
+    asked.forEach(condition -> readings.addAll(readings(knowledge, condition)));
+    chosen.forEach(never -> readings.addAll(readings(knowledge, never.when())));
+    List<Never> rest = new ArrayList<>(knowledge.nevers().values());
+    boolean grew = true;
+    while (grew) {
+      grew = moveRelated(knowledge, rest, chosen, readings);
+    }
+    return chosen;
+  }
+
+  private static boolean moveRelated(
+      KnowledgeBase knowledge, List<Never> rest, List<Never> chosen, Set<String> readings) {
+    boolean moved = false;
+    for (Iterator<Never> each = rest.iterator(); each.hasNext(); ) {
+      Never never = each.next();
+      Set<String> own = readings(knowledge, never.when());
+      if (own.isEmpty() || own.stream().anyMatch(readings::contains)) {
+        each.remove();
+        chosen.add(never);
+        readings.addAll(own);
+        moved = true;
+      }
+    }
+    return moved;
+  }
+
+  /** Readings of a condition, with those its limits follow. */
+  private static Set<String> readings(KnowledgeBase knowledge, Condition condition) {
+    Set<String> readings =
+        condition
+            .tests()
+            .map(Condition.Test::subject)
+            .filter(knowledge.readings()::containsKey)
+            .collect(Collectors.toCollection(TreeSet::new));
+    for (String reading : List.copyOf(readings)) {
+      if (knowledge.limits().containsKey(reading)) {
+        readings.addAll(knowledge.limits().get(reading).drivers());
+      }
+    }
+    return readings;
+  }
+}

@@ -1,0 +1,75 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.quantity.Interval;
+import java.math.BigInteger;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Picks the value of an interval that a person would write. */
+final class RoundNumber {
+  private static final BigFraction LARGEST_STEP = BigFraction.of(1000);
+  private static final BigFraction[] SHRINK = {
+    BigFraction.of(1, 2), BigFraction.of(2, 5), BigFraction.of(1, 2)
+  };
+
+  private RoundNumber() {}
+
+  /**
+   * A multiple of the largest step of 1, 2 or 5 times a power of ten that has one inside, nearest
+   * to the middle; the middle itself where not even the resolution's steps reach inside, the only
+   * value of a point.
+   */
+  static BigFraction in(Interval interval, Optional<BigFraction> resolution) {
+    BigFraction middle = Stretches.middle(interval);
+    if (interval.low().equals(interval.high())) {
+      return middle;
+    }
+    Optional<BigFraction> onGrid = resolution.flatMap(step -> onSteps(interval, step));
+    return onGrid.orElseGet(() -> round(interval, middle));
+  }
+
+  /** The roundest value among the multiples of the resolution. */
+  private static Optional<BigFraction> onSteps(Interval interval, BigFraction resolution) {
+    BigFraction step = LARGEST_STEP;
+    for (int i = 0; step.compareTo(resolution) > 0; i++) {
+      boolean onGrid = step.divide(resolution).getDenominator().equals(BigInteger.ONE);
+      Optional<BigFraction> found = onGrid ? multiple(interval, step) : Optional.empty();
+      if (found.isPresent()) {
+        return found;
+      }
+      step = step.multiply(SHRINK[i % SHRINK.length]);
+    }
+    return multiple(interval, resolution);
+  }
+
+  private static BigFraction round(Interval interval, BigFraction middle) {
+    BigFraction step = LARGEST_STEP;
+    for (int i = 0; i < 60; i++) {
+      Optional<BigFraction> found = multiple(interval, step);
+      if (found.isPresent()) {
+        return found.get();
+      }
+      step = step.multiply(SHRINK[i % SHRINK.length]);
+    }
+    return middle;
+  }
+
+  /** The multiple of a step nearest to the middle of the interval, where it lies inside. */
+  private static Optional<BigFraction> multiple(Interval interval, BigFraction step) {
+    BigFraction middle = Stretches.middle(interval);
+    BigInteger below = floor(middle.divide(step));
+    BigFraction low = step.multiply(BigFraction.of(below));
+    BigFraction high = low.add(step);
+    boolean lowNearer = middle.subtract(low).compareTo(high.subtract(middle)) <= 0;
+    BigFraction first = lowNearer ? low : high;
+    BigFraction second = lowNearer ? high : low;
+    return interval.contains(first)
+        ? Optional.of(first)
+        : Optional.of(second).filter(interval::contains);
+  }
+
+  private static BigInteger floor(BigFraction value) {
+    BigInteger[] parts = value.getNumerator().divideAndRemainder(value.getDenominator());
+    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+  }
+}

@@ -1,0 +1,147 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.model.Build;
+import io.faultwright.model.Condition.Side;
+import io.faultwright.model.Domain;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.Reading;
+import io.faultwright.model.Situation;
+import io.faultwright.model.Value;
+import io.faultwright.quantity.Interval;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Turns cells into a concrete situation with round numbers. */
+public final class Witness {
+  private final Space space;
+
+  public Witness(Space space) {
+    this.space = space;
+  }
+
+  /**
+   * A situation of a diagram that holds only consistent situations; the same one every time.
+   *
+   * @throws IllegalArgumentException for {@link Diagrams#NONE}
+   */
+  public Situation of(int diagram) {
+    return situation(path(diagram));
+  }
+
+  /** One cell per axis, the most ordinary first: normal words, within limits, middle stretches. */
+  public int[] path(int diagram) {
+    if (diagram == Diagrams.NONE) {
+      throw new IllegalArgumentException("an empty set has no witness");
+    }
+    int[] path = new int[space.axes().size()];
+    int rest = diagram;
+    for (int axis = 0; axis < path.length; axis++) {
+      path[axis] = pick(rest, axis);
+      rest = space.diagrams().child(rest, axis, path[axis]);
+    }
+    return path;
+  }
+
+  private int pick(int diagram, int axis) {
+    for (int cell : preference(space.axes().get(axis))) {
+      if (space.diagrams().child(diagram, axis, cell) != Diagrams.NONE) {
+        return cell;
+      }
+    }
+    throw new IllegalStateException("a diagram other than NONE has a child");
+  }
+
+  private List<Integer> preference(Axis axis) {
+    List<Integer> order = new ArrayList<>();
+    BitSet first = preferred(axis);
+    first.stream().forEach(order::add);
+    int middle = axis.cells().size() / 2;
+    if (axis.cells().get(0) instanceof Cell.Stretch && !order.contains(middle)) {
+      order.add(middle);
+    }
+    for (int cell = 0; cell < axis.cells().size(); cell++) {
+      if (!order.contains(cell)) {
+        order.add(cell);
+      }
+    }
+    return order;
+  }
+
+  private BitSet preferred(Axis axis) {
+    if (axis.subject() instanceof Axis.OfSide) {
+      return axis.side(Side.WITHIN);
+    }
+    if (axis.subject() instanceof Axis.OfReading of) {
+      Reading reading = space.knowledge().readings().get(of.reading());
+      return axis.where(
+          cell -> cell instanceof Cell.Word word && reading.normal().contains(word.value()));
+    }
+    return new BitSet();
+  }
+
+  private Situation situation(int[] path) {
+    Build build = ((Cell.Builds) space.axes().get(0).cells().get(path[0])).representative();
+    SortedMap<String, String> equipment = new TreeMap<>();
+    equipment.put(Equipment.MODEL, build.model().id());
+    build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
+    SortedMap<String, Value> readings = new TreeMap<>();
+    for (int axis = 1; axis < path.length; axis++) {
+      if (space.axes().get(axis).subject() instanceof Axis.OfReading of) {
+        value(of.reading(), path, build, readings)
+            .ifPresent(value -> readings.put(of.reading(), value));
+      }
+    }
+    return new Situation(equipment, readings);
+  }
+
+  /** The value for a reading's cell; readings it depends on stand before it in the order. */
+  private Optional<Value> value(
+      String reading, int[] path, Build build, SortedMap<String, Value> known) {
+    Cell cell = cellOf(new Axis.OfReading(reading), path);
+    if (cell instanceof Cell.Word word) {
+      return Optional.of(new Value.Word(word.value()));
+    }
+    if (cell instanceof Cell.NotTaken) {
+      return Optional.of(new Value.NotTaken());
+    }
+    if (cell instanceof Cell.Stretch stretch) {
+      Interval within = narrowed(reading, stretch.interval(), path, build, known);
+      Domain.Measured domain = (Domain.Measured) space.knowledge().readings().get(reading).domain();
+      return Optional.of(new Value.Number(RoundNumber.in(within, domain.resolution())));
+    }
+    return Optional.empty();
+  }
+
+  private Cell cellOf(Axis.Subject subject, int[] path) {
+    int position = space.position(subject).orElseThrow();
+    return space.axes().get(position).cells().get(path[position]);
+  }
+
+  /** The part of a stretch that lies on the wanted side of the limits. */
+  private Interval narrowed(
+      String reading, Interval stretch, int[] path, Build build, SortedMap<String, Value> known) {
+    Axis.Subject subject = new Axis.OfSide(reading);
+    if (space.position(subject).isEmpty() || !(cellOf(subject, path) instanceof Cell.SideOf at)) {
+      return stretch;
+    }
+    Optional<BigFraction> driver =
+        space
+            .knowledge()
+            .limits()
+            .get(reading)
+            .driver()
+            .map(id -> ((Value.Number) known.get(id)).amount());
+    Interval side =
+        space
+            .curve(reading, build)
+            .at(driver)
+            .flatMap(band -> band.values(at.side()))
+            .orElseThrow();
+    return Stretches.intersection(stretch, side).orElseThrow();
+  }
+}

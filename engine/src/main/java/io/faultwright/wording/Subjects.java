@@ -1,0 +1,85 @@
+package io.faultwright.wording;
+
+import io.faultwright.model.Domain;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.NamedValue;
+import io.faultwright.model.Option;
+import io.faultwright.model.Version;
+import io.faultwright.quantity.Unit;
+import io.faultwright.quantity.Units;
+import java.util.List;
+import java.util.Optional;
+
+/** What a condition can ask about: titles, values and units of readings and equipment facts. */
+final class Subjects {
+  private final KnowledgeBase kb;
+
+  Subjects(KnowledgeBase kb) {
+    this.kb = kb;
+  }
+
+  String title(String subject) {
+    return switch (subject) {
+      case Equipment.FAMILY -> "Family";
+      case Equipment.MODEL -> "Model";
+      case Equipment.SOFTWARE -> "Software";
+      default -> optionTitle(subject).or(() -> readingTitle(subject)).orElse(subject);
+    };
+  }
+
+  private Optional<String> optionTitle(String subject) {
+    return Optional.ofNullable(kb.equipment().options().get(subject)).map(Option::title);
+  }
+
+  private Optional<String> readingTitle(String subject) {
+    return Optional.ofNullable(kb.readings().get(subject)).map(reading -> reading.title());
+  }
+
+  String valueTitle(String subject, String value) {
+    if (subject.equals(Equipment.FAMILY)) {
+      return Optional.ofNullable(kb.equipment().families().get(value))
+          .map(family -> family.title())
+          .orElse(value);
+    }
+    return named(subject).stream()
+        .filter(named -> named.id().equals(value))
+        .findFirst()
+        .map(NamedValue::title)
+        .orElse(value);
+  }
+
+  /** Ids of all values of a choice or an equipment fact, in their order; empty for a quantity. */
+  List<String> values(String subject) {
+    return switch (subject) {
+      case Equipment.FAMILY -> List.copyOf(kb.equipment().families().keySet());
+      case Equipment.MODEL -> List.copyOf(kb.equipment().models().keySet());
+      case Equipment.SOFTWARE -> kb.equipment().versions().stream().map(Version::text).toList();
+      default -> named(subject).stream().map(NamedValue::id).toList();
+    };
+  }
+
+  private List<NamedValue> named(String subject) {
+    Option option = kb.equipment().options().get(subject);
+    if (option != null) {
+      return option.values();
+    }
+    return domain(subject)
+        .map(domain -> domain.match(measured -> List.<NamedValue>of(), Domain.Choice::values))
+        .orElse(List.of());
+  }
+
+  /** Unit of a quantity; for anything else, which has no amounts, a bare count. */
+  Unit unit(String reading) {
+    return domain(reading)
+        .flatMap(
+            domain ->
+                domain.match(
+                    measured -> Optional.of(measured.unit()), choice -> Optional.<Unit>empty()))
+        .orElseGet(() -> Units.find("times").orElseThrow());
+  }
+
+  private Optional<Domain> domain(String reading) {
+    return Optional.ofNullable(kb.readings().get(reading)).map(found -> found.domain());
+  }
+}

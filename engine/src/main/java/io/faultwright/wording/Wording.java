@@ -1,0 +1,212 @@
+package io.faultwright.wording;
+
+import io.faultwright.model.Answer;
+import io.faultwright.model.Build;
+import io.faultwright.model.Conclusion;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Condition.OneOf;
+import io.faultwright.model.Condition.Pattern;
+import io.faultwright.model.Condition.Test;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.Fault;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import io.faultwright.model.Value;
+import io.faultwright.quantity.Interval;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Conditions, values, builds and answers in words for people, with titles instead of ids. */
+public final class Wording {
+  private final KnowledgeBase kb;
+  private final Subjects subjects;
+  private final Versions versions;
+  private final BuildSets buildSets;
+
+  public Wording(KnowledgeBase kb) {
+    this.kb = kb;
+    this.subjects = new Subjects(kb);
+    this.versions = new Versions(kb.equipment().versions());
+    this.buildSets = new BuildSets(kb.equipment());
+  }
+
+  /** Title of a reading or an equipment fact. */
+  public String subject(String id) {
+    return subjects.title(id);
+  }
+
+  /** What was observed, for instance {@code 12.5 bar(g)} or {@code Untouched}. */
+  public String value(String reading, Value value) {
+    return value.match(
+        word -> subjects.valueTitle(reading, word.id()),
+        number -> Amounts.amount(number.amount(), subjects.unit(reading)),
+        () -> RuleText.CANNOT_BE_TAKEN);
+  }
+
+  /** Title of a value of a choice or an equipment fact. */
+  public String value(String subject, String id) {
+    return subjects.valueTitle(subject, id);
+  }
+
+  /** A stretch of a quantity, for instance {@code 4 to 8 K} or {@code at least 65 °C}. */
+  public String interval(String reading, Interval interval) {
+    return Amounts.interval(interval, subjects.unit(reading));
+  }
+
+  /**
+   * An amount that was worked out and need not be exact, such as a limit between two rows: {@code
+   * 9.37 bar(g)}, or {@code about 9.373 bar(g)} where it was rounded.
+   */
+  public String about(String reading, BigFraction amount) {
+    return Amounts.about(amount, subjects.unit(reading));
+  }
+
+  /** What a subject must be, for instance {@code above limits} or {@code 2.9 or 2.10}. */
+  public String pattern(String subject, Pattern pattern) {
+    return pattern.match(
+        oneOf -> oneOf(subject, oneOf.values()),
+        within -> interval(subject, within.interval()),
+        limits -> RuleText.limits(limits),
+        notTaken -> RuleText.CANNOT_BE_TAKEN);
+  }
+
+  /** Some of the values of a choice or an equipment fact. */
+  public String oneOf(String subject, Collection<String> values) {
+    return subject.equals(Equipment.SOFTWARE)
+        ? versions.stretch(values).orElseGet(() -> list(subject, values))
+        : list(subject, values);
+  }
+
+  private String list(String subject, Collection<String> values) {
+    return said(subject, Selection.of(values, subjects.values(subject)));
+  }
+
+  private String said(String subject, Selection selection) {
+    List<String> titles =
+        selection.values().stream().map(id -> subjects.valueTitle(subject, id)).toList();
+    return switch (selection.kind()) {
+      case EVERY -> "any";
+      case NONE -> "none there is";
+      case ONLY -> or(titles);
+      case ALL_BUT -> "not " + or(titles);
+    };
+  }
+
+  private static String or(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+  }
+
+  /** One line of a {@code when}, for instance {@code Discharge pressure: above limits}. */
+  public String test(Test test) {
+    return subject(test.subject()) + ": " + pattern(test.subject(), test.pattern());
+  }
+
+  /** A whole condition on one line. */
+  public String condition(Condition condition) {
+    return condition.match(
+        all -> all.parts().isEmpty() ? "always" : join(all.parts(), "; "),
+        any -> any.parts().isEmpty() ? "never" : oneOf(any.parts()),
+        this::negated,
+        this::test);
+  }
+
+  /** The parts that must all hold, a line each; none for a condition that always holds. */
+  public List<String> lines(Condition condition) {
+    return condition instanceof Condition.All all
+        ? all.parts().stream().flatMap(part -> lines(part).stream()).toList()
+        : List.of(condition(condition));
+  }
+
+  private String oneOf(List<Condition> parts) {
+    return parts.size() == 1 ? condition(parts.get(0)) : "one of: " + join(parts, ", or ");
+  }
+
+  private String join(List<Condition> parts, String between) {
+    return parts.size() == 1
+        ? condition(parts.get(0))
+        : parts.stream().map(this::bracketed).collect(Collectors.joining(between));
+  }
+
+  private String bracketed(Condition part) {
+    String words = condition(part);
+    return isSimple(part) ? words : "(" + words + ")";
+  }
+
+  private static boolean isSimple(Condition part) {
+    return part.match(
+        all -> all.parts().size() < 2,
+        any -> any.parts().size() < 2,
+        not -> isSimple(not.part()),
+        test -> true);
+  }
+
+  private String negated(Condition.Not not) {
+    return not.part() instanceof Test test
+        ? subject(test.subject()) + ": " + opposite(test)
+        : "not (" + condition(not.part()) + ")";
+  }
+
+  /** The one value left, or what it must not be. */
+  private String opposite(Test test) {
+    return theOneLeft(test)
+        .map(value -> value(test.subject(), value))
+        .orElseGet(() -> "not " + pattern(test.subject(), test.pattern()));
+  }
+
+  private Optional<String> theOneLeft(Test test) {
+    List<String> left =
+        test.pattern() instanceof OneOf oneOf
+            ? subjects.values(test.subject()).stream()
+                .filter(value -> !oneOf.values().contains(value))
+                .toList()
+            : List.of();
+    return left.size() == 1 ? Optional.of(left.get(0)) : Optional.empty();
+  }
+
+  /** A published model with its software, by its title. */
+  public String build(Build build) {
+    return build.model().title()
+        + build.software().map(version -> " with software " + version.text()).orElse("");
+  }
+
+  /** The fewest words that single these builds out of all published ones. */
+  public String builds(Collection<Build> builds) {
+    Condition condition = buildSets.condition(builds);
+    return condition.equals(Condition.ALWAYS) ? "all equipment" : condition(condition);
+  }
+
+  /** What a technician is told. */
+  public String answer(Answer answer) {
+    if (answer instanceof Answer.OfFault fault) {
+      return fault(fault.fault());
+    }
+    if (answer instanceof Answer.OfReferral referral) {
+      return "work " + symptom(referral.symptom()) + " instead";
+    }
+    return "ask " + answer.name();
+  }
+
+  /** What follows from a rule. */
+  public String conclusion(Conclusion conclusion) {
+    if (conclusion instanceof Conclusion.Exclude exclude) {
+      return "not " + or(exclude.faults().stream().map(this::fault).toList());
+    }
+    return conclusion.answers().stream().map(this::answer).collect(Collectors.joining(" and "));
+  }
+
+  /** Title of a fault, or its id where there is no such fault. */
+  public String fault(String id) {
+    return Optional.ofNullable(kb.faults().get(id)).map(Fault::title).orElse(id);
+  }
+
+  /** Title of a symptom, or its id where there is no such symptom. */
+  public String symptom(String id) {
+    return Optional.ofNullable(kb.symptoms().get(id)).map(Symptom::title).orElse(id);
+  }
+}

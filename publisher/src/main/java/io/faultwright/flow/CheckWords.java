@@ -1,0 +1,107 @@
+package io.faultwright.flow;
+
+import io.faultwright.model.Caution;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.Nameplate;
+import io.faultwright.model.Reading;
+import io.faultwright.quantity.Interval;
+import io.faultwright.wording.Wording;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Says what is asked at a check, how it is done and what to beware of. */
+final class CheckWords {
+  /** More steps, or longer ones, are left to the handbook. */
+  private static final int MOST_STEPS = 4;
+
+  private static final int MOST_CHARACTERS = 240;
+  private static final int MOST_ROWS = 3;
+
+  private final KnowledgeBase knowledge;
+  private final Wording wording;
+
+  CheckWords(KnowledgeBase knowledge, Wording wording) {
+    this.knowledge = knowledge;
+    this.wording = wording;
+  }
+
+  Node.Check check(String id, Question question) {
+    return Optional.ofNullable(knowledge.readings().get(question.subject()))
+        .map(reading -> onReading(id, question, reading))
+        .orElseGet(() -> onEquipment(id, question.subject()));
+  }
+
+  private Node.Check onEquipment(String id, String attribute) {
+    String question =
+        switch (attribute) {
+          case Equipment.SOFTWARE -> "Which software version?";
+          default -> "Which " + Words.lowerFirst(wording.subject(attribute)) + "?";
+        };
+    List<String> steps =
+        attribute.equals(Equipment.SOFTWARE)
+            ? List.of()
+            : knowledge.equipment().nameplate().map(Nameplate::where).stream()
+                .map(where -> "Nameplate: " + Words.lowerFirst(where))
+                .toList();
+    return new Node.Check(id, List.of(), steps, question);
+  }
+
+  private Node.Check onReading(String id, Question question, Reading reading) {
+    if (question.takingOnly()) {
+      String asked = "Can this be taken: " + Words.lowerFirst(reading.title()) + "?";
+      return new Node.Check(id, List.of(), List.of(), asked);
+    }
+    List<String> steps = new ArrayList<>(steps(reading));
+    if (question.limits()) {
+      steps.add(limits(knowledge.limits().get(reading.id())));
+    }
+    return new Node.Check(id, warnings(reading), steps, reading.ask());
+  }
+
+  private List<Warning> warnings(Reading reading) {
+    return reading.cautions().stream()
+        .map(knowledge.cautions()::get)
+        .sorted(Comparator.comparing(Caution::signal).thenComparing(Caution::id))
+        .map(CheckWords::warning)
+        .toList();
+  }
+
+  private static Warning warning(Caution caution) {
+    boolean alert = caution.signal() != Caution.Signal.NOTICE;
+    return new Warning(caution.signal().name(), alert, caution.text());
+  }
+
+  private static List<String> steps(Reading reading) {
+    int characters = reading.how().stream().mapToInt(String::length).sum();
+    if (reading.how().size() > MOST_STEPS || characters > MOST_CHARACTERS) {
+      return List.of("Steps: see ‘" + reading.title() + "’ in the handbook.");
+    }
+    return reading.how().isEmpty() ? reading.where().stream().toList() : reading.how();
+  }
+
+  private String limits(LimitsTable table) {
+    boolean few = table.rows().size() <= MOST_ROWS && table.driver().isEmpty();
+    return few
+        ? table.rows().stream()
+            .map(row -> row(table.reading(), row))
+            .collect(Collectors.joining("; ", "Limits: ", "."))
+        : "Limits: table ‘" + wording.subject(table.reading()) + "’ in the handbook.";
+  }
+
+  private String row(String reading, LimitsTable.Row row) {
+    Interval within =
+        new Interval(
+            row.low().map(low -> new Interval.End(low, true)),
+            row.high().map(high -> new Interval.End(high, true)));
+    String figures = wording.interval(reading, within);
+    return row.builds().equals(Condition.ALWAYS)
+        ? figures
+        : wording.condition(row.builds()) + ": " + figures;
+  }
+}

@@ -1,0 +1,93 @@
+package io.faultwright.flow;
+
+import io.faultwright.flow.Node.Ending;
+import io.faultwright.flow.Node.Outcome;
+import io.faultwright.model.Answer;
+import io.faultwright.model.FaultPair;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import io.faultwright.wording.Wording;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.stream.Collectors;
+
+/** Says where a path ends. */
+final class OutcomeWords {
+  private static final String HOTLINE = "hotline";
+
+  private final KnowledgeBase knowledge;
+  private final Symptom symptom;
+  private final Wording wording;
+
+  OutcomeWords(KnowledgeBase knowledge, Symptom symptom, Wording wording) {
+    this.knowledge = knowledge;
+    this.symptom = symptom;
+    this.wording = wording;
+  }
+
+  Outcome outcome(Result result) {
+    SortedSet<Answer> answers = result.answers();
+    if (answers.isEmpty()) {
+      return new Outcome("unanswered", Ending.ESCALATION, "The rules end here: ask", hotline());
+    }
+    if (answers.size() > 1 && !together(List.copyOf(answers))) {
+      String id = answers.stream().map(OutcomeWords::id).collect(Collectors.joining("-or-"));
+      return new Outcome(id, Ending.ESCALATION, "The rules disagree: ask", titles(answers, " or "));
+    }
+    return answers.size() == 1 ? single(answers.first()) : several(answers);
+  }
+
+  private boolean together(List<Answer> answers) {
+    return answers.stream()
+        .allMatch(one -> answers.stream().allMatch(other -> together(one, other)));
+  }
+
+  private boolean together(Answer one, Answer other) {
+    return one.equals(other)
+        || one instanceof Answer.OfFault
+            && other instanceof Answer.OfFault
+            && symptom.together().contains(FaultPair.of(one.name(), other.name()));
+  }
+
+  private Outcome single(Answer answer) {
+    if (answer instanceof Answer.OfFault) {
+      return fault(id(answer), wording.fault(answer.name()), "Remedy: " + answer.name());
+    }
+    if (answer instanceof Answer.OfReferral) {
+      String title = "Go to: " + wording.symptom(answer.name());
+      return new Outcome(id(answer), Ending.REFERRAL, title, "Chart: " + answer.name());
+    }
+    boolean known = answer.name().equals(HOTLINE);
+    return new Outcome(
+        id(answer),
+        Ending.ESCALATION,
+        known ? "Ask the hotline" : "Ask: " + answer.name(),
+        known ? hotline() : "");
+  }
+
+  private Outcome several(SortedSet<Answer> answers) {
+    String id = answers.stream().map(OutcomeWords::id).collect(Collectors.joining("-and-"));
+    String remedies = answers.stream().map(Answer::name).collect(Collectors.joining(", "));
+    return fault(id, titles(answers, " and "), "Remedies: " + remedies);
+  }
+
+  private static Outcome fault(String id, String title, String advice) {
+    return new Outcome(id, Ending.FAULT, title, advice);
+  }
+
+  private String titles(SortedSet<Answer> answers, String between) {
+    return answers.stream().map(wording::answer).collect(Collectors.joining(between));
+  }
+
+  private String hotline() {
+    return knowledge.handbook().hotline().orElse("");
+  }
+
+  private static String id(Answer answer) {
+    String kind =
+        answer instanceof Answer.OfFault
+            ? "fault."
+            : answer instanceof Answer.OfReferral ? "symptom." : "ask.";
+    return kind + answer.name();
+  }
+}

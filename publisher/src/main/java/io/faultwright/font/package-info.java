@@ -1,0 +1,2 @@
+/** The one typeface of charts, handbook and site, and its metrics. */
+package io.faultwright.font;

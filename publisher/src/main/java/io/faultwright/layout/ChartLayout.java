@@ -1,0 +1,80 @@
+package io.faultwright.layout;
+
+import io.faultwright.flow.Flowchart;
+import io.faultwright.flow.Imprint;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Lays a flowchart out on paper: on one page where it fits in legible type, else on several joined
+ * by connectors.
+ */
+public final class ChartLayout {
+  /** Text sizes tried for a single page, largest first; the small print is half a point less. */
+  private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, 9.0, 8.5);
+
+  /** Text size of a chart of several pages. */
+  private static final double PAGED = 9;
+
+  /** Most nodes that are tried on a single page. */
+  private static final int MOST_ON_ONE = 16;
+
+  private final Imprint imprint;
+  private final Paper paper;
+
+  /** A layout for a handbook on a size of paper. */
+  public ChartLayout(Imprint imprint, Paper paper) {
+    this.imprint = imprint;
+    this.paper = paper;
+  }
+
+  /** The pages of a chart, in order. */
+  public List<ChartPage> pages(Flowchart chart) {
+    Unfolding unfolding = new Unfolding(chart);
+    Optional<ChartPage> single =
+        unfolding.size() <= MOST_ON_ONE ? single(chart, unfolding.whole()) : Optional.empty();
+    return single.map(List::of).orElseGet(() -> several(chart, unfolding.parts()));
+  }
+
+  private Optional<ChartPage> single(Flowchart chart, Tree tree) {
+    List<Part> parts = List.of(Part.of(tree));
+    return SIZES.stream()
+        .map(size -> printer(size, chart).print(parts, 1, 1))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private List<ChartPage> several(Flowchart chart, List<Tree> trees) {
+    Printer printer = printer(PAGED, chart);
+    Cutting cutting = new Cutting(part -> printer.fits(List.of(part)));
+    Map<String, Part> parts = new LinkedHashMap<>();
+    trees.stream()
+        .flatMap(tree -> cutting.parts(tree).stream())
+        .forEach(part -> parts.putIfAbsent(part.id(), part));
+    List<List<Part>> pages = new Packing(printer).pages(chart.start().id(), parts);
+    Numbering numbering = new Numbering(pages);
+    List<List<Part>> numbered =
+        pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
+    return SIZES.stream()
+        .map(size -> print(printer(size, chart), numbered))
+        .flatMap(Optional::stream)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** All pages at one text size, if they fit. */
+  private static Optional<List<ChartPage>> print(Printer printer, List<List<Part>> parts) {
+    List<ChartPage> pages = new ArrayList<>();
+    for (List<Part> page : parts) {
+      printer.print(page, pages.size() + 1, parts.size()).ifPresent(pages::add);
+    }
+    return Optional.of(pages).filter(all -> all.size() == parts.size());
+  }
+
+  private Printer printer(double size, Flowchart chart) {
+    return new Printer(size, paper, imprint, chart.start());
+  }
+}

@@ -1,0 +1,75 @@
+package io.faultwright.layout;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Finds the smallest diamond that holds a question. */
+final class Decision {
+  /** Width by height of a decision, flat enough to print a question in. */
+  private static final double FLATNESS = 2.4;
+
+  private static final int MOST_LINES = 9;
+
+  /** Most height, in lines. */
+  private static final double HIGHEST = 14;
+
+  private final Typography type;
+
+  Decision(Typography type) {
+    this.type = type;
+  }
+
+  /** A diamond with its lines. */
+  private record Fit(double width, double height, List<String> lines) {}
+
+  Figure figure(String question) {
+    Fit fit = smallest(question);
+    double top = (fit.height - fit.lines.size() * type.leading()) / 2;
+    Paragraph text = new Paragraph(0, Grid.half(top));
+    text.addCentred(fit.lines, fit.width / 2, type.size(), false, type.leading());
+    Box box = new Box(0, 0, fit.width, fit.height);
+    return new Figure(
+        fit.width, fit.height, List.of(new Shape(Shape.Kind.DECISION, box)), text.texts());
+  }
+
+  private Fit smallest(String question) {
+    EvenLines text = new EvenLines(question, type.size(), false);
+    double height = Grid.even(3.4 * type.leading());
+    for (; height < HIGHEST * type.leading(); height += 2) {
+      Optional<Fit> fit = fit(text, width(height), height);
+      if (fit.isPresent()) {
+        return fit.get();
+      }
+    }
+    return shortened(question, width(height), height);
+  }
+
+  private double width(double height) {
+    return Math.min(Grid.even(height * FLATNESS), type.decisionWidth());
+  }
+
+  private Optional<Fit> fit(EvenLines text, double width, double height) {
+    return IntStream.rangeClosed(1, MOST_LINES)
+        .mapToObj(
+            count ->
+                text.lines(count, line -> room(width, height, count, line))
+                    .map(lines -> new Fit(width, height, lines)))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private Fit shortened(String question, double width, double height) {
+    Wrap wrap = new Wrap(type.size(), false);
+    IntToDoubleFunction room = line -> room(width, height, MOST_LINES, line);
+    return new Fit(width, height, wrap.lines(question, room, MOST_LINES));
+  }
+
+  /** Width inside the diamond at the corners of a line that lies furthest from the middle. */
+  private double room(double width, double height, int count, int line) {
+    double fromMiddle = (line - count / 2.0) * type.leading();
+    double furthest = Math.max(Math.abs(fromMiddle), Math.abs(fromMiddle + type.leading()));
+    return Math.max(0, width * (1 - 2 * (furthest - 1.5) / height) - type.padding());
+  }
+}

@@ -1,0 +1,131 @@
+package io.faultwright.layout;
+
+import io.faultwright.flow.Imprint;
+import io.faultwright.flow.Node;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Draws the frame of a page with its head and foot, and says what room is left. */
+final class PageFrame {
+  private static final double MARGIN = 28;
+  private static final double PADDING = 8;
+  private static final double GAP = 11;
+  private static final double TITLE = 13;
+  private static final double SIZE = 9;
+  private static final double FOOT = Typography.SMALLEST;
+  private static final int MOST_TITLE_LINES = 2;
+  private static final int MOST_FOOT_LINES = 3;
+
+  private static final String UNLISTED =
+      "If an answer is not on the chart, it cannot be right: take the reading again. ";
+
+  private final Imprint imprint;
+  private final Node.Start start;
+  private final Box frame;
+  private final Figure cautions;
+
+  /** The frame on a sheet of a size, for the parts of a page. */
+  PageFrame(Imprint imprint, Node.Start start, List<Part> parts, int width, int height) {
+    this.imprint = imprint;
+    this.start = start;
+    this.frame = new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
+    this.cautions =
+        CautionPanel.of(parts, frame.width() - 2 * PADDING)
+            .shifted(frame.x() + PADDING, frame.y() + headHeight() + PADDING);
+  }
+
+  /** Where the chart may stand. */
+  Box room() {
+    double top = frame.y() + headHeight() + cautionsHeight() + GAP;
+    double bottom = frame.bottom() - footHeight() - GAP;
+    return new Box(frame.x() + GAP, top, frame.width() - 2 * GAP, bottom - top);
+  }
+
+  List<Shape> shapes() {
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(new Shape(Shape.Kind.FRAME, frame));
+    shapes.add(rule(frame.y() + headHeight()));
+    shapes.add(rule(frame.bottom() - footHeight()));
+    if (cautionsHeight() > 0) {
+      shapes.add(rule(frame.y() + headHeight() + cautionsHeight()));
+    }
+    shapes.addAll(cautions.shapes());
+    return shapes;
+  }
+
+  private double cautionsHeight() {
+    return cautions.height() == 0 ? 0 : cautions.height() + 2 * PADDING - 3;
+  }
+
+  private Shape rule(double y) {
+    return new Shape(Shape.Kind.RULE, new Box(frame.x(), y, frame.width(), 0));
+  }
+
+  List<Text> texts(int number, int count) {
+    return Stream.of(subject(), source(number, count), cautions.texts(), foot())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private List<Text> subject() {
+    Paragraph column = new Paragraph(frame.x() + PADDING, frame.y() + PADDING - 2);
+    column.add(title(), 0, TITLE, true, TITLE + 3);
+    column.add(scope(), 0, SIZE, false, SIZE + 2);
+    return column.texts();
+  }
+
+  private List<String> title() {
+    return new Wrap(TITLE, true).lines(start.title(), subjectWidth(), MOST_TITLE_LINES);
+  }
+
+  private List<String> scope() {
+    return new Wrap(SIZE, false).lines(start.scope(), subjectWidth(), 1);
+  }
+
+  private List<Text> source(int number, int count) {
+    String edition = "Revision " + imprint.revision() + ", " + imprint.date();
+    String page = "Page " + number + " of " + count;
+    List<String> lines = new ArrayList<>();
+    lines.add(imprint.handbook());
+    lines.add(imprint.maker().isEmpty() ? edition : imprint.maker() + ", " + edition);
+    lines.add(imprint.draft() ? "DRAFT, " + page : page);
+    List<Text> texts = new ArrayList<>();
+    double baseline = frame.y() + PADDING + SIZE - 1;
+    for (int i = 0; i < lines.size(); i++) {
+      boolean bold = i == lines.size() - 1;
+      String line = new Wrap(SIZE, bold).lines(lines.get(i), sourceWidth(), 1).get(0);
+      double x = frame.right() - PADDING;
+      texts.add(new Text(line, x, baseline + i * (SIZE + 2), SIZE, bold, Text.Anchor.END));
+    }
+    return texts;
+  }
+
+  private List<Text> foot() {
+    Paragraph column = new Paragraph(frame.x() + PADDING, frame.bottom() - footHeight() + 4);
+    column.add(disclaimer(), 0, FOOT, false, FOOT + 1.5);
+    return column.texts();
+  }
+
+  private List<String> disclaimer() {
+    return new Wrap(FOOT, false)
+        .lines(UNLISTED + imprint.disclaimer(), frame.width() - 2 * PADDING, MOST_FOOT_LINES);
+  }
+
+  private double headHeight() {
+    double subject = title().size() * (TITLE + 3) + scope().size() * (SIZE + 2);
+    return Math.max(subject, 3 * (SIZE + 2)) + 2 * PADDING - 4;
+  }
+
+  private double footHeight() {
+    return disclaimer().size() * (FOOT + 1.5) + 8;
+  }
+
+  private double subjectWidth() {
+    return frame.width() - 3 * PADDING - sourceWidth();
+  }
+
+  private double sourceWidth() {
+    return Math.floor(frame.width() * 0.36);
+  }
+}

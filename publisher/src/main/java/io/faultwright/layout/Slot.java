@@ -1,0 +1,56 @@
+package io.faultwright.layout;
+
+import java.util.List;
+
+/**
+ * The room a node takes: its figure, and above it the last stretch of the line that enters it with
+ * the answer beside. As every node of a tree is entered once, an answer can never meet another.
+ *
+ * @param tree the node
+ * @param figure how it is drawn
+ * @param answer lines of the answer
+ * @param headroom height of the stretch above the figure
+ * @param type sizes of the chart
+ */
+record Slot(Tree tree, Figure figure, List<String> answer, double headroom, Typography type) {
+  private static final int MOST_ANSWER_LINES = 8;
+  private static final double BESIDE = 4;
+
+  /** A slot as high as its own answer. */
+  static Slot of(Tree tree, String answer, Figures figures, Typography type) {
+    Figure figure = figures.of(tree.node());
+    double width = Math.max(figure.width() / 2 - BESIDE - 2, type.answerWidth());
+    List<String> lines = wrap(type).lines(answer, width, MOST_ANSWER_LINES);
+    double headroom = lines.isEmpty() ? 0 : lines.size() * type.smallLeading() + type.size();
+    return new Slot(tree, figure, lines, Grid.up(headroom), type);
+  }
+
+  Slot withHeadroom(double height) {
+    return new Slot(tree, figure, answer, height, type);
+  }
+
+  double width() {
+    double right = answer.isEmpty() ? 0 : BESIDE + wrap(type).widest(answer) + 2;
+    return Grid.even(Math.max(figure.width(), 2 * right));
+  }
+
+  double height() {
+    return headroom + figure.height();
+  }
+
+  PlacedNode node(double x, double y) {
+    double left = x + (width() - figure.width()) / 2;
+    return PlacedNode.of(tree.node(), figure, left, y + headroom);
+  }
+
+  /** The answer, for a slot whose upper left corner is given. */
+  List<Text> label(double x, double y) {
+    Paragraph column = new Paragraph(x + width() / 2 + BESIDE, y);
+    column.add(answer, 0, type.small(), false, type.smallLeading());
+    return List.copyOf(column.texts());
+  }
+
+  private static Wrap wrap(Typography type) {
+    return new Wrap(type.small(), false);
+  }
+}

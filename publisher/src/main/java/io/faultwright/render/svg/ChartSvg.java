@@ -1,0 +1,152 @@
+package io.faultwright.render.svg;
+
+import io.faultwright.flow.Node;
+import io.faultwright.font.Fonts;
+import io.faultwright.layout.ChartPage;
+import io.faultwright.layout.PlacedEdge;
+import io.faultwright.layout.PlacedNode;
+import io.faultwright.layout.Point;
+import io.faultwright.layout.Text;
+import java.util.Base64;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Writes a page of a chart as SVG 1.1; nothing in it points outside. */
+public final class ChartSvg {
+  private static final double ARROW_LENGTH = 6;
+  private static final double ARROW_HALF_WIDTH = 2.5;
+
+  private final Xml xml = new Xml();
+  private final ChartPage page;
+
+  private ChartSvg(ChartPage page) {
+    this.page = page;
+  }
+
+  /** An {@code svg} element for a page of HTML that brings the font itself. */
+  public static String inline(ChartPage page) {
+    return new ChartSvg(page).write(false);
+  }
+
+  /** A whole file that brings its font along. */
+  public static String standalone(ChartPage page) {
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + new ChartSvg(page).write(true);
+  }
+
+  private String write(boolean withFont) {
+    xml.open(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "chart",
+        "width",
+        page.width(),
+        "height",
+        page.height(),
+        "viewBox",
+        "0 0 " + page.width() + " " + page.height(),
+        "role",
+        "img",
+        "font-family",
+        "'" + Fonts.FAMILY + "', sans-serif",
+        "fill",
+        Look.INK);
+    xml.text("title", page.title() + ", page " + page.number() + " of " + page.count());
+    xml.text("desc", description());
+    if (withFont) {
+      xml.text("style", fontFaces());
+    }
+    xml.empty("rect", "width", page.width(), "height", page.height(), "fill", "#fff");
+    frame();
+    page.edges().forEach(this::edge);
+    page.nodes().forEach(this::node);
+    return xml.close().toString();
+  }
+
+  private String description() {
+    return String.format(
+        Locale.ROOT,
+        "Decision flowchart: %d checks, %d outcomes. The steps stand as text in the handbook.",
+        count(Node.Check.class),
+        count(Node.Outcome.class));
+  }
+
+  private long count(Class<? extends Node> kind) {
+    return page.nodes().stream().map(PlacedNode::node).filter(kind::isInstance).count();
+  }
+
+  private static String fontFaces() {
+    return Fonts.web().stream()
+        .filter(font -> font.name().contains("-latin-") && !font.name().contains("-ext-"))
+        .map(ChartSvg::fontFace)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String fontFace(Fonts.WebFont font) {
+    return String.format(
+        Locale.ROOT,
+        "@font-face { font-family: '%s'; font-weight: %d;"
+            + " src: url(data:font/woff2;base64,%s) format('woff2'); }",
+        Fonts.FAMILY,
+        font.weight(),
+        Base64.getEncoder().encodeToString(font.bytes()));
+  }
+
+  private void frame() {
+    xml.open("g", "class", "frame");
+    Outline outline = new Outline(xml);
+    page.frame().forEach(outline::draw);
+    page.texts().forEach(this::text);
+    xml.close();
+  }
+
+  private void node(PlacedNode node) {
+    xml.open("g", "class", "node", "data-node", node.node().id());
+    Outline outline = new Outline(xml);
+    node.shapes().forEach(outline::draw);
+    node.texts().forEach(this::text);
+    xml.close();
+  }
+
+  private void edge(PlacedEdge edge) {
+    xml.open("g", "class", "edge");
+    xml.empty(
+        "polyline", "points", points(edge), "fill", "none", "stroke", Look.INK, "stroke-width", 1);
+    Point tip = edge.line().get(edge.line().size() - 1);
+    xml.empty("polygon", "points", arrow(tip));
+    edge.label().forEach(this::text);
+    xml.close();
+  }
+
+  private static String points(PlacedEdge edge) {
+    return edge.line().stream()
+        .map(point -> Outline.pair(point.x(), point.y()))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String arrow(Point tip) {
+    double base = tip.y() - ARROW_LENGTH;
+    return Outline.pair(tip.x(), tip.y())
+        + " "
+        + Outline.pair(tip.x() - ARROW_HALF_WIDTH, base)
+        + " "
+        + Outline.pair(tip.x() + ARROW_HALF_WIDTH, base);
+  }
+
+  private void text(Text text) {
+    xml.text(
+        "text",
+        text.content(),
+        "x",
+        text.x(),
+        "y",
+        text.baseline(),
+        "font-size",
+        text.size(),
+        "font-weight",
+        text.bold() ? "700" : "400",
+        "text-anchor",
+        text.anchor().name().toLowerCase(Locale.ROOT));
+  }
+}

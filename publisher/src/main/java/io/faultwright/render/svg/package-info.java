@@ -1,0 +1,2 @@
+/** Placed pages as SVG text: how things look, and nothing about where they stand. */
+package io.faultwright.render.svg;
