@@ -87,7 +87,11 @@ public final class Facts {
     return asked[test];
   }
 
-  /** Whether the machine has, or may have, what a test asks about. */
+  /** Whether the machine has, or may have, the reading of a test and the one its limits follow. */
+  public boolean exists(Condition.Test test) {
+    return exists(program.tests().number(test));
+  }
+
   boolean exists(int test) {
     return program.tests().existence(test).test(candidates);
   }

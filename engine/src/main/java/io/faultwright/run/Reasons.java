@@ -52,6 +52,9 @@ final class Reasons {
     if (!base.readings().containsKey(subject)) {
       return new Found.OfEquipment(candidates().values(subject));
     }
+    if (!facts.exists(test)) {
+      return new Found.Lacking();
+    }
     boolean against = test.pattern() instanceof AgainstLimits;
     return new Found.OfReading(facts.value(subject), against ? bands(subject) : List.of());
   }
