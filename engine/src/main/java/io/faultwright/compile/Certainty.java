@@ -7,15 +7,9 @@ public enum Certainty {
   /** All that is not ruled out. */
   POSSIBLY;
 
-  boolean met(Truth truth) {
-    return this == SURELY ? truth == Truth.TRUE : truth != Truth.FALSE;
-  }
-
-  /**
-   * A negation holds surely where its part does not hold even possibly, and the other way round.
-   */
-  Certainty below() {
-    return this == SURELY ? POSSIBLY : SURELY;
+  /** Whether a test of this truth comes out as wanted. */
+  boolean met(Truth truth, Truth wanted) {
+    return this == SURELY ? truth == wanted : truth != wanted.not();
   }
 
   /** What is known of a statement at least, once its rule fires. */

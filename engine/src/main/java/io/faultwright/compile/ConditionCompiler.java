@@ -4,7 +4,10 @@ import io.faultwright.model.Condition;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** Turns conditions into predicates. */
+/**
+ * Turns conditions into predicates. Negations are carried down to the tests, so that a test is
+ * asked for what is wanted of it.
+ */
 final class ConditionCompiler {
   private final TestBook tests;
 
@@ -13,30 +16,27 @@ final class ConditionCompiler {
   }
 
   Predicate<View> compile(Condition condition) {
+    return compile(condition, Truth.TRUE);
+  }
+
+  private Predicate<View> compile(Condition condition, Truth wanted) {
+    boolean positive = wanted == Truth.TRUE;
     return condition.match(
-        all -> every(compile(all.parts())),
-        any -> some(compile(any.parts())),
-        not -> negation(compile(not.part())),
-        test -> met(tests.number(test)));
+        all -> joined(all.parts(), wanted, positive),
+        any -> joined(any.parts(), wanted, !positive),
+        not -> compile(not.part(), wanted.not()),
+        test -> met(tests.number(test), wanted));
   }
 
-  private List<Predicate<View>> compile(List<Condition> parts) {
-    return parts.stream().map(this::compile).toList();
+  private static Predicate<View> met(int test, Truth wanted) {
+    return view -> view.met(test, wanted);
   }
 
-  private static Predicate<View> met(int test) {
-    return view -> view.met(test);
-  }
-
-  private static Predicate<View> negation(Predicate<View> part) {
-    return view -> !part.test(view.below());
-  }
-
-  private static Predicate<View> every(List<Predicate<View>> parts) {
-    return view -> parts.stream().allMatch(part -> part.test(view));
-  }
-
-  private static Predicate<View> some(List<Predicate<View>> parts) {
-    return view -> parts.stream().anyMatch(part -> part.test(view));
+  private Predicate<View> joined(List<Condition> conditions, Truth wanted, boolean every) {
+    List<Predicate<View>> parts =
+        conditions.stream().map(condition -> compile(condition, wanted)).toList();
+    return every
+        ? view -> parts.stream().allMatch(part -> part.test(view))
+        : view -> parts.stream().anyMatch(part -> part.test(view));
   }
 }

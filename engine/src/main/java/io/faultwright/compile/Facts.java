@@ -69,6 +69,11 @@ public final class Facts {
     return asked[test];
   }
 
+  /** Whether the machine has, or may have, what a test asks about. */
+  boolean exists(int test) {
+    return program.tests().existence(test).test(candidates);
+  }
+
   /** Whether a test asked so far is unknown. */
   public boolean inDoubt() {
     return doubt;

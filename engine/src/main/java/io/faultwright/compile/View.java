@@ -8,12 +8,12 @@ package io.faultwright.compile;
  * @param certainty how it is looked at
  */
 public record View(Facts facts, Certainty certainty) {
-  boolean met(int test) {
-    return certainty.met(facts.truth(test));
-  }
-
-  View below() {
-    return new View(facts, certainty.below());
+  /**
+   * Whether a test comes out as wanted. One on a reading that the machine does not have never does,
+   * whatever is wanted.
+   */
+  boolean met(int test, Truth wanted) {
+    return certainty.met(facts.truth(test), wanted) && facts.exists(test);
   }
 
   void decide(int statement) {

@@ -43,9 +43,9 @@ final class RuleWords {
   /** The rules that silence it, or may yet do so. */
   static SortedSet<String> silencers(RuleTrace trace) {
     return trace.match(
-        RuleTrace.Fired::unless,
+        fired -> Sorted.set(List.<String>of()),
         RuleTrace.Silenced::by,
-        could -> Sorted.set(List.<String>of()),
+        RuleTrace.CouldFire::waitingFor,
         cannot -> Sorted.set(List.<String>of()));
   }
 
@@ -56,7 +56,9 @@ final class RuleWords {
     reasons(trace).forEach(test -> lines.add("- " + tests.line(test)));
     SortedSet<String> silencers = silencers(trace);
     if (!silencers.isEmpty()) {
-      lines.add((fires ? "- unless " : "- because of ") + String.join(", ", silencers));
+      lines.add(
+          (trace instanceof RuleTrace.CouldFire ? "- unless " : "- because of ")
+              + String.join(", ", silencers));
     }
     if (fires && !rule.because().isBlank()) {
       lines.add("  " + rule.because().strip());

@@ -6,9 +6,9 @@ import io.faultwright.model.Conclusion.Conclude;
 import io.faultwright.model.Conclusion.Escalate;
 import io.faultwright.model.Conclusion.Exclude;
 import io.faultwright.model.Conclusion.Refer;
+import io.faultwright.syntax.Node.ListNode;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedSet;
 
 /** Reads what follows from a rule: exactly one of four keys. */
@@ -57,14 +57,17 @@ final class ConclusionResolver {
   }
 
   private SortedSet<String> faults(String key, Fields fields) {
-    List<Scalar> faults = fields.oneOrMore(key);
-    Optional<io.faultwright.syntax.Node> list = fields.find(key);
-    if (list.isPresent()
-        && list.get() instanceof io.faultwright.syntax.Node.ListNode some
-        && some.items().isEmpty()) {
-      context.problems().add(some.place(), "`" + key + "` names no fault", "name at least one");
+    boolean empty =
+        fields
+            .find(key)
+            .filter(node -> node instanceof ListNode list && list.items().isEmpty())
+            .isPresent();
+    if (empty) {
+      context
+          .problems()
+          .add(fields.place(key), "`" + key + "` names no fault", "name at least one");
     }
-    return context.names().references(Kind.FAULT, faults);
+    return context.names().references(Kind.FAULT, fields.oneOrMore(key));
   }
 
   private Conclusion refer(Definition symptom, Scalar target) {

@@ -6,6 +6,7 @@ import io.faultwright.model.Domain;
 import io.faultwright.model.NamedValue;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Unit;
+import io.faultwright.quantity.Units;
 import io.faultwright.source.Place;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
@@ -78,12 +79,12 @@ final class DomainResolver {
 
   private Optional<BigFraction> resolution(Scalar written, Unit unit) {
     String text = written.text().strip();
-    String number =
-        text.endsWith(unit.symbol())
-            ? text.substring(0, text.length() - unit.symbol().length())
-            : text;
+    boolean ownUnit = text.endsWith(unit.symbol());
+    String number = ownUnit ? text.substring(0, text.length() - unit.symbol().length()) : text;
     Optional<BigFraction> step =
-        context.quantities().number(written.place(), number, unit, "`resolution`");
+        context
+            .quantities()
+            .number(written.place(), number, Units.ofDifferences(unit), "`resolution`");
     if (step.isPresent() && step.get().signum() <= 0) {
       problems.add(
           written.place(),

@@ -3,6 +3,7 @@ package io.faultwright.resolve;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.model.Condition.OneOf;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.Sorted;
 import io.faultwright.source.Place;
 import java.util.List;
@@ -32,12 +33,16 @@ final class NamedPatterns {
       return Optional.of(text);
     }
     if (subject.complete()) {
-      problems.add(
-          place,
-          Words.quoted(subject.id()) + " has no value " + Words.quoted(text),
-          help(text, subject));
+      problems.add(place, unknown(text, subject), help(text, subject));
     }
     return Optional.empty();
+  }
+
+  private static String unknown(String text, Subject.Named subject) {
+    boolean defined = subject.id().equals(Equipment.FAMILY) || subject.id().equals(Equipment.MODEL);
+    return defined
+        ? "unknown " + subject.id() + " " + Words.quoted(text)
+        : Words.quoted(subject.id()) + " has no value " + Words.quoted(text);
   }
 
   private static String help(String text, Subject.Named subject) {

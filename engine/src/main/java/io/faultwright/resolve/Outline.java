@@ -6,6 +6,7 @@ import io.faultwright.diagnostic.Problems;
 import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
+import io.faultwright.syntax.Characters;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.MapNode;
@@ -22,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** What is defined where: the sections of every file, merged by id. */
 final class Outline {
@@ -96,6 +98,7 @@ final class Outline {
   }
 
   private void readGuide(SourceFile file) {
+    Characters.check(file, problems);
     String name = file.path().substring(file.path().lastIndexOf('/') + 1);
     Place place = new Place(file.path(), 1, 1, 1);
     Scalar key = new Scalar(name.substring(0, name.length() - ".md".length()), false, place);
@@ -144,7 +147,7 @@ final class Outline {
   private void unknownSection(
       Entry section, Set<Kind> concerned, Map<String, Kind> known, List<String> further) {
     incomplete.addAll(concerned);
-    Set<String> names = new java.util.TreeSet<>(known.keySet());
+    Set<String> names = new TreeSet<>(known.keySet());
     names.addAll(further);
     problems.add(
         section.key().place(),

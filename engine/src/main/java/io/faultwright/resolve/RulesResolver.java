@@ -10,6 +10,7 @@ import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -76,7 +77,7 @@ final class RulesResolver {
     return drafts;
   }
 
-  private Rule rule(Definition symptom, RuleDraft draft, java.util.Set<String> ids) {
+  private Rule rule(Definition symptom, RuleDraft draft, Set<String> ids) {
     return new Rule(
         draft.id(),
         draft.place(),
@@ -86,7 +87,7 @@ final class RulesResolver {
         insteadOf(draft, ids));
   }
 
-  private SortedSet<String> insteadOf(RuleDraft draft, java.util.Set<String> ids) {
+  private SortedSet<String> insteadOf(RuleDraft draft, Set<String> ids) {
     SortedSet<String> others = new TreeSet<>();
     for (Scalar other : draft.fields().oneOrMore(INSTEAD_OF)) {
       if (other.text().equals(draft.id())) {

@@ -1,6 +1,7 @@
 package io.faultwright.resolve;
 
 import io.faultwright.model.Domain;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.Version;
 import java.util.List;
 import java.util.function.Function;
@@ -43,7 +44,7 @@ sealed interface Subject {
   record Software(List<Version> published, boolean complete) implements Subject {
     @Override
     public String id() {
-      return io.faultwright.model.Equipment.SOFTWARE;
+      return Equipment.SOFTWARE;
     }
 
     @Override

@@ -97,7 +97,9 @@ final class Subjects {
   }
 
   private boolean defined(String id) {
-    return allNames().contains(id);
+    return facts.containsKey(id)
+        || context.names().known(Kind.OPTION, id)
+        || context.names().known(Kind.READING, id);
   }
 
   private boolean complete(Kind kind) {

@@ -1,6 +1,7 @@
 package io.faultwright.syntax;
 
 import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Problems;
 import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
 import java.util.Locale;
@@ -8,10 +9,20 @@ import java.util.Optional;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /** Finds characters that no editor shows and no file of a knowledge base needs. */
-final class Characters {
+public final class Characters {
   private static final String INVISIBLE = "\u0085\u2028\u2029\uFEFF";
 
   private Characters() {}
+
+  /** Reports the first character of the file that is refused. */
+  public static void check(SourceFile file, Problems problems) {
+    firstRefused(file).ifPresent(problems::add);
+  }
+
+  /** Whether a text that was written with escapes has a character that is refused. */
+  static boolean anyRefused(String text) {
+    return text.codePoints().anyMatch(Characters::refused);
+  }
 
   /** The first character of the file that is refused, if there is one. */
   static Optional<Problem> firstRefused(SourceFile file) {

@@ -79,9 +79,16 @@ final class TreeBuilder {
 
   private Scalar scalar(Event event) {
     Place place = lines.between(event.getStartMark(), event.getEndMark());
-    return event instanceof ScalarEvent text
-        ? new Scalar(text.getValue(), !text.isPlain(), place)
-        : new Scalar("", false, place);
+    if (!(event instanceof ScalarEvent written)) {
+      return new Scalar("", false, place);
+    }
+    if (Characters.anyRefused(written.getValue())) {
+      refuse(
+          place,
+          "an escape in this text makes an invisible control character",
+          "remove the escape");
+    }
+    return new Scalar(written.getValue(), !written.isPlain(), place);
   }
 
   private ListNode list(Event start, int depth) {

@@ -131,6 +131,13 @@ class LimitsTest {
   }
 
   @Test
+  void aStretchOfOnePointStartsThere() {
+    LimitsTable table =
+        stepped("p", "t").over(FELL, "10", "20", "1", "2").over(FELL, "20", "20", "5", "6").build();
+    assertEquals(band("5", "6"), at(Limits.of(table, FELL_12), "20"));
+  }
+
+  @Test
   void stretchesThatOverlapAndDisagreeSayNothingWhereTheyDo() {
     LimitsTable table =
         stepped("p", "t").over(FELL, "0", "20", "1", "2").over(FELL, "10", "30", "5", "6").build();

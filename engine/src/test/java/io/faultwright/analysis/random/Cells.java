@@ -67,24 +67,27 @@ final class Cells {
     return BigFraction.of(amount, Oracle.SCALE);
   }
 
-  /** The side, or whether the reading and its driver were taken although no figure is known. */
+  /** The side, or why there is none: a cell's type. */
   private static Object sideKey(String reading, Point point, Oracle oracle) {
     Optional<Side> side = oracle.side(reading, point);
     if (side.isPresent()) {
       return side.get();
     }
-    Object driver = point.values().get("driver");
-    boolean follows = oracle.follows(reading);
-    return point.values().get(reading) instanceof Long && (!follows || driver instanceof Long);
+    Object value = point.values().get(reading);
+    Object driver = oracle.follows(reading) ? point.values().get("driver") : value;
+    if (value == null || value == Point.REFUSED) {
+      return value == null ? Cell.Absent.class : Cell.NotTaken.class;
+    }
+    if (driver == null || driver == Point.REFUSED) {
+      return driver == null ? Cell.Absent.class : Cell.NotTaken.class;
+    }
+    return Cell.NoFigure.class;
   }
 
   private static Predicate<Cell> sideCell(Object key) {
-    if (key instanceof Side side) {
-      return cell -> cell instanceof Cell.SideOf at && at.side() == side;
-    }
-    return key.equals(true)
-        ? cell -> cell instanceof Cell.NoFigure
-        : cell -> cell instanceof Cell.NotTaken;
+    return key instanceof Side side
+        ? cell -> cell instanceof Cell.SideOf at && at.side() == side
+        : ((Class<?>) key)::isInstance;
   }
 
   private static int only(Axis axis, Predicate<Cell> predicate) {

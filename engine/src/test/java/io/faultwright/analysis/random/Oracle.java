@@ -67,9 +67,9 @@ final class Oracle {
             && symptom.nevers().values().stream()
                 .noneMatch(never -> truth(never.when(), point) == TRUE);
     for (Symptom.First first : symptom.first()) {
-      int truth = truth(first.when(), point);
-      if (truth != TRUE) {
-        return new Fate(possible, false, truth == FALSE, new TreeSet<>());
+      if (truth(first.when(), point) != TRUE) {
+        boolean referred = !may(first.when(), true, point);
+        return new Fate(possible, false, referred, new TreeSet<>());
       }
     }
     return new Fate(possible, true, false, fired(point));
@@ -83,7 +83,11 @@ final class Oracle {
       }
     }
     SortedSet<String> fired = new TreeSet<>(holding);
-    holding.forEach(rule -> fired.removeAll(symptom.rules().get(rule).insteadOf()));
+    for (Rule rule : symptom.rules().values()) {
+      if (may(rule.when(), true, point)) {
+        fired.removeAll(rule.insteadOf());
+      }
+    }
     return fired;
   }
 
@@ -132,6 +136,29 @@ final class Oracle {
       }
     }
     return false;
+  }
+
+  /** Whether a condition is, or may be, true or false. */
+  private boolean may(Condition condition, boolean wanted, Point point) {
+    return condition.match(
+        all -> may(all.parts(), wanted, wanted, point),
+        any -> may(any.parts(), !wanted, wanted, point),
+        not -> may(not.part(), !wanted, point),
+        test -> exists(test, point) && truth(test, point) != (wanted ? FALSE : TRUE));
+  }
+
+  private boolean may(List<Condition> parts, boolean everyone, boolean wanted, Point point) {
+    return everyone
+        ? parts.stream().allMatch(part -> may(part, wanted, point))
+        : parts.stream().anyMatch(part -> may(part, wanted, point));
+  }
+
+  /** Whether the equipment has the reading that is tested, and the one its limits follow. */
+  private boolean exists(Condition.Test test, Point point) {
+    boolean judged = test.pattern() instanceof AgainstLimits;
+    return !knowledge.readings().containsKey(test.subject())
+        || point.values().containsKey(test.subject())
+            && (!judged || !follows(test.subject()) || point.values().containsKey("driver"));
   }
 
   private int truth(Condition condition, Point point) {

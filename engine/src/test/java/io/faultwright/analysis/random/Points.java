@@ -1,7 +1,5 @@
 package io.faultwright.analysis.random;
 
-import io.faultwright.analysis.space.EquipmentTruth;
-import io.faultwright.analysis.space.Tests;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Domain;
@@ -38,7 +36,7 @@ final class Points {
     this.oracle = new Oracle(knowledge, symptom);
     Set<String> used = new TreeSet<>();
     conditions()
-        .flatMap(Tests::of)
+        .flatMap(Condition::tests)
         .filter(test -> knowledge.readings().containsKey(test.subject()))
         .forEach(
             test -> {
@@ -69,7 +67,7 @@ final class Points {
 
   void forEach(Consumer<Point> visit) {
     for (Build build : knowledge.equipment().builds()) {
-      if (EquipmentTruth.holds(symptom.applies(), build)) {
+      if (build.satisfies(symptom.applies())) {
         visit(build, 0, new HashMap<>(), visit);
       }
     }
@@ -81,7 +79,7 @@ final class Points {
       return;
     }
     Reading reading = knowledge.readings().get(readings.get(at));
-    if (!EquipmentTruth.holds(reading.applies(), build)) {
+    if (!build.satisfies(reading.applies())) {
       visit(build, at + 1, values, visit);
       return;
     }
