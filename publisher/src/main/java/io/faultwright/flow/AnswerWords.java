@@ -3,23 +3,26 @@ package io.faultwright.flow;
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Space;
-import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Side;
 import io.faultwright.model.Domain;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Version;
 import io.faultwright.quantity.Interval;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.EnumSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Says answers to a question as they stand beside a line. */
 final class AnswerWords {
+  /** More values than this are told by what they are not. */
+  private static final int MOST_NAMED = 3;
+
   private final KnowledgeBase knowledge;
   private final Space space;
   private final Wording wording;
@@ -32,18 +35,17 @@ final class AnswerWords {
 
   /** The words for some of a question's options. */
   String words(Question question, BitSet options) {
-    BitSet cells = new BitSet();
-    options.stream().forEach(option -> cells.or(question.options().get(option)));
+    BitSet cells = question.cells(options);
     List<String> words = new ArrayList<>();
     if (question.axis() == 0) {
       words.add(equipment(question.subject(), cells));
     } else if (question.limits()) {
-      sides(cells).ifPresent(words::add);
+      words.addAll(sides(cells));
     } else {
       words.addAll(values(question, cells));
     }
-    special(question, cells, words);
-    return capitalised(String.join(" or ", words));
+    words.addAll(special(question, cells));
+    return Words.upperFirst(String.join(" or ", words));
   }
 
   private List<Cell> cells(Question question, BitSet chosen) {
@@ -52,56 +54,73 @@ final class AnswerWords {
 
   private String equipment(String attribute, BitSet chosen) {
     Axis axis = space.axes().get(0);
-    Set<String> values = new TreeSet<>();
-    chosen.stream()
-        .mapToObj(axis.cells()::get)
-        .flatMap(cell -> ((Cell.Builds) cell).builds().stream())
-        .forEach(build -> build.attribute(attribute).ifPresent(values::add));
-    return values.isEmpty() ? "none" : wording.oneOf(attribute, values);
+    Stream<String> values =
+        chosen.stream()
+            .mapToObj(axis.cells()::get)
+            .flatMap(cell -> ((Cell.Builds) cell).builds().stream())
+            .flatMap(build -> build.attribute(attribute).stream())
+            .distinct();
+    List<String> ordered =
+        attribute.equals(Equipment.SOFTWARE)
+            ? values.sorted(Comparator.comparing(Version::new)).toList()
+            : values.sorted().toList();
+    return ordered.isEmpty() ? "none" : named(attribute, ordered);
   }
 
-  private Optional<String> sides(BitSet chosen) {
-    Set<Side> sides = EnumSet.noneOf(Side.class);
-    for (Side side : Side.values()) {
-      if (chosen.get(side.ordinal())) {
-        sides.add(side);
-      }
+  /** A few values one by one; many as a stretch, or by what they are not. */
+  private String named(String subject, List<String> values) {
+    return values.size() > MOST_NAMED
+        ? wording.oneOf(subject, values)
+        : Words.or(titles(subject, values));
+  }
+
+  /** Names of families and models keep their capitals; values of a choice are plain words. */
+  private List<String> titles(String subject, List<String> values) {
+    List<String> titles = values.stream().map(value -> wording.value(subject, value)).toList();
+    return knowledge.readings().containsKey(subject) ? Words.inLine(titles) : titles;
+  }
+
+  private static List<String> sides(BitSet chosen) {
+    List<String> sides =
+        Stream.of(Side.values())
+            .filter(side -> chosen.get(side.ordinal()))
+            .map(side -> side.name().toLowerCase(Locale.ROOT))
+            .toList();
+    if (sides.isEmpty()) {
+      return sides;
     }
-    return sides.isEmpty()
-        ? Optional.empty()
-        : Optional.of(wording.pattern("", new AgainstLimits(sides)));
+    String place = sides.equals(List.of("below", "above")) ? "outside" : Words.or(sides);
+    return List.of(place + " limits");
   }
 
   private List<String> values(Question question, BitSet chosen) {
     Domain domain = knowledge.readings().get(question.subject()).domain();
     return domain.match(
-        measured -> stretches(question, measured, chosen), choice -> named(question, chosen));
+        measured -> stretches(question, measured, chosen), choice -> choices(question, chosen));
   }
 
-  private List<String> named(Question question, BitSet chosen) {
+  private List<String> choices(Question question, BitSet chosen) {
     List<String> ids =
         cells(question, chosen).stream()
             .filter(Cell.Word.class::isInstance)
             .map(cell -> ((Cell.Word) cell).value())
             .toList();
-    return ids.isEmpty() ? List.of() : List.of(wording.oneOf(question.subject(), ids));
+    return ids.isEmpty() ? List.of() : List.of(named(question.subject(), ids));
   }
 
   private List<String> stretches(Question question, Domain.Measured domain, BitSet chosen) {
     List<Cell> cells = space.axes().get(question.axis()).cells();
     List<String> words = new ArrayList<>();
     Optional<Interval> open = Optional.empty();
-    for (int cell = 0; cell < cells.size(); cell++) {
-      boolean on = chosen.get(cell) && cells.get(cell) instanceof Cell.Stretch;
-      if (on) {
-        Interval next = ((Cell.Stretch) cells.get(cell)).interval();
-        open = Optional.of(new Interval(open.orElse(next).low(), next.high()));
+    for (int cell = 0; cell <= cells.size(); cell++) {
+      if (chosen.get(cell) && cells.get(cell) instanceof Cell.Stretch stretch) {
+        Interval first = open.orElse(stretch.interval());
+        open = Optional.of(new Interval(first.low(), stretch.interval().high()));
       } else {
         open.ifPresent(interval -> words.add(stretch(question, domain, interval)));
         open = Optional.empty();
       }
     }
-    open.ifPresent(interval -> words.add(stretch(question, domain, interval)));
     return words;
   }
 
@@ -112,11 +131,12 @@ final class AnswerWords {
             interval.low().filter(end -> !Optional.of(end).equals(domain.range().low())),
             interval.high().filter(end -> !Optional.of(end).equals(domain.range().high())));
     return told.low().isEmpty() && told.high().isEmpty()
-        ? "any figure"
+        ? "can be taken"
         : wording.interval(question.subject(), told);
   }
 
-  private void special(Question question, BitSet chosen, List<String> words) {
+  private List<String> special(Question question, BitSet chosen) {
+    List<String> words = new ArrayList<>();
     for (Cell cell : cells(question, chosen)) {
       if (cell instanceof Cell.NotTaken) {
         words.add("cannot be taken");
@@ -126,11 +146,6 @@ final class AnswerWords {
         words.add("no limits given");
       }
     }
-  }
-
-  private static String capitalised(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return words;
   }
 }

@@ -5,6 +5,7 @@ import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.flow.Decisions.Arm;
 import io.faultwright.flow.Decisions.Asked;
 import io.faultwright.flow.Decisions.Told;
+import io.faultwright.flow.Order.Priority;
 import io.faultwright.model.Condition;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
@@ -22,10 +23,7 @@ import java.util.TreeMap;
  * has exactly one path, which ends at what the rules say in that situation.
  */
 public final class ChartBuilder {
-  /** Shares of the most telling question's gain below which easier questions come later. */
-  private static final List<Double> RELEVANCES = List.of(0.0, 0.2, 0.5, 1.0);
-
-  /** How much larger a chart may be for asking the easiest questions first. */
+  /** How much larger a chart may be for asking what is easiest to reach first. */
   private static final double TOLERATED = 1.25;
 
   private final Symptom symptom;
@@ -60,20 +58,19 @@ public final class ChartBuilder {
         .orElseGet(() -> new ChartBuilder(space, new Decisions()).unworkable());
   }
 
-  /** The easiest plan that is not much larger than the smallest; empty where there is none. */
+  /** The plan that asks the easiest first, unless another is much smaller; empty for neither. */
   static Optional<Plan> plan(SymptomSpace space) {
     if (space.possible() == Diagrams.NONE) {
       return Optional.empty();
     }
-    List<Result> results = Results.of(space);
-    List<Question> questions = Questions.of(space);
-    List<Plan> plans =
-        RELEVANCES.stream()
-            .map(relevance -> Plan.of(space, results, new Order(space, questions, relevance)))
-            .flatMap(Optional::stream)
-            .toList();
-    int smallest = plans.stream().mapToInt(Plan::size).min().orElse(0);
-    return plans.stream().filter(plan -> plan.size() <= TOLERATED * smallest).findFirst();
+    Optional<Plan> easy = plan(space, Priority.ACCESS);
+    Optional<Plan> small = plan(space, Priority.COMPACTNESS);
+    int least = small.map(Plan::size).orElse(Integer.MAX_VALUE);
+    return easy.filter(plan -> plan.size() <= TOLERATED * least).or(() -> small);
+  }
+
+  static Optional<Plan> plan(SymptomSpace space, Priority priority) {
+    return Plan.of(space, Results.of(space), new Order(space, Questions.of(space), priority));
   }
 
   private Flowchart chart(int root) {

@@ -12,7 +12,6 @@ import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -42,24 +41,22 @@ final class CheckWords {
     String question =
         switch (attribute) {
           case Equipment.SOFTWARE -> "Which software version?";
-          default -> "Which " + lowerFirst(wording.subject(attribute)) + "?";
+          default -> "Which " + Words.lowerFirst(wording.subject(attribute)) + "?";
         };
     List<String> steps =
         attribute.equals(Equipment.SOFTWARE)
             ? List.of()
             : knowledge.equipment().nameplate().map(Nameplate::where).stream()
-                .map(where -> "Nameplate: " + lowerFirst(where))
+                .map(where -> "Nameplate: " + Words.lowerFirst(where))
                 .toList();
     return new Node.Check(id, List.of(), steps, question);
   }
 
-  private static String lowerFirst(String text) {
-    return text.isEmpty()
-        ? text
-        : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
-  }
-
   private Node.Check onReading(String id, Question question, Reading reading) {
+    if (question.takingOnly()) {
+      String asked = "Can this be taken: " + Words.lowerFirst(reading.title()) + "?";
+      return new Node.Check(id, List.of(), List.of(), asked);
+    }
     List<String> steps = new ArrayList<>(steps(reading));
     if (question.limits()) {
       steps.add(limits(knowledge.limits().get(reading.id())));

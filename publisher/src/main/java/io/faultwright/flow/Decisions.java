@@ -46,6 +46,10 @@ final class Decisions {
     return arms.size() == 1 ? arms.get(0).next() : intern(new Asked(question, arms));
   }
 
+  int count() {
+    return all.size();
+  }
+
   Decision get(int number) {
     return all.get(number);
   }

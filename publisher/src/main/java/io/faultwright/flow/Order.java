@@ -3,8 +3,10 @@ package io.faultwright.flow;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.model.Condition;
 import io.faultwright.model.Symptom;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +14,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Chooses what to ask next: what must be right first, in the written order; then what is easiest to
- * reach, and of that what tells most.
+ * Chooses what to ask next: what must be right first, in the written order; then, among questions
+ * that tell something, what is easiest to reach or what keeps the chart small.
  */
 final class Order {
   private final Space space;
@@ -21,21 +23,33 @@ final class Order {
   private final List<Question> questions;
   private final List<Precondition> preconditions;
   private final Separation separation;
-  private final double relevance;
+  private final Priority priority;
 
-  /**
-   * An order of questions.
-   *
-   * @param relevance a question comes early only if it tells at least this part of what the most
-   *     telling one does, 0 to 1
-   */
-  Order(SymptomSpace symptom, List<Question> questions, double relevance) {
+  Order(SymptomSpace symptom, List<Question> questions, Priority priority) {
     this.space = symptom.space();
     this.diagrams = space.diagrams();
     this.questions = questions;
     this.separation = new Separation(space);
-    this.relevance = relevance;
+    this.priority = priority;
     this.preconditions = preconditions(symptom);
+  }
+
+  /** What makes one question better than another. */
+  enum Priority {
+    /** What can be seen from outside comes before anything that has to be opened. */
+    ACCESS(Comparator.comparing(Candidate::access).thenComparing(Candidate::spread)),
+    /** Questions that leave each result in one place come before those that scatter results. */
+    COMPACTNESS(Comparator.comparing(Candidate::spread).thenComparing(Candidate::access));
+
+    private final Comparator<Candidate> order;
+
+
+    Priority(Comparator<Candidate> order) {
+      this.order =
+          order
+              .thenComparing(candidate -> candidate.question.takingOnly())
+              .thenComparing(Candidate::gain).thenComparing(Candidate::question, Question.QUICKEST);
+    }
   }
 
   /**
@@ -46,12 +60,17 @@ final class Order {
    */
   private record Precondition(int failing, Set<String> subjects) {}
 
-  /** A question with the parts into which it divides the situations. */
-  private record Candidate(Question question, List<Integer> parts, double gain) {
-    static final Comparator<Candidate> EASIEST =
-        Comparator.comparing((Candidate candidate) -> candidate.question.access())
-            .thenComparing(candidate -> -Math.round(candidate.gain / Separation.NOTHING))
-            .thenComparing(Candidate::question, Question.QUICKEST);
+  /**
+   * A question as it looks in some situations.
+   *
+   * @param question what would be asked
+   * @param spread how often a result would stand below one of the answers, over all answers
+   * @param gain what it tells, as a whole number that falls
+   */
+  private record Candidate(Question question, long spread, long gain) {
+    int access() {
+      return question.access().ordinal();
+    }
   }
 
   private static List<Precondition> preconditions(SymptomSpace symptom) {
@@ -60,7 +79,7 @@ final class Order {
     for (int i = 0; i < firsts.size(); i++) {
       Set<String> subjects =
           Questions.tests(firsts.get(i).when())
-              .map(test -> test.subject())
+              .map(Condition.Test::subject)
               .collect(Collectors.toSet());
       preconditions.add(new Precondition(symptom.referrals().get(i), subjects));
     }
@@ -73,7 +92,7 @@ final class Order {
         .map(precondition -> onPrecondition(situations, precondition))
         .flatMap(Optional::stream)
         .findFirst()
-        .or(() -> best(situations, questions, results, relevance))
+        .or(() -> best(situations, questions, results))
         .orElseThrow(() -> new IllegalStateException("nothing left to ask"));
   }
 
@@ -87,35 +106,46 @@ final class Order {
         questions.stream().filter(q -> precondition.subjects.contains(q.subject())).toList();
     List<Result> sides =
         List.of(new Result(Results.NOTHING, failing, 1), new Result(Results.NOTHING, right, 1));
-    return best(situations, about, sides, 0);
+    return best(situations, about, sides);
   }
 
-  private Optional<Question> best(
-      int situations, List<Question> about, List<Result> results, double least) {
-    List<Candidate> candidates =
-        about.stream()
-            .map(question -> candidate(situations, question, results))
-            .filter(candidate -> candidate.parts.size() > 1)
-            .toList();
-    double most = candidates.stream().mapToDouble(Candidate::gain).max().orElse(0);
-    double enough = Math.min(Math.max(most * least, Separation.NOTHING), most);
-    return candidates.stream()
-        .filter(candidate -> candidate.gain >= enough)
-        .min(Candidate.EASIEST)
+  /** The best question that has more than one answer here, preferably one that tells something. */
+  private Optional<Question> best(int situations, List<Question> about, List<Result> results) {
+    return about.stream()
+        .map(question -> candidate(situations, question, results))
+        .flatMap(Optional::stream)
+        .min(
+            Comparator.comparing((Candidate candidate) -> candidate.gain == 0)
+                .thenComparing(priority.order))
         .map(Candidate::question);
   }
 
-  private Candidate candidate(int situations, Question question, List<Result> results) {
+  private Optional<Candidate> candidate(int situations, Question question, List<Result> results) {
     List<Integer> parts =
         question.options().stream()
-            .map(option -> part(situations, question, option))
+            .map(option -> diagrams.literal(question.axis(), option))
+            .map(answer -> diagrams.and(situations, answer))
             .filter(part -> part != Diagrams.NONE)
             .toList();
-    return new Candidate(question, parts, separation.gain(situations, parts, results));
+    double gain = separation.gain(situations, parts, results);
+    long falling = -Math.round(gain / Separation.NOTHING);
+    return parts.size() < 2
+        ? Optional.empty()
+        : Optional.of(new Candidate(question, spread(parts, results), falling));
   }
 
-  /** The situations that give an answer. */
-  int part(int situations, Question question, java.util.BitSet option) {
-    return diagrams.and(situations, diagrams.literal(question.axis(), option));
+  private long spread(List<Integer> parts, List<Result> results) {
+    return parts.stream()
+        .mapToLong(
+            part ->
+                results.stream()
+                    .filter(result -> diagrams.and(part, result.situations()) != Diagrams.NONE)
+                    .count())
+        .sum();
+  }
+
+  /** The situations that give one of some answers. */
+  int part(int situations, Question question, BitSet options) {
+    return diagrams.and(situations, diagrams.literal(question.axis(), question.cells(options)));
   }
 }

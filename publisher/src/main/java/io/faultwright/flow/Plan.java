@@ -4,6 +4,7 @@ import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.flow.Decisions.Arm;
 import io.faultwright.flow.Decisions.Asked;
+import io.faultwright.flow.Decisions.Told;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -93,14 +94,51 @@ final class Plan {
 
   private int ask(int situations, List<Result> left) {
     Question question = order.next(situations, left);
+    Optional<Integer> fitting = fitting(question, situations);
+    if (fitting.isPresent()) {
+      return fitting.get();
+    }
     List<Arm> arms = new ArrayList<>();
     for (int option = 0; option < question.options().size(); option++) {
-      int part = order.part(situations, question, question.options().get(option));
+      BitSet one = new BitSet();
+      one.set(option);
+      int part = order.part(situations, question, one);
       if (part != Diagrams.NONE) {
         add(arms, option, decide(part));
       }
     }
     return decisions.asked(question, arms);
+  }
+
+  /** A decision made for other situations that asks the same and is right here as well. */
+  private Optional<Integer> fitting(Question question, int situations) {
+    for (int number = 0; number < decisions.count(); number++) {
+      if (decisions.get(number) instanceof Asked asked
+          && asked.question().equals(question)
+          && fits(number, situations)) {
+        return Optional.of(number);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether following a decision in these situations always ends at the right result. */
+  private boolean fits(int number, int situations) {
+    return decisions.get(number) instanceof Asked asked
+        ? fits(asked, situations)
+        : diagrams.within(situations, ((Told) decisions.get(number)).result().situations());
+  }
+
+  private boolean fits(Asked asked, int situations) {
+    int unanswered = situations;
+    for (Arm arm : asked.arms()) {
+      int part = order.part(situations, asked.question(), arm.options());
+      unanswered = diagrams.minus(unanswered, part);
+      if (part != Diagrams.NONE && !fits(arm.next(), part)) {
+        return false;
+      }
+    }
+    return unanswered == Diagrams.NONE;
   }
 
   private static void add(List<Arm> arms, int option, int next) {

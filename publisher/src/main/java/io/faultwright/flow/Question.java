@@ -11,6 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param subject id of a reading, or of an equipment fact
  * @param limits whether a reading is held against its limits
+ * @param takingOnly whether nothing is asked about a reading but whether it can be taken
  * @param axis which axis of the space it asks about
  * @param options the classes it tells apart, as cells of that axis, in the order of the answers
  * @param access what has to be opened or touched
@@ -19,6 +20,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 record Question(
     String subject,
     boolean limits,
+    boolean takingOnly,
     int axis,
     List<BitSet> options,
     Access access,
@@ -31,5 +33,12 @@ record Question(
 
   Question {
     options = List.copyOf(options);
+  }
+
+  /** The cells of some options together. */
+  BitSet cells(BitSet chosen) {
+    BitSet cells = new BitSet();
+    chosen.stream().forEach(option -> cells.or(options.get(option)));
+    return cells;
   }
 }

@@ -60,7 +60,13 @@ final class Questions {
         .map(
             attribute ->
                 new Question(
-                    attribute, false, 0, classes(attribute), Access.OUTSIDE, BigFraction.ZERO));
+                    attribute,
+                    false,
+                    false,
+                    0,
+                    classes(attribute),
+                    Access.OUTSIDE,
+                    BigFraction.ZERO));
   }
 
   /** Builds that answer every test on a fact alike belong together. */
@@ -96,7 +102,20 @@ final class Questions {
 
   private Question onReading(String id, boolean limits, int axis) {
     Reading reading = knowledge.readings().get(id);
-    return new Question(id, limits, axis, groups(axis), reading.access(), reading.minutes());
+    boolean takingOnly = !limits && isTakenForLimitsOnly(id, axis);
+    return new Question(
+        id, limits, takingOnly, axis, groups(axis), reading.access(), reading.minutes());
+  }
+
+  /** Whether nothing but the place of a reading against its limits depends on its value. */
+  private boolean isTakenForLimitsOnly(String reading, int axis) {
+    Axis values = axes.get(axis);
+    long stretches =
+        values.where(cell -> cell instanceof Cell.Stretch).stream()
+            .mapToObj(values.groups()::get)
+            .distinct()
+            .count();
+    return stretches == 1 && symptom.space().position(new Axis.OfSide(reading)).isPresent();
   }
 
   private List<BitSet> groups(int axis) {

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Lays a flowchart out on paper: on one page where it fits in legible type, else on several joined
@@ -15,7 +14,7 @@ import java.util.stream.Stream;
  */
 public final class ChartLayout {
   /** Text sizes tried for a single page, largest first; the small print is half a point less. */
-  private static final List<Double> SIZES = List.of(10.0, 9.5, 9.0, 8.5);
+  private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, 9.0, 8.5);
 
   /** Text size of a chart of several pages. */
   private static final double PAGED = 9;
@@ -55,50 +54,27 @@ public final class ChartLayout {
     trees.stream()
         .flatMap(tree -> cutting.parts(tree).stream())
         .forEach(part -> parts.putIfAbsent(part.id(), part));
-    List<List<Part>> pages = packed(inReadingOrder(chart.start().id(), parts), printer);
+    List<List<Part>> pages = new Packing(printer).pages(chart.start().id(), parts);
     Numbering numbering = new Numbering(pages);
-    List<ChartPage> printed = new ArrayList<>();
-    for (List<Part> page : pages) {
-      List<Part> numbered = page.stream().map(numbering::numbered).toList();
-      printed.add(printer.print(numbered, printed.size() + 1, pages.size()).orElseThrow());
+    List<List<Part>> numbered =
+        pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
+    return SIZES.stream()
+        .map(size -> print(printer(size, chart), numbered))
+        .flatMap(Optional::stream)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** All pages at one text size, if they fit. */
+  private static Optional<List<ChartPage>> print(Printer printer, List<List<Part>> parts) {
+    List<ChartPage> pages = new ArrayList<>();
+    for (List<Part> page : parts) {
+      printer.print(page, pages.size() + 1, parts.size()).ifPresent(pages::add);
     }
-    return printed;
+    return Optional.of(pages).filter(all -> all.size() == parts.size());
   }
 
   private Printer printer(double size, Flowchart chart) {
     return new Printer(size, paper, imprint, chart.start());
-  }
-
-  /** Each part after the first that leads to it, and what it leads to next. */
-  private static List<Part> inReadingOrder(String start, Map<String, Part> parts) {
-    Map<String, Part> ordered = new LinkedHashMap<>();
-    visit(start, parts, ordered);
-    return List.copyOf(ordered.values());
-  }
-
-  private static void visit(String id, Map<String, Part> parts, Map<String, Part> ordered) {
-    if (ordered.putIfAbsent(id, parts.get(id)) == null) {
-      parts.get(id).exits().forEach(next -> visit(next, parts, ordered));
-    }
-  }
-
-  /** Parts that follow one another share a page as long as it holds them. */
-  private static List<List<Part>> packed(List<Part> parts, Printer printer) {
-    List<List<Part>> pages = new ArrayList<>();
-    List<Part> open = List.of();
-    for (Part part : parts) {
-      List<Part> more = Stream.concat(open.stream(), Stream.of(part)).toList();
-      boolean fits = weight(more) <= Cutting.FULL && printer.fits(more);
-      if (!fits && !open.isEmpty()) {
-        pages.add(open);
-      }
-      open = fits ? more : List.of(part);
-    }
-    pages.add(open);
-    return pages;
-  }
-
-  private static int weight(List<Part> parts) {
-    return parts.stream().mapToInt(part -> Part.weight(part.tree())).sum();
   }
 }

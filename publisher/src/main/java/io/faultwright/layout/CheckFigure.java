@@ -1,13 +1,11 @@
 package io.faultwright.layout;
 
 import io.faultwright.flow.Node;
-import io.faultwright.flow.Warning;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Draws a check: cautions and steps in a process box, then the question in a decision. */
 final class CheckFigure {
-  private static final int MOST_CAUTION_LINES = 12;
   private static final int MOST_STEP_LINES = 8;
 
   private final Typography type;
@@ -44,30 +42,16 @@ final class CheckFigure {
   private Figure process(Node.Check check) {
     double width = type.stepsWidth();
     Paragraph column = new Paragraph(type.padding(), Grid.half(type.padding() * 0.7));
-    check.warnings().forEach(warning -> caution(column, warning));
+    CautionText cautions = new CautionText(type.small(), type.smallLeading());
+    check
+        .warnings()
+        .forEach(warning -> cautions.add(column, warning, warning.hazard(), textWidth()));
     steps(column, check.steps());
     double height = Grid.up(column.bottom() + type.padding() * 0.7);
     List<Shape> shapes = new ArrayList<>();
     shapes.add(new Shape(Shape.Kind.PROCESS, new Box(0, 0, width, height)));
     shapes.addAll(column.shapes());
     return new Figure(width, height, shapes, column.texts());
-  }
-
-  /** The signal word stands in bold at the head of the caution's first line. */
-  private void caution(Paragraph column, Warning warning) {
-    double leading = type.smallLeading();
-    double symbol = warning.alert() ? Grid.half(leading * 1.15) : 0;
-    double head = symbol + Typography.width(warning.word(), type.small(), true) + type.small() / 2;
-    List<String> lines =
-        plain.lines(
-            warning.text(), line -> textWidth() - (line == 0 ? head : 0), MOST_CAUTION_LINES);
-    if (warning.alert()) {
-      column.outline(Shape.Kind.ALERT, 0, 0.5, Grid.half(leading), Grid.half(leading * 0.88));
-    }
-    column.mark(warning.word(), symbol, type.small(), true, leading);
-    column.add(lines.subList(0, 1), Grid.half(head), type.small(), false, leading);
-    column.add(lines.subList(1, lines.size()), 0, type.small(), false, leading);
-    column.skip(Grid.half(leading * 0.25));
   }
 
   private void steps(Paragraph column, List<String> steps) {

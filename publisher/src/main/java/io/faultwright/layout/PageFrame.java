@@ -17,29 +17,45 @@ final class PageFrame {
   private static final int MOST_TITLE_LINES = 2;
   private static final int MOST_FOOT_LINES = 3;
 
+  private static final String UNLISTED =
+      "If an answer is not on the chart, it cannot be right: take the reading again. ";
+
   private final Imprint imprint;
   private final Node.Start start;
   private final Box frame;
+  private final Figure cautions;
 
-  /** The frame on a sheet of a size. */
-  PageFrame(Imprint imprint, Node.Start start, int width, int height) {
+  /** The frame on a sheet of a size, for the parts of a page. */
+  PageFrame(Imprint imprint, Node.Start start, List<Part> parts, int width, int height) {
     this.imprint = imprint;
     this.start = start;
     this.frame = new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
+    this.cautions =
+        CautionPanel.of(parts, frame.width() - 2 * PADDING)
+            .shifted(frame.x() + PADDING, frame.y() + headHeight() + PADDING);
   }
 
   /** Where the chart may stand. */
   Box room() {
-    double top = frame.y() + headHeight() + GAP;
+    double top = frame.y() + headHeight() + cautionsHeight() + GAP;
     double bottom = frame.bottom() - footHeight() - GAP;
     return new Box(frame.x() + GAP, top, frame.width() - 2 * GAP, bottom - top);
   }
 
   List<Shape> shapes() {
-    return List.of(
-        new Shape(Shape.Kind.FRAME, frame),
-        rule(frame.y() + headHeight()),
-        rule(frame.bottom() - footHeight()));
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(new Shape(Shape.Kind.FRAME, frame));
+    shapes.add(rule(frame.y() + headHeight()));
+    shapes.add(rule(frame.bottom() - footHeight()));
+    if (cautionsHeight() > 0) {
+      shapes.add(rule(frame.y() + headHeight() + cautionsHeight()));
+    }
+    shapes.addAll(cautions.shapes());
+    return shapes;
+  }
+
+  private double cautionsHeight() {
+    return cautions.height() == 0 ? 0 : cautions.height() + 2 * PADDING - 3;
   }
 
   private Shape rule(double y) {
@@ -47,7 +63,9 @@ final class PageFrame {
   }
 
   List<Text> texts(int number, int count) {
-    return Stream.of(subject(), source(number, count), foot()).flatMap(List::stream).toList();
+    return Stream.of(subject(), source(number, count), cautions.texts(), foot())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private List<Text> subject() {
@@ -91,7 +109,7 @@ final class PageFrame {
 
   private List<String> disclaimer() {
     return new Wrap(FOOT, false)
-        .lines(imprint.disclaimer(), frame.width() - 2 * PADDING, MOST_FOOT_LINES);
+        .lines(UNLISTED + imprint.disclaimer(), frame.width() - 2 * PADDING, MOST_FOOT_LINES);
   }
 
   private double headHeight() {

@@ -2,7 +2,10 @@ package io.faultwright.layout;
 
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Node;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -12,6 +15,7 @@ final class Printer {
   private final Paper paper;
   private final Imprint imprint;
   private final Node.Start start;
+  private final Map<Typography, Map<Tree, Placement>> placed = new HashMap<>();
 
   /** A printer of one chart at one text size. */
   Printer(double size, Paper paper, Imprint imprint, Node.Start start) {
@@ -36,7 +40,7 @@ final class Printer {
 
   private Optional<ChartPage> print(
       List<Part> parts, int number, int count, int width, int height) {
-    PageFrame frame = new PageFrame(imprint, start, width, height);
+    PageFrame frame = new PageFrame(imprint, start, parts, width, height);
     return types.stream()
         .map(type -> new Sheet(frame.room()).packed(placements(parts, type)))
         .flatMap(Optional::stream)
@@ -55,8 +59,13 @@ final class Printer {
                     placed.stream().flatMap(part -> part.edges().stream()).toList()));
   }
 
-  private static List<Placement> placements(List<Part> parts, Typography type) {
-    LayeredPlacement layered = new LayeredPlacement(type);
-    return parts.stream().map(part -> layered.place(part.tree())).toList();
+  private List<Placement> placements(List<Part> parts, Typography type) {
+    return parts.stream().map(part -> placement(part.tree(), type)).toList();
+  }
+
+  private Placement placement(Tree tree, Typography type) {
+    return placed
+        .computeIfAbsent(type, none -> new IdentityHashMap<>())
+        .computeIfAbsent(tree, none -> new LayeredPlacement(type).place(tree));
   }
 }

@@ -2,9 +2,7 @@ package io.faultwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
 
 /** Breaks text into lines that fit. */
 final class Wrap {
@@ -61,30 +59,10 @@ final class Wrap {
     return List.copyOf(lines);
   }
 
-  /** The lines, if the whole text fits without a broken word. */
-  Optional<List<String>> whole(String text, IntToDoubleFunction widths, int limit) {
-    return Optional.of(lines(text, widths, limit))
-        .filter(lines -> String.join(" ", lines).equals(clean(text)))
-        .filter(lines -> fits(lines, widths));
-  }
-
-  private boolean fits(List<String> lines, IntToDoubleFunction widths) {
-    return IntStream.range(0, lines.size())
-        .allMatch(i -> width(lines.get(i)) <= widths.applyAsDouble(i));
-  }
-
   /** As few lines as the width allows, of nearly equal length. */
   List<String> balanced(String text, double width, int limit) {
-    List<String> best = lines(text, width, limit);
-    for (double narrow = width - 2; narrow > width / 3; narrow -= 2) {
-      double tried = narrow;
-      Optional<List<String>> lines = whole(text, line -> tried, best.size());
-      if (lines.isEmpty()) {
-        break;
-      }
-      best = lines.get();
-    }
-    return best;
+    List<String> lines = lines(text, width, limit);
+    return new EvenLines(text, size, bold).lines(lines.size(), line -> width).orElse(lines);
   }
 
   double width(String text) {
@@ -123,7 +101,8 @@ final class Wrap {
       }
       end = next;
     }
-    return end;
+    int hyphen = word.lastIndexOf('-', end - 1);
+    return end < word.length() && hyphen > 1 ? hyphen + 1 : end;
   }
 
   private String shortened(String line, double width) {

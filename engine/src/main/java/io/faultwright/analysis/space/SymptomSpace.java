@@ -150,10 +150,11 @@ public final class SymptomSpace {
     return answers().values().stream().reduce(answered, diagrams::or);
   }
 
-  /** The part of the workable situations that a diagram holds; exact. */
+  /** The part of the possible situations not sent elsewhere first that a diagram holds; exact. */
   public Share share(int diagram) {
-    BigInteger all = space.distinguishable(workable);
-    BigInteger part = space.distinguishable(diagrams.and(diagram, workable));
+    int here = referrals.stream().reduce(possible, diagrams::minus);
+    BigInteger all = space.distinguishable(here);
+    BigInteger part = space.distinguishable(diagrams.and(diagram, here));
     double figure = all.signum() == 0 ? 0 : ratio(part, all);
     return new Share(figure, figure, true);
   }

@@ -1,0 +1,59 @@
+package io.faultwright.layout;
+
+import io.faultwright.flow.Node;
+import io.faultwright.flow.Warning;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The cautions of a page in full, to be read before the chart; beside each step only the hazard is
+ * repeated.
+ */
+final class CautionPanel {
+  private static final double SIZE = 8.5;
+  private static final double LEADING = 10.5;
+  private static final double BETWEEN = 16;
+
+  /** Paper this wide takes two columns, so that lines stay short enough to read. */
+  private static final double WIDE = 600;
+
+  /** Signal words, gravest first (ANSI Z535.6). */
+  private static final List<String> WORDS = List.of("DANGER", "WARNING", "CAUTION", "NOTICE");
+
+  private CautionPanel() {}
+
+  /** The cautions that the parts of a page call for. */
+  static Figure of(List<Part> parts, double width) {
+    List<Warning> warnings =
+        parts.stream()
+            .flatMap(part -> part.tree().nodes())
+            .map(Tree::node)
+            .flatMap(node -> node instanceof Node.Check check ? check.warnings().stream() : Stream.of())
+            .filter(Warning::hasMore)
+            .distinct()
+            .sorted(Comparator.comparing((Warning w) -> WORDS.indexOf(w.word())).thenComparing(Warning::text))
+            .toList();
+    return width < WIDE || warnings.size() < 2 ? single(warnings, width) : twin(warnings, width);
+  }
+
+  private static Figure single(List<Warning> warnings, double width) {
+    Paragraph column = new Paragraph(0, 0);
+    CautionText text = new CautionText(SIZE, LEADING);
+    warnings.forEach(warning -> text.add(column, warning, warning.text(), width));
+    return new Figure(width, column.bottom(), column.shapes(), column.texts());
+  }
+
+  private static Figure twin(List<Warning> warnings, double width) {
+    double half = Grid.half((width - BETWEEN) / 2);
+    int middle = (warnings.size() + 1) / 2;
+    Figure left = single(warnings.subList(0, middle), half);
+    Figure right =
+        single(warnings.subList(middle, warnings.size()), half).shifted(width - half, 0);
+    return new Figure(
+        width,
+        Math.max(left.height(), right.height()),
+        Stream.concat(left.shapes().stream(), right.shapes().stream()).toList(),
+        Stream.concat(left.texts().stream(), right.texts().stream()).toList());
+  }
+}

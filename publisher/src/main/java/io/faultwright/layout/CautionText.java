@@ -1,0 +1,37 @@
+package io.faultwright.layout;
+
+import io.faultwright.flow.Warning;
+import java.util.List;
+
+/**
+ * Sets a caution: the safety alert symbol unless it is a notice, the signal word in bold capitals,
+ * then the text run in.
+ */
+final class CautionText {
+  private static final int MOST_LINES = 12;
+
+  private final double size;
+  private final double leading;
+
+  CautionText(double size, double leading) {
+    this.size = size;
+    this.leading = leading;
+  }
+
+  /** Adds some of a warning's text to a column of a width. */
+  void add(Paragraph column, Warning warning, String text, double width) {
+    double symbol = warning.alert() ? Grid.half(leading * 1.15) : 0;
+    double head =
+        Grid.half(symbol + Typography.width(warning.word(), size, true) + size * 0.5);
+    List<String> lines =
+        new Wrap(size, false).lines(text, line -> width - (line == 0 ? head : 0), MOST_LINES);
+    if (warning.alert()) {
+      column.outline(Shape.Kind.ALERT, 0, 0.5, Grid.half(leading), Grid.half(leading * 0.88));
+    }
+    column.mark(warning.word(), symbol, size, true, leading);
+    List<String> first = lines.isEmpty() ? List.of("") : lines.subList(0, 1);
+    column.add(first, head, size, false, leading);
+    column.add(lines.subList(first.size(), Math.max(1, lines.size())), 0, size, false, leading);
+    column.skip(Grid.half(leading * 0.25));
+  }
+}
