@@ -1,6 +1,7 @@
 package io.faultwright.compile;
 
 import io.faultwright.model.Build;
+import io.faultwright.model.Condition;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,11 @@ public record Candidates(List<Build> builds) {
     Truth first = statement.apply(builds.get(0));
     boolean same = builds.stream().skip(1).map(statement).allMatch(first::equals);
     return same ? first : Truth.UNKNOWN;
+  }
+
+  /** Whether a condition on equipment holds for at least one of the builds. */
+  boolean some(Condition condition) {
+    return builds.stream().anyMatch(build -> build.satisfies(condition));
   }
 
   /** The values the builds have for an equipment fact. */

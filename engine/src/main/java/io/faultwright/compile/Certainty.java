@@ -1,24 +1,18 @@
 package io.faultwright.compile;
 
-/**
- * How surely a condition holds for a rule of Drools to fire; each statement has one rule of each.
- */
-enum Certainty {
+/** How a situation is looked at while readings are missing. */
+public enum Certainty {
+  /** Only what holds whatever the missing readings are. */
   SURELY,
+  /** All that is not ruled out. */
   POSSIBLY;
 
-  boolean met(Truth truth) {
-    return this == SURELY ? truth == Truth.TRUE : truth != Truth.FALSE;
+  /** Whether a test of this truth comes out as wanted. */
+  boolean met(Truth truth, Truth wanted) {
+    return this == SURELY ? truth == wanted : truth != wanted.not();
   }
 
-  /**
-   * A negation holds surely where its part does not hold even possibly, and the other way round.
-   */
-  Certainty below() {
-    return this == SURELY ? POSSIBLY : SURELY;
-  }
-
-  /** What is known of a statement at least, once its rule of this certainty fires. */
+  /** What is known of a statement at least, once its rule fires. */
   Truth verdict() {
     return this == SURELY ? Truth.TRUE : Truth.UNKNOWN;
   }

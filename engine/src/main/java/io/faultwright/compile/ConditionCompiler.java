@@ -4,7 +4,10 @@ import io.faultwright.model.Condition;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** Turns conditions into predicates; two-valued, one for each certainty. */
+/**
+ * Turns conditions into predicates. Negations are carried down to the tests, so that a test is
+ * asked for what is wanted of it.
+ */
 final class ConditionCompiler {
   private final TestBook tests;
 
@@ -12,27 +15,28 @@ final class ConditionCompiler {
     this.tests = tests;
   }
 
-  Predicate<Facts> compile(Condition condition, Certainty certainty) {
+  Predicate<View> compile(Condition condition) {
+    return compile(condition, Truth.TRUE);
+  }
+
+  private Predicate<View> compile(Condition condition, Truth wanted) {
+    boolean positive = wanted == Truth.TRUE;
     return condition.match(
-        all -> every(compile(all.parts(), certainty)),
-        any -> some(compile(any.parts(), certainty)),
-        not -> compile(not.part(), certainty.below()).negate(),
-        test -> compile(tests.number(test), certainty));
+        all -> joined(all.parts(), wanted, positive),
+        any -> joined(any.parts(), wanted, !positive),
+        not -> compile(not.part(), wanted.not()),
+        test -> met(tests.number(test), wanted));
   }
 
-  private List<Predicate<Facts>> compile(List<Condition> parts, Certainty certainty) {
-    return parts.stream().map(part -> compile(part, certainty)).toList();
+  private static Predicate<View> met(int test, Truth wanted) {
+    return view -> view.met(test, wanted);
   }
 
-  private static Predicate<Facts> compile(int test, Certainty certainty) {
-    return facts -> certainty.met(facts.truth(test));
-  }
-
-  private static Predicate<Facts> every(List<Predicate<Facts>> parts) {
-    return facts -> parts.stream().allMatch(part -> part.test(facts));
-  }
-
-  private static Predicate<Facts> some(List<Predicate<Facts>> parts) {
-    return facts -> parts.stream().anyMatch(part -> part.test(facts));
+  private Predicate<View> joined(List<Condition> conditions, Truth wanted, boolean every) {
+    List<Predicate<View>> parts =
+        conditions.stream().map(condition -> compile(condition, wanted)).toList();
+    return every
+        ? view -> parts.stream().allMatch(part -> part.test(view))
+        : view -> parts.stream().anyMatch(part -> part.test(view));
   }
 }

@@ -7,8 +7,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * The fact that Drools matches: a situation in a symptom, and what the rules decided about it. Used
- * by one thread, for one run.
+ * A situation in a symptom, and what the rules decided about it. Used by one thread, for one run.
  */
 public final class Facts {
   private final Situation situation;
@@ -16,6 +15,7 @@ public final class Facts {
   private final SymptomProgram program;
   private final Truth[] asked;
   private final Truth[] decided;
+  private boolean doubt;
 
   Facts(Situation situation, Candidates candidates, SymptomProgram program) {
     this.situation = situation;
@@ -64,8 +64,19 @@ public final class Facts {
   Truth truth(int test) {
     if (asked[test] == null) {
       asked[test] = program.tests().probe(test).of(this);
+      doubt |= asked[test] == Truth.UNKNOWN;
     }
     return asked[test];
+  }
+
+  /** Whether the machine has, or may have, what a test asks about. */
+  boolean exists(int test) {
+    return program.tests().existence(test).test(candidates);
+  }
+
+  /** Whether a test asked so far is unknown. */
+  public boolean inDoubt() {
+    return doubt;
   }
 
   /** What the rules decided about a statement, by its position in the symptom. */

@@ -2,13 +2,20 @@ package io.faultwright.compile;
 
 import io.faultwright.model.Band;
 import io.faultwright.model.Build;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Side;
 import io.faultwright.model.Condition.Test;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.Reading;
 import io.faultwright.model.Value.NotTaken;
 import io.faultwright.quantity.Interval;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Turns a test into something that can be asked of a situation. */
@@ -23,6 +30,27 @@ final class ProbeMaker {
 
   Probe of(Test test) {
     return base.readings().containsKey(test.subject()) ? ofReading(test) : ofEquipment(test);
+  }
+
+  /** Whether builds have the reading of a test and, for its limits, the one they follow. */
+  Predicate<Candidates> existence(Test test) {
+    List<Condition> needed = new ArrayList<>();
+    applies(test.subject()).ifPresent(needed::add);
+    if (test.pattern() instanceof AgainstLimits) {
+      limits
+          .table(test.subject())
+          .flatMap(LimitsTable::driver)
+          .flatMap(this::applies)
+          .ifPresent(needed::add);
+    }
+    return needed.isEmpty() ? builds -> true : builds -> builds.some(new Condition.All(needed));
+  }
+
+  /** The equipment that has a reading, where not all has it. */
+  private Optional<Condition> applies(String subject) {
+    return Optional.ofNullable(base.readings().get(subject))
+        .map(Reading::applies)
+        .filter(applies -> !applies.equals(Condition.ALWAYS));
   }
 
   private static Probe ofEquipment(Test test) {

@@ -6,7 +6,6 @@ import static org.drools.model.PatternDSL.pattern;
 import static org.drools.model.PatternDSL.rule;
 
 import io.faultwright.model.Condition;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -43,26 +42,22 @@ final class RuleWriter {
   private Model model(List<Statement> statements) {
     ModelImpl model = new ModelImpl();
     for (int i = 0; i < statements.size(); i++) {
-      for (Certainty certainty : Certainty.values()) {
-        model.addRule(write(statements.get(i), i, certainty));
-      }
+      model.addRule(write(statements.get(i), i));
     }
     return model;
   }
 
-  private Rule write(Statement statement, int position, Certainty certainty) {
-    Variable<Facts> facts = declarationOf(Facts.class);
-    PatternDef<Facts> pattern = pattern(facts);
-    conjuncts(statement.condition()).forEach(part -> constrain(pattern, part, certainty));
-    Truth verdict = certainty.verdict();
-    String name = symptom + " " + certainty + " " + statement.name();
-    return rule(PACKAGE, name)
-        .build(pattern, on(facts).execute(fact -> fact.decide(position, verdict)));
+  private Rule write(Statement statement, int position) {
+    Variable<View> situation = declarationOf(View.class);
+    PatternDef<View> pattern = pattern(situation);
+    conjuncts(statement.condition()).forEach((text, part) -> constrain(pattern, text, part));
+    return rule(PACKAGE, symptom + " " + statement.name())
+        .build(pattern, on(situation).execute(view -> view.decide(position)));
   }
 
-  private void constrain(PatternDef<Facts> pattern, Condition part, Certainty certainty) {
-    Predicate<Facts> predicate = conditions.compile(part, certainty);
-    pattern.expr(certainty + " " + Canonical.of(part), predicate::test);
+  private void constrain(PatternDef<View> pattern, String text, Condition part) {
+    Predicate<View> predicate = conditions.compile(part);
+    pattern.expr(text, predicate::test);
   }
 
   private void count(Condition condition) {
@@ -73,12 +68,12 @@ final class RuleWriter {
   }
 
   /** Most used first, so that rules share a long beginning of their constraints. */
-  private Collection<Condition> conjuncts(Condition condition) {
+  private Map<String, Condition> conjuncts(Condition condition) {
     Map<String, Condition> distinct =
         new TreeMap<>(
             Comparator.comparing((String text) -> -uses.get(text)).thenComparing(text -> text));
     parts(condition).forEach(part -> distinct.putIfAbsent(Canonical.of(part), part));
-    return distinct.values();
+    return distinct;
   }
 
   private static Stream<Condition> parts(Condition condition) {

@@ -23,7 +23,7 @@ public final class SymptomProgram {
             .filter(build -> build.satisfies(symptom.applies()))
             .toList();
     this.statements = Statement.of(base, symptom);
-    this.tests = new TestBook(new ProbeMaker(base, limits));
+    this.tests = new TestBook(statements, new ProbeMaker(base, limits));
     this.rules = new RuleWriter(symptom.id(), tests).write(statements);
   }
 
@@ -36,7 +36,7 @@ public final class SymptomProgram {
     return statements;
   }
 
-  /** The rules; a session takes one {@link Facts} at a time. */
+  /** The rules; a session takes one {@link View} at a time. */
   public KieBase rules() {
     return rules;
   }

@@ -14,6 +14,7 @@ public final class NearMatch {
     String wanted = written.toLowerCase(Locale.ROOT);
     int allowed = Math.max(1, written.length() / 3);
     return known.stream()
+        .filter(name -> Math.abs(name.length() - wanted.length()) <= allowed)
         .filter(name -> distance(wanted, name.toLowerCase(Locale.ROOT)) <= allowed)
         .min(
             Comparator.comparingInt(

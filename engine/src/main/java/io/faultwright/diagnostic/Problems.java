@@ -20,6 +20,11 @@ public final class Problems {
     return found.isEmpty();
   }
 
+  /** How many were added so far; tells whether a step found any. */
+  public int count() {
+    return found.size();
+  }
+
   /** All problems without repeats, sorted by file, line and column. */
   public List<Problem> sorted() {
     return found.stream().distinct().sorted().toList();

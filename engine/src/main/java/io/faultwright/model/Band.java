@@ -1,6 +1,7 @@
 package io.faultwright.model;
 
 import io.faultwright.model.Condition.Side;
+import io.faultwright.quantity.Interval;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -18,6 +19,19 @@ public record Band(Optional<BigFraction> low, Optional<BigFraction> high) {
       return Side.BELOW;
     }
     return high.filter(end -> value.compareTo(end) > 0).isPresent() ? Side.ABOVE : Side.WITHIN;
+  }
+
+  /** The values on a side; absent where there are none. */
+  public Optional<Interval> values(Side side) {
+    return switch (side) {
+      case BELOW -> low.map(Interval::below);
+      case ABOVE -> high.map(Interval::above);
+      case WITHIN -> Optional.of(new Interval(low.map(Band::end), high.map(Band::end)));
+    };
+  }
+
+  private static Interval.End end(BigFraction value) {
+    return new Interval.End(value, true);
   }
 
   /** Joins both ends with those of another band; an end that either lacks is absent. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** A statement about a situation; three-valued while readings are unknown. */
 public sealed interface Condition {
@@ -16,6 +17,15 @@ public sealed interface Condition {
   /** Dispatches on the kind of condition. */
   <T> T match(
       Function<All, T> all, Function<Any, T> any, Function<Not, T> not, Function<Test, T> test);
+
+  /** Every test in it, in the written order. */
+  default Stream<Test> tests() {
+    return match(
+        all -> all.parts().stream().flatMap(Condition::tests),
+        any -> any.parts().stream().flatMap(Condition::tests),
+        not -> not.part().tests(),
+        Stream::of);
+  }
 
   /** True where every part is true. */
   record All(List<Condition> parts) implements Condition {

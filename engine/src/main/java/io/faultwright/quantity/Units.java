@@ -46,6 +46,18 @@ public final class Units {
     return Collections.unmodifiableSet(BY_SYMBOL.keySet());
   }
 
+  /**
+   * The unit of the same size for differences: K for °C, bar for bar(g), mostly the unit itself.
+   */
+  public static Unit ofDifferences(Unit unit) {
+    return switch (unit.dimension()) {
+      case TEMPERATURE -> BY_SYMBOL.get(unit.symbol().equals("°C") ? "K" : "Δ°F");
+      case GAUGE_PRESSURE, ABSOLUTE_PRESSURE ->
+          BY_SYMBOL.get(unit.symbol().replaceFirst("\\([ga]\\)$", ""));
+      default -> unit;
+    };
+  }
+
   private static void temperatures() {
     add("°C", Dimension.TEMPERATURE, BigFraction.ONE);
     put("°F", Dimension.TEMPERATURE, BigFraction.of(5, 9), BigFraction.of(-160, 9));

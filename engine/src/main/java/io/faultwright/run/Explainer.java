@@ -67,12 +67,20 @@ final class Explainer {
     if (!silencers.isEmpty()) {
       return new RuleTrace.Silenced(silencers);
     }
-    return truth == Truth.TRUE ? fired(rule) : new RuleTrace.CouldFire(reasons.of(rule.when()));
+    SortedSet<String> waiting = decision.standing().silencers(rule.id(), Truth.UNKNOWN);
+    if (truth == Truth.UNKNOWN) {
+      return new RuleTrace.CouldFire(reasons.of(rule.when()), waiting);
+    }
+    return waiting.isEmpty()
+        ? new RuleTrace.Fired(reasons.of(rule.when()))
+        : new RuleTrace.CouldFire(open(waiting), waiting);
   }
 
-  private RuleTrace fired(Rule rule) {
-    return new RuleTrace.Fired(
-        reasons.of(rule.when()), decision.standing().silencers(rule.id(), Truth.UNKNOWN));
+  private List<TestTrace> open(SortedSet<String> rules) {
+    return rules.stream()
+        .map(symptom().rules()::get)
+        .flatMap(rule -> reasons.of(rule.when()).stream())
+        .toList();
   }
 
   private Trace stopped(Verdict verdict) {

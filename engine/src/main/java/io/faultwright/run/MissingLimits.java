@@ -35,12 +35,10 @@ final class MissingLimits {
 
   /** Readings that a condition compares with their limits. */
   private static Stream<String> judged(Condition condition) {
-    return condition.match(
-        all -> all.parts().stream().flatMap(MissingLimits::judged),
-        any -> any.parts().stream().flatMap(MissingLimits::judged),
-        not -> judged(not.part()),
-        test ->
-            test.pattern() instanceof AgainstLimits ? Stream.of(test.subject()) : Stream.empty());
+    return condition
+        .tests()
+        .filter(test -> test.pattern() instanceof AgainstLimits)
+        .map(Condition.Test::subject);
   }
 
   private Optional<Note> note(LimitsTable table) {

@@ -19,12 +19,10 @@ public sealed interface RuleTrace {
    * It fires.
    *
    * @param because the tests that hold
-   * @param unless rules that would silence it and could still fire
    */
-  record Fired(List<TestTrace> because, SortedSet<String> unless) implements RuleTrace {
+  record Fired(List<TestTrace> because) implements RuleTrace {
     public Fired {
       because = List.copyOf(because);
-      unless = Sorted.set(unless);
     }
 
     @Override
@@ -60,11 +58,13 @@ public sealed interface RuleTrace {
   /**
    * It may fire once more is known.
    *
-   * @param open the tests that are not decided
+   * @param open the tests that are not decided, its own or those of the rules it waits for
+   * @param waitingFor rules that would silence it and could still hold
    */
-  record CouldFire(List<TestTrace> open) implements RuleTrace {
+  record CouldFire(List<TestTrace> open, SortedSet<String> waitingFor) implements RuleTrace {
     public CouldFire {
       open = List.copyOf(open);
+      waitingFor = Sorted.set(waitingFor);
     }
 
     /** Readings and equipment facts that would have to be known. */

@@ -1,6 +1,8 @@
 package io.faultwright.run;
 
+import io.faultwright.compile.Certainty;
 import io.faultwright.compile.Facts;
+import io.faultwright.compile.View;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.kie.api.KieBase;
@@ -16,13 +18,23 @@ final class Sessions {
     this.rules = rules;
   }
 
-  /** Lets the rules decide every statement about the facts. */
+  /**
+   * Lets the rules decide every statement about the facts. Where no test is unknown, what holds
+   * possibly holds surely, and one look is enough.
+   */
   void decide(Facts facts) {
     KieSession waiting = idle.poll();
     KieSession session = waiting == null ? rules.newKieSession() : waiting;
-    FactHandle handle = session.insert(facts);
+    fire(session, new View(facts, Certainty.SURELY));
+    if (facts.inDoubt()) {
+      fire(session, new View(facts, Certainty.POSSIBLY));
+    }
+    idle.add(session);
+  }
+
+  private static void fire(KieSession session, View view) {
+    FactHandle handle = session.insert(view);
     session.fireAllRules();
     session.delete(handle);
-    idle.add(session);
   }
 }

@@ -42,7 +42,9 @@ final class Standing {
   }
 
   boolean fires(Rule rule) {
-    return truth(rule.id()) == Truth.TRUE && silencers(rule.id()).isEmpty();
+    return truth(rule.id()) == Truth.TRUE
+        && silencers(rule.id()).isEmpty()
+        && silencers(rule.id(), Truth.UNKNOWN).isEmpty();
   }
 
   boolean couldFire(Rule rule) {

@@ -5,12 +5,17 @@ import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Interval.End;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Amounts and intervals as the rule language writes them. */
 final class Amounts {
+  private static final MathContext ABOUT = new MathContext(4, RoundingMode.HALF_UP);
+
   private Amounts() {}
 
   /**
@@ -20,6 +25,14 @@ final class Amounts {
   static String amount(BigFraction value, Unit unit) {
     Unit shown = exactUnit(value, unit);
     return Decimals.show(unit.convert(value, shown)) + " " + shown.symbol();
+  }
+
+  /** An amount in its own unit, rounded to four digits and marked as such where it has more. */
+  static String about(BigFraction value, Unit unit) {
+    BigDecimal numerator = new BigDecimal(value.getNumerator());
+    BigDecimal rounded = numerator.divide(new BigDecimal(value.getDenominator()), ABOUT);
+    BigFraction shown = Decimals.parse(rounded.toPlainString());
+    return (shown.equals(value) ? "" : "about ") + Decimals.show(shown) + " " + unit.symbol();
   }
 
   /** The words for an interval; half-open intervals need two, see {@link #halves}. */
@@ -55,16 +68,16 @@ final class Amounts {
                 interval
                     .high()
                     .filter(End::included)
-                    .map(high -> stretch(low.value(), high.value(), unit)));
+                    .flatMap(high -> stretch(low.value(), high.value(), unit)));
   }
 
-  private static String stretch(BigFraction low, BigFraction high, Unit unit) {
+  /** Both ends in one pattern, which takes one unit for both. */
+  private static Optional<String> stretch(BigFraction low, BigFraction high, Unit unit) {
     if (low.equals(high)) {
-      return amount(low, unit);
+      return Optional.of(amount(low, unit));
     }
-    return exactUnit(low, unit).equals(exactUnit(high, unit))
-        ? bare(low, unit) + " to " + amount(high, unit)
-        : amount(low, unit) + " to " + amount(high, unit);
+    return Optional.of(bare(low, unit) + " to " + amount(high, unit))
+        .filter(both -> exactUnit(low, unit).equals(exactUnit(high, unit)));
   }
 
   private static String bare(BigFraction value, Unit unit) {

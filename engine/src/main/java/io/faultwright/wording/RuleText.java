@@ -1,5 +1,6 @@
 package io.faultwright.wording;
 
+import io.faultwright.model.Answer;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Pattern;
 import io.faultwright.model.Condition.Side;
@@ -42,6 +43,14 @@ public final class RuleText {
         notTaken -> CANNOT_BE_TAKEN);
   }
 
+  /** An answer as {@code expect} would say it: a fault's id, or {@code refer: symptom}. */
+  public static String answer(Answer answer) {
+    if (answer instanceof Answer.OfFault) {
+      return answer.name();
+    }
+    return (answer instanceof Answer.OfReferral ? "refer: " : "escalate: ") + answer.name();
+  }
+
   /** Some of the values of a choice or an equipment fact. */
   public String oneOf(String subject, Collection<String> values) {
     return subject.equals(Equipment.SOFTWARE)
@@ -53,10 +62,15 @@ public final class RuleText {
     Selection selection = Selection.of(values, subjects.values(subject));
     return switch (selection.kind()) {
       case EVERY -> "any";
-      case ALL_BUT -> "not " + flow(selection.values());
       case ONLY -> flow(selection.values());
+      case ALL_BUT -> allBut(selection.values(), values);
       case NONE -> flow(List.copyOf(new TreeSet<>(values)));
     };
+  }
+
+  /** {@code not} stands before one value; several are listed. */
+  private static String allBut(List<String> left, Collection<String> values) {
+    return left.size() == 1 ? "not " + left.get(0) : flow(List.copyOf(new TreeSet<>(values)));
   }
 
   private static String flow(List<String> values) {

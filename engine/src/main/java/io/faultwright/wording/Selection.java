@@ -18,7 +18,7 @@ record Selection(Kind kind, List<String> values) {
     NONE
   }
 
-  /** Names the chosen values, or those left out where they are at most half as many. */
+  /** Names the chosen values, or those left out where that is much shorter. */
   static Selection of(Collection<String> chosen, List<String> all) {
     List<String> left = all.stream().filter(value -> !chosen.contains(value)).toList();
     if (left.isEmpty() && all.size() > 1) {
@@ -28,13 +28,8 @@ record Selection(Kind kind, List<String> values) {
     if (kept.isEmpty()) {
       return new Selection(Kind.NONE, List.of());
     }
-    return !left.isEmpty() && left.size() * 2 <= kept.size()
+    return !left.isEmpty() && kept.size() > 2 && left.size() * 2 <= kept.size()
         ? new Selection(Kind.ALL_BUT, left)
         : new Selection(Kind.ONLY, kept);
-  }
-
-  /** The other values of the same whole. */
-  static Selection not(Collection<String> chosen, List<String> all) {
-    return of(all.stream().filter(value -> !chosen.contains(value)).toList(), all);
   }
 }

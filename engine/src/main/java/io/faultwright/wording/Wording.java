@@ -17,6 +17,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Conditions, values, builds and answers in words for people, with titles instead of ids. */
 public final class Wording {
@@ -55,6 +56,14 @@ public final class Wording {
     return Amounts.interval(interval, subjects.unit(reading));
   }
 
+  /**
+   * An amount that was worked out and need not be exact, such as a limit between two rows: {@code
+   * 9.37 bar(g)}, or {@code about 9.373 bar(g)} where it was rounded.
+   */
+  public String about(String reading, BigFraction amount) {
+    return Amounts.about(amount, subjects.unit(reading));
+  }
+
   /** What a subject must be, for instance {@code above limits} or {@code 2.9 or 2.10}. */
   public String pattern(String subject, Pattern pattern) {
     return pattern.match(
@@ -82,7 +91,7 @@ public final class Wording {
       case EVERY -> "any";
       case NONE -> "none there is";
       case ONLY -> or(titles);
-      case ALL_BUT -> (titles.size() == 1 ? "not " : "other than ") + or(titles);
+      case ALL_BUT -> "not " + or(titles);
     };
   }
 
@@ -143,10 +152,21 @@ public final class Wording {
         : "not (" + condition(not.part()) + ")";
   }
 
+  /** The one value left, or what it must not be. */
   private String opposite(Test test) {
-    return test.pattern() instanceof OneOf oneOf
-        ? said(test.subject(), Selection.not(oneOf.values(), subjects.values(test.subject())))
-        : "not " + pattern(test.subject(), test.pattern());
+    return theOneLeft(test)
+        .map(value -> value(test.subject(), value))
+        .orElseGet(() -> "not " + pattern(test.subject(), test.pattern()));
+  }
+
+  private Optional<String> theOneLeft(Test test) {
+    List<String> left =
+        test.pattern() instanceof OneOf oneOf
+            ? subjects.values(test.subject()).stream()
+                .filter(value -> !oneOf.values().contains(value))
+                .toList()
+            : List.of();
+    return left.size() == 1 ? Optional.of(left.get(0)) : Optional.empty();
   }
 
   /** A published model with its software, by its title. */

@@ -27,12 +27,12 @@ import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A small knowledge base built by hand, so that wording is tested without reading YAML. */
-final class SampleBase {
-  static final Place PLACE = new Place("rules.yaml", 1, 1, 1);
+public final class SampleBase {
+  public static final Place PLACE = new Place("rules.yaml", 1, 1, 1);
 
   private SampleBase() {}
 
-  static KnowledgeBase build() {
+  public static KnowledgeBase build() {
     return new KnowledgeBase(
         handbook(),
         equipment(),

@@ -55,7 +55,7 @@ class WordingTest {
     BigFraction fahrenheit65 =
         Units.find("°F").orElseThrow().convert(n("65"), Units.find("°C").orElseThrow());
     assertInterval("at least 65 °F", Interval.atLeast(fahrenheit65));
-    assertInterval("10 °C to 65 °F", Interval.closed(n("10"), fahrenheit65));
+    assertInterval("at least 10 °C and at most 65 °F", Interval.closed(n("10"), fahrenheit65));
   }
 
   @org.junit.jupiter.api.Test
@@ -133,14 +133,17 @@ class WordingTest {
     assertBuilds(
         "Defrost: Electric", build -> build.attribute("defrost").equals(Optional.of("electric")));
     assertBuilds(
-        "Defrost: Hot gas; Software: at most 2.9",
+        "Model: FL-12G1; Software: at most 2.9",
         build ->
             build.attribute("defrost").equals(Optional.of("hot-gas"))
                 && build.software().filter(v -> v.text().matches("1.4|2.9")).isPresent());
     assertBuilds("Model: FL-12G1", build -> build.model().id().equals("FL-12G1"));
     assertBuilds(
-        "one of: (Model: FL-12G1; Software: 2.10), or Model: TN-08G2",
+        "Defrost: Hot gas; Software: at least 2.10",
         build -> build.toString().matches("FL-12G1 with software 2.10|TN-08G2.*"));
+    assertBuilds(
+        "one of: (Model: FL-12E1; Software: 1.4), or (Model: FL-12G1; Software: 2.10)",
+        build -> build.toString().matches("FL-12G1 with software 2.10|FL-12E1 with software 1.4"));
   }
 
   @org.junit.jupiter.api.Test

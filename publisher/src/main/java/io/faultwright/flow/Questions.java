@@ -2,7 +2,6 @@ package io.faultwright.flow;
 
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Cell;
-import io.faultwright.analysis.space.EquipmentTruth;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.model.Access;
 import io.faultwright.model.Condition;
@@ -82,7 +81,7 @@ final class Questions {
     for (int cell = 0; cell < cells.size(); cell++) {
       Cell.Builds builds = (Cell.Builds) cells.get(cell);
       List<Boolean> truths =
-          tests.stream().map(test -> EquipmentTruth.holds(test, builds.representative())).toList();
+          tests.stream().map(test -> builds.representative().satisfies(test)).toList();
       classes.computeIfAbsent(truths, none -> new BitSet()).set(cell);
     }
     return List.copyOf(classes.values());

@@ -1,6 +1,5 @@
 package io.faultwright.analysis.completeness;
 
-import io.faultwright.analysis.space.Tests;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Condition;
@@ -22,7 +21,7 @@ public final class UnusedReadingAnalysis {
     Set<String> used = new TreeSet<>();
     knowledge.symptoms().values().stream()
         .flatMap(UnusedReadingAnalysis::conditions)
-        .flatMap(Tests::of)
+        .flatMap(Condition::tests)
         .forEach(test -> used.add(test.subject()));
     knowledge.limits().values().stream()
         .filter(table -> used.contains(table.reading()))

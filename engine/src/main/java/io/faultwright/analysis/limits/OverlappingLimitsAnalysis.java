@@ -1,6 +1,5 @@
 package io.faultwright.analysis.limits;
 
-import io.faultwright.analysis.space.EquipmentTruth;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Build;
@@ -41,8 +40,8 @@ public final class OverlappingLimitsAnalysis {
       return Optional.empty();
     }
     return knowledge.equipment().builds().stream()
-        .filter(build -> EquipmentTruth.holds(one.builds(), build))
-        .filter(build -> EquipmentTruth.holds(other.builds(), build))
+        .filter(build -> build.satisfies(one.builds()))
+        .filter(build -> build.satisfies(other.builds()))
         .findFirst()
         .map(build -> finding(table, one, other, build));
   }

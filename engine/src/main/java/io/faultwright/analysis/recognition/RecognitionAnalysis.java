@@ -5,7 +5,6 @@ import io.faultwright.analysis.space.Box;
 import io.faultwright.analysis.space.BoxWords;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Diagrams;
-import io.faultwright.analysis.space.EquipmentTruth;
 import io.faultwright.analysis.space.Evidence;
 import io.faultwright.analysis.space.Regions;
 import io.faultwright.analysis.space.Space;
@@ -73,9 +72,7 @@ public final class RecognitionAnalysis {
     BitSet cells =
         space
             .axis(equipment)
-            .where(
-                cell ->
-                    EquipmentTruth.holds(symptom.applies(), ((Cell.Builds) cell).representative()));
+            .where(cell -> ((Cell.Builds) cell).representative().satisfies(symptom.applies()));
     return space.literal(equipment, cells);
   }
 

@@ -3,7 +3,6 @@ package io.faultwright.analysis.redundancy;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;
-import io.faultwright.analysis.space.Tests;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Never;
 import io.faultwright.model.Rule;
@@ -72,12 +71,12 @@ final class Clash {
   }
 
   private static Statement silence(SymptomSpace symptom, Rule other) {
-    int situations = symptom.space().diagrams().not(symptom.when(other.id()));
+    int situations = symptom.space().diagrams().not(symptom.mayHold(other.id()));
     return new Statement("`instead-of` in rule `" + other.id() + "`", other.place(), situations);
   }
 
   private static Statement condition(SymptomSpace symptom, String kind, Condition part) {
-    Condition.Test first = Tests.of(part).findFirst().orElseThrow();
+    Condition.Test first = part.tests().findFirst().orElseThrow();
     return new Statement(
         kind + " on `" + first.subject() + "`",
         first.place(),

@@ -2,7 +2,6 @@ package io.faultwright.analysis.redundancy;
 
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
-import io.faultwright.analysis.space.Tests;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Answer;
@@ -64,7 +63,7 @@ public final class IdleConditionAnalysis {
   }
 
   private Finding finding(Rule rule, Condition idle) {
-    Condition.Test test = Tests.of(idle).findFirst().orElseThrow();
+    Condition.Test test = idle.tests().findFirst().orElseThrow();
     return new Finding(
         FindingKind.IDLE_CONDITION,
         Optional.of(symptom.symptom().id()),

@@ -28,7 +28,7 @@ public final class InsteadOfAnalysis {
 
   private static boolean everMeet(SymptomSpace symptom, String rule, String silenced) {
     Diagrams diagrams = symptom.space().diagrams();
-    int both = diagrams.and(symptom.when(rule), symptom.when(silenced));
+    int both = diagrams.and(symptom.mayHold(rule), symptom.when(silenced));
     return diagrams.and(symptom.workable(), both) != Diagrams.NONE;
   }
 

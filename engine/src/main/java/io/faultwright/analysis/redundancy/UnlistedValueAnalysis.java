@@ -4,7 +4,6 @@ import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
-import io.faultwright.analysis.space.Tests;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Condition;
@@ -59,7 +58,7 @@ public final class UnlistedValueAnalysis {
 
   private static List<Condition.Test> tests(Symptom symptom, String reading) {
     return conditions(symptom)
-        .flatMap(Tests::of)
+        .flatMap(Condition::tests)
         .filter(test -> test.subject().equals(reading) && test.pattern() instanceof OneOf)
         .toList();
   }
@@ -68,7 +67,7 @@ public final class UnlistedValueAnalysis {
     return condition.match(
         all -> all.parts().stream().anyMatch(part -> underNot(part, reading)),
         any -> any.parts().stream().anyMatch(part -> underNot(part, reading)),
-        not -> Tests.of(not.part()).anyMatch(test -> test.subject().equals(reading)),
+        not -> not.part().tests().anyMatch(test -> test.subject().equals(reading)),
         test -> false);
   }
 

@@ -2,7 +2,6 @@ package io.faultwright.analysis.referral;
 
 import io.faultwright.analysis.space.BoxWords;
 import io.faultwright.analysis.space.Diagrams;
-import io.faultwright.analysis.space.EquipmentTruth;
 import io.faultwright.analysis.space.Regions;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.Truth;
@@ -40,9 +39,7 @@ public final class CircularReferralAnalysis {
     List<Build> builds =
         knowledge.equipment().builds().stream()
             .filter(
-                build ->
-                    circle.stream()
-                        .allMatch(symptom -> EquipmentTruth.holds(symptom.applies(), build)))
+                build -> circle.stream().allMatch(symptom -> build.satisfies(symptom.applies())))
             .toList();
     if (builds.isEmpty()) {
       return Optional.empty();
@@ -91,7 +88,7 @@ public final class CircularReferralAnalysis {
     for (Symptom.First first : from.first()) {
       Truth truth = space.truth(first.when());
       if (first.otherwise().equals(to)) {
-        sent = diagrams.or(sent, diagrams.and(open, truth.isFalse()));
+        sent = diagrams.or(sent, diagrams.minus(open, truth.mayBeTrue()));
       }
       open = diagrams.and(open, truth.isTrue());
     }
@@ -106,7 +103,7 @@ public final class CircularReferralAnalysis {
   private static int fires(Space space, Symptom symptom, Rule rule) {
     return symptom.rules().values().stream()
         .filter(other -> other.insteadOf().contains(rule.id()))
-        .map(other -> space.truth(other.when()).isTrue())
+        .map(other -> space.truth(other.when()).mayBeTrue())
         .reduce(space.truth(rule.when()).isTrue(), space.diagrams()::minus);
   }
 

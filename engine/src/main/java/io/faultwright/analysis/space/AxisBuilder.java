@@ -78,8 +78,7 @@ final class AxisBuilder {
   Axis sides(String reading) {
     List<Cell> cells =
         new ArrayList<>(Arrays.stream(Side.values()).<Cell>map(Cell.SideOf::new).toList());
-    cells.add(new Cell.NotTaken());
-    cells.add(new Cell.NoFigure());
+    cells.addAll(List.of(new Cell.NotTaken(), new Cell.Absent(), new Cell.NoFigure()));
     Axis.Subject subject = new Axis.OfSide(reading);
     boolean judged =
         counted.stream()

@@ -42,15 +42,20 @@ public final class BoxWords {
 
   private List<RegionTest> tests(Axis axis, BitSet cells) {
     if (axis.subject() instanceof Axis.OfReading of) {
-      return List.of(new RegionTest(of.reading(), values(axis, of.reading(), cells)));
+      return test(of.reading(), values(axis, of.reading(), cells));
     }
     if (axis.subject() instanceof Axis.OfSide of) {
-      return List.of(new RegionTest(of.reading(), sides(axis, cells)));
+      return test(of.reading(), sides(axis, cells));
     }
     return equipment(axis, cells);
   }
 
-  private String values(Axis axis, String reading, BitSet cells) {
+  /** No test where the equipment does not have the reading at all: the equipment says so. */
+  private static List<RegionTest> test(String reading, List<String> words) {
+    return words.isEmpty() ? List.of() : List.of(new RegionTest(reading, listed(words)));
+  }
+
+  private List<String> values(Axis axis, String reading, BitSet cells) {
     List<String> words = new ArrayList<>();
     cells.stream()
         .mapToObj(axis.cells()::get)
@@ -60,7 +65,7 @@ public final class BoxWords {
     if (cells.stream().mapToObj(axis.cells()::get).anyMatch(Cell.NotTaken.class::isInstance)) {
       words.add("cannot be taken");
     }
-    return listed(words);
+    return words;
   }
 
   private List<String> stretches(Axis axis, String reading, BitSet cells) {
@@ -113,7 +118,7 @@ public final class BoxWords {
     return Decimals.show(end.value()) + " " + unit;
   }
 
-  private static String sides(Axis axis, BitSet cells) {
+  private static List<String> sides(Axis axis, BitSet cells) {
     List<String> words = new ArrayList<>();
     if (cells.intersects(axis.side(Side.BELOW))
         && cells.intersects(axis.side(Side.ABOVE))
@@ -134,7 +139,7 @@ public final class BoxWords {
                 words.add("no limits known");
               }
             });
-    return listed(words);
+    return words;
   }
 
   private List<RegionTest> equipment(Axis axis, BitSet cells) {

@@ -31,7 +31,7 @@ public sealed interface Cell {
   /** The reading cannot be taken, or its limits follow one that cannot. */
   record NotTaken() implements Cell {}
 
-  /** The reading does not exist on this equipment. */
+  /** The reading, or the one its limits follow, does not exist on this equipment. */
   record Absent() implements Cell {}
 
   /** The limits table has no figure for this equipment and driver. */

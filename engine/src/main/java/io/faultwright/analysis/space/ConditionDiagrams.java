@@ -5,8 +5,8 @@ import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.InInterval;
 import io.faultwright.model.Condition.OneOf;
 import io.faultwright.quantity.Interval;
+import java.util.BitSet;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.IntBinaryOperator;
 import java.util.function.Predicate;
 
@@ -22,25 +22,27 @@ final class ConditionDiagrams {
 
   Truth truth(Condition condition) {
     return condition.match(
-        all ->
-            new Truth(
-                fold(all.parts(), Truth::isTrue, Diagrams.ALL, diagrams::and),
-                fold(all.parts(), Truth::isFalse, Diagrams.NONE, diagrams::or)),
-        any ->
-            new Truth(
-                fold(any.parts(), Truth::isTrue, Diagrams.NONE, diagrams::or),
-                fold(any.parts(), Truth::isFalse, Diagrams.ALL, diagrams::and)),
-        not -> swapped(truth(not.part())),
+        all -> folded(all.parts(), Diagrams.ALL, diagrams::and, diagrams::or),
+        any -> folded(any.parts(), Diagrams.NONE, diagrams::or, diagrams::and),
+        not -> truth(not.part()).negated(),
         this::test);
   }
 
-  private int fold(
-      List<Condition> parts, Function<Truth, Integer> side, int start, IntBinaryOperator join) {
-    return parts.stream().map(this::truth).map(side).reduce(start, join::applyAsInt);
-  }
-
-  private static Truth swapped(Truth truth) {
-    return new Truth(truth.isFalse(), truth.isTrue());
+  /** Joins parts one way where they are true and the other way where they are false. */
+  private Truth folded(
+      List<Condition> parts, int start, IntBinaryOperator join, IntBinaryOperator opposite) {
+    int other = diagrams.not(start);
+    Truth result = new Truth(start, other, start, other);
+    for (Condition condition : parts) {
+      Truth part = truth(condition);
+      result =
+          new Truth(
+              join.applyAsInt(result.isTrue(), part.isTrue()),
+              opposite.applyAsInt(result.isFalse(), part.isFalse()),
+              join.applyAsInt(result.mayBeTrue(), part.mayBeTrue()),
+              opposite.applyAsInt(result.mayBeFalse(), part.mayBeFalse()));
+    }
+    return result;
   }
 
   private Truth test(Condition.Test test) {
@@ -59,9 +61,7 @@ final class ConditionDiagrams {
     return split(
         new Axis.OfEquipment(),
         cell -> true,
-        cell ->
-            cell instanceof Cell.Builds builds
-                && EquipmentTruth.holds(test, builds.representative()));
+        cell -> cell instanceof Cell.Builds builds && builds.representative().satisfies(test));
   }
 
   private Truth onWord(String reading, OneOf oneOf) {
@@ -100,8 +100,19 @@ final class ConditionDiagrams {
   /** True on the known cells that satisfy the predicate, false on the other known ones. */
   private Truth split(Axis.Subject subject, Predicate<Cell> known, Predicate<Cell> satisfied) {
     Axis axis = space.axis(subject);
+    BitSet isTrue = axis.where(known.and(satisfied));
+    BitSet isFalse = axis.where(known.and(satisfied.negate()));
+    BitSet open = axis.where(known.negate().and(cell -> !(cell instanceof Cell.Absent)));
     return new Truth(
-        space.literal(subject, axis.where(known.and(satisfied))),
-        space.literal(subject, axis.where(known.and(satisfied.negate()))));
+        space.literal(subject, isTrue),
+        space.literal(subject, isFalse),
+        space.literal(subject, union(isTrue, open)),
+        space.literal(subject, union(isFalse, open)));
+  }
+
+  private static BitSet union(BitSet a, BitSet b) {
+    BitSet both = (BitSet) a.clone();
+    both.or(b);
+    return both;
   }
 }

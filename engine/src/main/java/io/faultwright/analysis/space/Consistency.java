@@ -1,5 +1,6 @@
 package io.faultwright.analysis.space;
 
+import io.faultwright.model.Band;
 import io.faultwright.model.Condition.Side;
 import io.faultwright.model.Reading;
 import java.util.BitSet;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Which cell combinations hold a real situation: readings exist, and limits lie where they lie. */
 final class Consistency {
@@ -43,10 +45,7 @@ final class Consistency {
     }
     BitSet having =
         equipment()
-            .where(
-                cell ->
-                    EquipmentTruth.holds(
-                        definition.applies(), ((Cell.Builds) cell).representative()));
+            .where(cell -> ((Cell.Builds) cell).representative().satisfies(definition.applies()));
     int has = space.literal(new Axis.OfEquipment(), having);
     int missing = space.literal(axis.subject(), absent);
     return diagrams.or(diagrams.minus(has, missing), diagrams.minus(missing, has));
@@ -73,12 +72,12 @@ final class Consistency {
   private int alongDriver(String reading, LimitsCurve curve) {
     Optional<String> driver = space.knowledge().limits().get(reading).driver();
     if (driver.isEmpty()) {
-      return pieces(reading, Optional.of(curve.at(Optional.empty())));
+      return pieces(reading, judged(curve.at(Optional.empty())));
     }
     Axis axis = space.axis(new Axis.OfReading(driver.get()));
     Map<Integer, BitSet> cellsByResult = new LinkedHashMap<>();
     for (int cell = 0; cell < axis.cells().size(); cell++) {
-      int result = pieces(reading, bandAt(curve, axis.cells().get(cell)));
+      int result = pieces(reading, judged(curve, axis.cells().get(cell)));
       cellsByResult.computeIfAbsent(result, key -> new BitSet()).set(cell);
     }
     int all = Diagrams.NONE;
@@ -89,36 +88,44 @@ final class Consistency {
     return all;
   }
 
-  /** The band in a driver's cell; empty where the driver has no value, empty inside: no figure. */
-  private static Optional<Optional<Band>> bandAt(LimitsCurve curve, Cell driver) {
-    return driver instanceof Cell.Stretch stretch
-        ? Optional.of(curve.at(Optional.of(Stretches.middle(stretch.interval()))))
-        : Optional.empty();
+  /** From a piece of the limited reading to the cells of its limits that go with it. */
+  private interface Judged {
+    Predicate<Cell> cells(Cell.Stretch piece);
   }
 
-  private int pieces(String reading, Optional<Optional<Band>> band) {
+  private static Judged judged(LimitsCurve curve, Cell driver) {
+    if (driver instanceof Cell.Stretch stretch) {
+      return judged(curve.at(Optional.of(Stretches.middle(stretch.interval()))));
+    }
+    Class<? extends Cell> same = driver.getClass();
+    return piece -> same::isInstance;
+  }
+
+  private static Judged judged(Optional<Band> band) {
+    return piece ->
+        band.isEmpty()
+            ? cell -> cell instanceof Cell.NoFigure
+            : cell -> cell instanceof Cell.SideOf at && reaches(piece, band.get(), at.side());
+  }
+
+  private int pieces(String reading, Judged judged) {
     Axis axis = space.axis(new Axis.OfReading(reading));
     Axis sides = space.axis(new Axis.OfSide(reading));
     int all = Diagrams.NONE;
     for (int cell = 0; cell < axis.cells().size(); cell++) {
       BitSet one = new BitSet();
       one.set(cell);
-      BitSet allowed = allowed(sides, axis.cells().get(cell), band);
+      BitSet allowed = sides.where(goesWith(axis.cells().get(cell), judged));
       int here = space.literal(axis.subject(), one);
       all = diagrams.or(all, diagrams.and(here, space.literal(sides.subject(), allowed)));
     }
     return all;
   }
 
-  private static BitSet allowed(Axis sides, Cell reading, Optional<Optional<Band>> band) {
-    if (!(reading instanceof Cell.Stretch stretch) || band.isEmpty()) {
-      return sides.where(cell -> cell instanceof Cell.NotTaken);
-    }
-    if (band.get().isEmpty()) {
-      return sides.where(cell -> cell instanceof Cell.NoFigure);
-    }
-    return sides.where(
-        cell -> cell instanceof Cell.SideOf at && reaches(stretch, band.get().get(), at.side()));
+  private static Predicate<Cell> goesWith(Cell reading, Judged judged) {
+    return reading instanceof Cell.Stretch stretch
+        ? judged.cells(stretch)
+        : reading.getClass()::isInstance;
   }
 
   private static boolean reaches(Cell.Stretch stretch, Band band, Side side) {

@@ -1,6 +1,8 @@
 package io.faultwright.analysis.space;
 
+import io.faultwright.model.Band;
 import io.faultwright.model.Build;
+import io.faultwright.model.Limits;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Between;
 import io.faultwright.model.LimitsTable.Row;
@@ -21,22 +23,24 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class LimitsCurve {
   private final Optional<Between> between;
   private final List<Row> rows;
+  private final Limits limits;
 
-  private LimitsCurve(Optional<Between> between, List<Row> rows) {
+  private LimitsCurve(Optional<Between> between, List<Row> rows, Limits limits) {
     this.between = between;
     this.rows = rows;
+    this.limits = limits;
   }
 
   static LimitsCurve of(LimitsTable table, Build build) {
     List<Row> rows =
         table.rows().stream()
-            .filter(row -> EquipmentTruth.holds(row.builds(), build))
+            .filter(row -> build.satisfies(row.builds()))
             .sorted(Comparator.comparing(LimitsCurve::start))
             .toList();
-    return new LimitsCurve(table.between(), rows);
+    return new LimitsCurve(table.between(), rows, Limits.of(table, build));
   }
 
-  /** Numbers of the rows in use, to tell builds apart. */
+  /** The rows in use, to tell builds apart. */
   List<Row> rows() {
     return rows;
   }
@@ -51,48 +55,7 @@ final class LimitsCurve {
 
   /** The limits without a driver, or at a value of it; empty where the table has no figure. */
   Optional<Band> at(Optional<BigFraction> driver) {
-    if (rows.isEmpty()) {
-      return Optional.empty();
-    }
-    if (between.isEmpty()) {
-      return Optional.of(band(rows.get(0)));
-    }
-    return driver.flatMap(
-        value -> between.get() == Between.STEP ? stepAt(value) : interpolatedAt(value));
-  }
-
-  private Optional<Band> stepAt(BigFraction value) {
-    return rows.stream()
-        .filter(row -> start(row).compareTo(value) <= 0 && value.compareTo(end(row)) <= 0)
-        .reduce((lower, upper) -> upper)
-        .map(LimitsCurve::band);
-  }
-
-  private Optional<Band> interpolatedAt(BigFraction value) {
-    for (int i = 0; i < rows.size(); i++) {
-      int order = start(rows.get(i)).compareTo(value);
-      if (order == 0) {
-        return Optional.of(band(rows.get(i)));
-      }
-      if (order > 0) {
-        return i == 0 ? Optional.empty() : Optional.of(line(rows.get(i - 1), rows.get(i), value));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static Band line(Row left, Row right, BigFraction value) {
-    BigFraction part = value.subtract(start(left)).divide(start(right).subtract(start(left)));
-    return new Band(along(left.low(), right.low(), part), along(left.high(), right.high(), part));
-  }
-
-  private static Optional<BigFraction> along(
-      Optional<BigFraction> left, Optional<BigFraction> right, BigFraction part) {
-    return left.flatMap(a -> right.map(b -> a.add(b.subtract(a).multiply(part))));
-  }
-
-  private static Band band(Row row) {
-    return new Band(row.low(), row.high());
+    return limits.at(driver);
   }
 
   /**

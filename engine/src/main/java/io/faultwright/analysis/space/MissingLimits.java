@@ -31,7 +31,7 @@ public final class MissingLimits {
     int open = Diagrams.ALL;
     for (var first : symptom.symptom().first()) {
       Truth truth = space.truth(first.when());
-      outcomes.add(diagrams.and(open, truth.isFalse()));
+      outcomes.add(diagrams.minus(open, truth.mayBeTrue()));
       open = diagrams.and(open, truth.isTrue());
     }
     SortedMap<Answer, Integer> answers = new TreeMap<>();

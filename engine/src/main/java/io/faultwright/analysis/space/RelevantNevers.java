@@ -52,7 +52,8 @@ final class RelevantNevers {
   /** Readings of a condition, with those its limits follow. */
   private static Set<String> readings(KnowledgeBase knowledge, Condition condition) {
     Set<String> readings =
-        Tests.of(condition)
+        condition
+            .tests()
             .map(Condition.Test::subject)
             .filter(knowledge.readings()::containsKey)
             .collect(Collectors.toCollection(TreeSet::new));

@@ -48,7 +48,7 @@ public final class Space {
       List<Build> builds,
       List<Condition> counted,
       List<Condition> others) {
-    return new SpaceBuilder(knowledge, builds, Tests.of(counted), Tests.of(others)).build();
+    return new SpaceBuilder(knowledge, builds, counted, others).build();
   }
 
   public KnowledgeBase knowledge() {

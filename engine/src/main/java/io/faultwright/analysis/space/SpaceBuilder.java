@@ -40,12 +40,13 @@ final class SpaceBuilder {
   SpaceBuilder(
       KnowledgeBase knowledge,
       List<Build> builds,
-      List<Condition.Test> counted,
-      List<Condition.Test> others) {
+      List<Condition> counted,
+      List<Condition> others) {
     this.knowledge = knowledge;
     this.builds = builds;
-    this.counted = counted;
-    this.tests = Stream.concat(counted.stream(), others.stream()).toList();
+    this.counted = counted.stream().flatMap(Condition::tests).toList();
+    this.tests =
+        Stream.concat(counted.stream(), others.stream()).flatMap(Condition::tests).toList();
     this.limited = judgedAgainstLimits(tests);
     this.readings = new TreeSet<>(limited);
     tests.stream()
@@ -108,7 +109,7 @@ final class SpaceBuilder {
     StringBuilder signature = new StringBuilder();
     tests.stream()
         .filter(test -> !knowledge.readings().containsKey(test.subject()))
-        .forEach(test -> signature.append(EquipmentTruth.holds(test, build) ? '1' : '0'));
+        .forEach(test -> signature.append(build.satisfies(test) ? '1' : '0'));
     for (String reading : limited) {
       curves
           .get(reading)
@@ -122,7 +123,7 @@ final class SpaceBuilder {
   }
 
   private boolean exists(String reading, Build build) {
-    return EquipmentTruth.holds(knowledge.readings().get(reading).applies(), build);
+    return build.satisfies(knowledge.readings().get(reading).applies());
   }
 
   /** Drivers before what follows them, then the most asked first, then by id. */

@@ -23,7 +23,7 @@ public final class SymptomSpace {
   private final Space space;
   private final Diagrams diagrams;
   private final List<Never> nevers;
-  private final Map<String, Integer> whens = new TreeMap<>();
+  private final Map<String, Truth> whens = new TreeMap<>();
   private final int possible;
   private final List<Integer> referrals = new ArrayList<>();
   private final int workable;
@@ -37,11 +37,11 @@ public final class SymptomSpace {
     int open = possible;
     for (Symptom.First first : symptom.first()) {
       Truth truth = space.truth(first.when());
-      referrals.add(diagrams.and(open, truth.isFalse()));
+      referrals.add(diagrams.minus(open, truth.mayBeTrue()));
       open = diagrams.and(open, truth.isTrue());
     }
     this.workable = open;
-    symptom.rules().forEach((id, rule) -> whens.put(id, space.truth(rule.when()).isTrue()));
+    symptom.rules().forEach((id, rule) -> whens.put(id, space.truth(rule.when())));
   }
 
   /** The space of a symptom over all published equipment it applies to. */
@@ -60,7 +60,7 @@ public final class SymptomSpace {
   /** Published equipment to which a symptom applies. */
   public static List<Build> builds(KnowledgeBase knowledge, Symptom symptom) {
     return knowledge.equipment().builds().stream()
-        .filter(build -> EquipmentTruth.holds(symptom.applies(), build))
+        .filter(build -> build.satisfies(symptom.applies()))
         .toList();
   }
 
@@ -110,12 +110,17 @@ public final class SymptomSpace {
 
   /** Where a rule's conditions hold, whether or not that is possible. */
   public int when(String rule) {
-    return whens.get(rule);
+    return whens.get(rule).isTrue();
   }
 
-  /** Where a rule fires: its conditions hold and no rule that speaks instead of it holds. */
+  /** Where a rule's conditions hold or may hold; there it silences what it stands instead of. */
+  public int mayHold(String rule) {
+    return whens.get(rule).mayBeTrue();
+  }
+
+  /** Where a rule fires: its conditions hold and no rule that speaks instead of it may hold. */
   public int fires(String rule) {
-    return fires(rule, whens.get(rule));
+    return fires(rule, when(rule));
   }
 
   /** Where a rule would fire if its conditions held in another set. */
@@ -123,7 +128,7 @@ public final class SymptomSpace {
     int fires = when;
     for (Rule other : symptom.rules().values()) {
       if (other.insteadOf().contains(rule)) {
-        fires = diagrams.minus(fires, whens.get(other.id()));
+        fires = diagrams.minus(fires, mayHold(other.id()));
       }
     }
     return fires;
@@ -145,10 +150,11 @@ public final class SymptomSpace {
     return answers().values().stream().reduce(answered, diagrams::or);
   }
 
-  /** The part of the workable situations that a diagram holds; exact. */
+  /** The part of the possible situations not sent elsewhere first that a diagram holds; exact. */
   public Share share(int diagram) {
-    BigInteger all = space.distinguishable(workable);
-    BigInteger part = space.distinguishable(diagrams.and(diagram, workable));
+    int here = referrals.stream().reduce(possible, diagrams::minus);
+    BigInteger all = space.distinguishable(here);
+    BigInteger part = space.distinguishable(diagrams.and(diagram, here));
     double figure = all.signum() == 0 ? 0 : ratio(part, all);
     return new Share(figure, figure, true);
   }

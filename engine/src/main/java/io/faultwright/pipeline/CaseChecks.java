@@ -1,0 +1,43 @@
+package io.faultwright.pipeline;
+
+import io.faultwright.analysis.coverage.CaseAnalysis;
+import io.faultwright.analysis.coverage.CaseRecord;
+import io.faultwright.finding.Finding;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.report.StatusWords;
+import io.faultwright.run.CaseResult;
+import io.faultwright.run.Runner;
+import io.faultwright.run.Trace;
+import java.util.List;
+
+/**
+ * What running the recorded cases showed.
+ *
+ * @param findings cases that failed, rules that no case fires
+ * @param passed how many came out as expected
+ * @param failed how many did not
+ */
+record CaseChecks(List<Finding> findings, int passed, int failed) {
+  static CaseChecks run(KnowledgeBase kb, Runner runner, Scope scope) {
+    List<CaseRecord> records =
+        kb.cases().values().stream()
+            .filter(recorded -> scope.concerns(recorded.symptom()))
+            .map(recorded -> record(runner.run(recorded)))
+            .toList();
+    int passed = (int) records.stream().filter(CaseRecord::passed).count();
+    List<Finding> findings =
+        CaseAnalysis.findings(kb, records).stream().filter(scope::concerns).toList();
+    return new CaseChecks(findings, passed, records.size() - passed);
+  }
+
+  private static CaseRecord record(CaseResult result) {
+    Trace trace = result.trace();
+    return new CaseRecord(result.recorded(), result.passed(), trace.fired(), outcome(trace));
+  }
+
+  private static String outcome(Trace trace) {
+    return trace.answers().isEmpty()
+        ? "nothing: " + StatusWords.of(trace)
+        : CaseAnalysis.words(trace.answers());
+  }
+}

@@ -1,0 +1,76 @@
+package io.faultwright.pipeline;
+
+import io.faultwright.analysis.Analyses;
+import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.finding.Finding;
+import io.faultwright.finding.FindingKind;
+import io.faultwright.finding.Share;
+import io.faultwright.model.Answer;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import io.faultwright.report.SymptomSummary;
+import io.faultwright.report.SymptomSummary.Proof;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the analyses say about one symptom.
+ *
+ * @param findings what they found
+ * @param summary what they proved
+ */
+record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
+  private static final Set<FindingKind> UNANSWERED =
+      EnumSet.of(FindingKind.GAP, FindingKind.LIMITS_MISSING);
+
+  /** Looks at every possible situation of a symptom. */
+  static SymptomCheck of(KnowledgeBase kb, Symptom symptom) {
+    SymptomSpace space = SymptomSpace.of(kb, symptom);
+    List<Finding> findings = Analyses.of(space);
+    SymptomSummary summary =
+        new SymptomSummary(
+            symptom.id(),
+            symptom.rules().size(),
+            Optional.of(none(findings, UNANSWERED)),
+            Optional.of(none(findings, EnumSet.of(FindingKind.CONTRADICTION))),
+            Proof.EXACT,
+            Optional.of(escalated(space)));
+    return new SymptomCheck(findings, summary);
+  }
+
+  /** Time ran out before anything was known. */
+  static SymptomCheck notComputed(Symptom symptom) {
+    SymptomSummary summary =
+        new SymptomSummary(
+            symptom.id(),
+            symptom.rules().size(),
+            Optional.empty(),
+            Optional.empty(),
+            Proof.NOT_COMPUTED,
+            Optional.empty());
+    return new SymptomCheck(List.of(), summary);
+  }
+
+  private static boolean none(List<Finding> findings, Set<FindingKind> kinds) {
+    return findings.stream().noneMatch(finding -> kinds.contains(finding.kind()));
+  }
+
+  /** The share of situations in which the only answer is to ask somebody. */
+  private static Share escalated(SymptomSpace space) {
+    Diagrams diagrams = space.space().diagrams();
+    int escalated = Diagrams.NONE;
+    int other = Diagrams.NONE;
+    for (Map.Entry<Answer, Integer> answer : space.answers().entrySet()) {
+      if (answer.getKey() instanceof Answer.OfEscalation) {
+        escalated = diagrams.or(escalated, answer.getValue());
+      } else {
+        other = diagrams.or(other, answer.getValue());
+      }
+    }
+    return space.share(diagrams.minus(escalated, other));
+  }
+}

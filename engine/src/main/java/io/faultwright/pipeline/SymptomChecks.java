@@ -1,0 +1,73 @@
+package io.faultwright.pipeline;
+
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+
+/** Checks symptoms side by side, each on its own, within the time allowed. */
+final class SymptomChecks {
+  private final KnowledgeBase kb;
+  private final Watch watch;
+  private final AtomicInteger done = new AtomicInteger();
+
+  SymptomChecks(KnowledgeBase kb, Watch watch) {
+    this.kb = kb;
+    this.watch = watch;
+  }
+
+  /** One result for each symptom in scope, by id; not computed where the time was not enough. */
+  List<SymptomCheck> run(Scope scope) {
+    List<Symptom> symptoms = scope.symptoms(kb);
+    long deadline =
+        System.nanoTime() + scope.time().map(Duration::toNanos).orElse(Long.MAX_VALUE / 4);
+    ExecutorService workers = workers();
+    try {
+      List<Future<SymptomCheck>> started =
+          symptoms.stream().map(s -> workers.submit(() -> check(s, symptoms.size()))).toList();
+      return IntStream.range(0, started.size())
+          .mapToObj(i -> await(started.get(i), symptoms.get(i), deadline))
+          .toList();
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+
+  /** Threads that do not keep the process alive when the time is over. */
+  private static ExecutorService workers() {
+    return Executors.newFixedThreadPool(
+        Runtime.getRuntime().availableProcessors(),
+        task -> {
+          Thread thread = new Thread(task, "check");
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
+  private SymptomCheck check(Symptom symptom, int all) {
+    SymptomCheck check = SymptomCheck.of(kb, symptom);
+    watch.step(done.incrementAndGet(), all);
+    return check;
+  }
+
+  private static SymptomCheck await(Future<SymptomCheck> check, Symptom symptom, long deadline) {
+    try {
+      return check.get(Math.max(0, deadline - System.nanoTime()), TimeUnit.NANOSECONDS);
+    } catch (TimeoutException late) {
+      return SymptomCheck.notComputed(symptom);
+    } catch (ExecutionException failed) {
+      throw new IllegalStateException("checking `" + symptom.id() + "` failed", failed.getCause());
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("checking was interrupted", stopped);
+    }
+  }
+}

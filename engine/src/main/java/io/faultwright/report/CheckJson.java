@@ -1,0 +1,111 @@
+package io.faultwright.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.faultwright.finding.Finding;
+import io.faultwright.finding.RegionTest;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Situation;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A check's report for machines; the field names and their meaning are a contract. */
+public final class CheckJson {
+  private final SituationText situations;
+
+  public CheckJson(KnowledgeBase kb) {
+    this.situations = new SituationText(kb);
+  }
+
+  public String write(CheckReport report) {
+    return Json.object(
+        json -> {
+          json.writeStringField("handbook", report.handbook());
+          findings(json, report.findings());
+          symptoms(json, report.symptoms());
+          json.writeObjectFieldStart("cases");
+          json.writeNumberField("passed", report.casesPassed());
+          json.writeNumberField("failed", report.casesFailed());
+          json.writeEndObject();
+          json.writeObjectFieldStart("summary");
+          json.writeNumberField("errors", report.errors());
+          json.writeNumberField("warnings", report.warnings());
+          json.writeEndObject();
+        });
+  }
+
+  private void findings(JsonGenerator json, List<Finding> findings) throws IOException {
+    json.writeArrayFieldStart("findings");
+    for (Finding finding : findings) {
+      json.writeStartObject();
+      finding(json, finding);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void finding(JsonGenerator json, Finding finding) throws IOException {
+    json.writeStringField("kind", finding.kind().slug());
+    json.writeStringField("severity", Ink.word(finding.kind().severity()));
+    Json.optional(json, "symptom", finding.symptom());
+    Json.strings(json, "rules", finding.rules());
+    Json.places(json, finding.places());
+    json.writeStringField("message", finding.message());
+    json.writeStringField("help", finding.help());
+    witness(json, finding.witness());
+    region(json, finding.region());
+    Json.share(json, "share", finding.share());
+    json.writeBooleanField("replayed", finding.replayed());
+  }
+
+  private void witness(JsonGenerator json, Optional<Situation> witness) throws IOException {
+    json.writeFieldName("witness");
+    if (witness.isEmpty()) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    for (Map.Entry<String, String> entry : situations.entries(witness.get()).entrySet()) {
+      json.writeStringField(entry.getKey(), entry.getValue());
+    }
+    json.writeEndObject();
+  }
+
+  private static void region(JsonGenerator json, List<RegionTest> region) throws IOException {
+    json.writeArrayFieldStart("region");
+    for (RegionTest test : region) {
+      json.writeStartObject();
+      json.writeStringField("reading", test.reading());
+      json.writeStringField("accepts", test.accepts());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void symptoms(JsonGenerator json, List<SymptomSummary> symptoms)
+      throws IOException {
+    json.writeArrayFieldStart("symptoms");
+    for (SymptomSummary symptom : symptoms) {
+      json.writeStartObject();
+      json.writeStringField("id", symptom.id());
+      json.writeNumberField("rules", symptom.rules());
+      proved(json, "gapFree", symptom.gapFree());
+      proved(json, "contradictionFree", symptom.contradictionFree());
+      json.writeStringField("proof", symptom.proof().word());
+      Json.share(json, "escalated", symptom.escalated());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void proved(JsonGenerator json, String field, Optional<Boolean> proved)
+      throws IOException {
+    json.writeFieldName(field);
+    if (proved.isPresent()) {
+      json.writeBoolean(proved.get());
+    } else {
+      json.writeNull();
+    }
+  }
+}

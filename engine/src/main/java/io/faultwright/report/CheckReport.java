@@ -1,0 +1,44 @@
+package io.faultwright.report;
+
+import io.faultwright.finding.Finding;
+import io.faultwright.finding.Severity;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Everything a check has to say, before it is printed.
+ *
+ * @param handbook title of the handbook
+ * @param findings errors first
+ * @param symptoms what was proved, by id
+ * @param casesPassed how many cases came out as expected
+ * @param casesFailed how many did not
+ */
+public record CheckReport(
+    String handbook,
+    List<Finding> findings,
+    List<SymptomSummary> symptoms,
+    int casesPassed,
+    int casesFailed) {
+  public CheckReport {
+    findings = findings.stream().sorted(Finding.ORDER).toList();
+    symptoms = symptoms.stream().sorted(Comparator.comparing(SymptomSummary::id)).toList();
+  }
+
+  public long errors() {
+    return count(Severity.ERROR);
+  }
+
+  public long warnings() {
+    return count(Severity.WARNING);
+  }
+
+  /** Whether every symptom was looked at to the end. */
+  public boolean complete() {
+    return symptoms.stream().allMatch(symptom -> symptom.proof() == SymptomSummary.Proof.EXACT);
+  }
+
+  private long count(Severity severity) {
+    return findings.stream().filter(finding -> finding.kind().severity() == severity).count();
+  }
+}

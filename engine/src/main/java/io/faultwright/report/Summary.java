@@ -1,0 +1,70 @@
+package io.faultwright.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The closing lines of a check: what was proved, how the cases went, what is to be mended. */
+final class Summary {
+  private final Ink ink;
+
+  Summary(Ink ink) {
+    this.ink = ink;
+  }
+
+  String of(CheckReport report) {
+    return proof(report.symptoms())
+        + escalated(report.symptoms())
+        + cases(report)
+        + verdict(report);
+  }
+
+  private static String proof(List<SymptomSummary> symptoms) {
+    long clean = symptoms.stream().filter(SymptomSummary::clean).count();
+    String proved =
+        Counts.of(symptoms.size(), "symptom")
+            + ": "
+            + (clean == symptoms.size() ? "all" : Long.toString(clean))
+            + " proved to have no gap and no contradiction\n";
+    return symptoms.isEmpty() ? "" : proved + unproved(symptoms);
+  }
+
+  private static String unproved(List<SymptomSummary> symptoms) {
+    return symptoms.stream()
+        .filter(symptom -> symptom.proof() != SymptomSummary.Proof.EXACT)
+        .map(symptom -> "  " + symptom.id() + ": " + symptom.proof().word() + "\n")
+        .collect(Collectors.joining());
+  }
+
+  private static String escalated(List<SymptomSummary> symptoms) {
+    return symptoms.stream()
+        .filter(symptom -> symptom.escalated().filter(share -> share.high() > 0).isPresent())
+        .map(Summary::escalated)
+        .collect(Collectors.joining());
+  }
+
+  private static String escalated(SymptomSummary symptom) {
+    return "  "
+        + symptom.id()
+        + ": only escalation answers "
+        + Shares.words(symptom.escalated().orElseThrow())
+        + " of its situations\n";
+  }
+
+  private static String cases(CheckReport report) {
+    int all = report.casesPassed() + report.casesFailed();
+    return all == 0
+        ? "no cases\n"
+        : Counts.of(all, "case")
+            + ": "
+            + report.casesPassed()
+            + " passed, "
+            + report.casesFailed()
+            + " failed\n";
+  }
+
+  private String verdict(CheckReport report) {
+    String text =
+        Counts.of(report.errors(), "error") + ", " + Counts.of(report.warnings(), "warning");
+    return (report.errors() > 0 ? ink.bad(text) : ink.good(text)) + "\n";
+  }
+}

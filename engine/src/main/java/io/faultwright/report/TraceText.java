@@ -1,0 +1,115 @@
+package io.faultwright.report;
+
+import io.faultwright.model.Answer;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Rule;
+import io.faultwright.run.RuleTrace;
+import io.faultwright.run.Trace;
+import io.faultwright.wording.RuleText;
+import io.faultwright.wording.Wording;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What the rules say about cases, for people. */
+public final class TraceText {
+  private final KnowledgeBase kb;
+  private final Wording wording;
+  private final RuleWords ruleWords;
+  private final NoteWords noteWords;
+  private final Ink ink;
+
+  public TraceText(KnowledgeBase kb, Ink ink) {
+    this.kb = kb;
+    this.wording = new Wording(kb);
+    this.ruleWords = new RuleWords(kb);
+    this.noteWords = new NoteWords(kb);
+    this.ink = ink;
+  }
+
+  /** Each case, and how many came out as expected. */
+  public String write(RunReport report, boolean explain) {
+    return report.runs().stream().map(run -> run(run, explain)).collect(Collectors.joining())
+        + closing(report);
+  }
+
+  private String run(CaseRun run, boolean explain) {
+    Trace trace = run.trace();
+    return ink.strong(run.recorded().id())
+        + ": "
+        + Columns.printable(wording.symptom(trace.symptom()))
+        + "\n"
+        + outcome(trace)
+        + Block.of(
+            "note", trace.notes().stream().flatMap(n -> noteWords.lines(n).stream()).toList())
+        + result(run)
+        + (explain ? rules(trace) : "")
+        + "\n";
+  }
+
+  private String outcome(Trace trace) {
+    return (trace.answers().isEmpty() || trace.contradictory()
+            ? Block.of("outcome", StatusWords.of(trace))
+            : "")
+        + Block.of("answer", trace.answers().stream().map(this::answer).toList())
+        + Block.of("still possible", faults(trace.stillPossible()))
+        + Block.of("ruled out", faults(trace.ruledOut()))
+        + Block.of("next", trace.next().map(this::ask).orElse(""));
+  }
+
+  private String answer(Answer answer) {
+    return wording.answer(answer)
+        + (answer instanceof Answer.OfFault ? inBrackets(answer.name()) : "");
+  }
+
+  private List<String> faults(Collection<String> faults) {
+    return faults.stream().map(fault -> wording.fault(fault) + inBrackets(fault)).toList();
+  }
+
+  private String ask(String subject) {
+    return wording.subject(subject) + inBrackets(subject);
+  }
+
+  private static String inBrackets(String id) {
+    return " (" + id + ")";
+  }
+
+  private String result(CaseRun run) {
+    return run.passed()
+        .map(passed -> Block.of("expected", expected(run) + (passed ? ": passed" : ": failed")))
+        .map(line -> run.passed().orElseThrow() ? line : ink.bad(line.stripTrailing()) + "\n")
+        .orElse("");
+  }
+
+  private static String expected(CaseRun run) {
+    return run.recorded().expect().isEmpty()
+        ? "nothing yet"
+        : run.recorded().expect().stream().map(RuleText::answer).collect(Collectors.joining(", "));
+  }
+
+  private String rules(Trace trace) {
+    Comparator<Map.Entry<String, RuleTrace>> order =
+        Comparator.comparing(rule -> RuleWords.rank(rule.getValue()));
+    return trace.rules().entrySet().stream()
+        .sorted(order.thenComparing(Map.Entry::getKey))
+        .map(
+            rule ->
+                rule(
+                    kb.symptoms().get(trace.symptom()).rules().get(rule.getKey()), rule.getValue()))
+        .collect(Collectors.joining());
+  }
+
+  private String rule(Rule rule, RuleTrace trace) {
+    return Block.of(RuleWords.state(trace), ruleWords.lines(rule, trace));
+  }
+
+  private String closing(RunReport report) {
+    long judged = report.passed() + report.failed();
+    String counts = report.passed() + " passed, " + report.failed() + " failed";
+    String expected = judged == 0 ? "" : ": " + counts;
+    String text = Counts.of(report.runs().size(), "case") + expected;
+    return (report.failed() > 0 ? ink.bad(text) : ink.good(text)) + "\n";
+  }
+}

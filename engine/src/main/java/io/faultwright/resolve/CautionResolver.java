@@ -1,0 +1,62 @@
+package io.faultwright.resolve;
+
+import io.faultwright.diagnostic.NearMatch;
+import io.faultwright.model.Access;
+import io.faultwright.model.Caution;
+import io.faultwright.model.Caution.Signal;
+import io.faultwright.syntax.Node.Scalar;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Reads the section {@code cautions}. */
+final class CautionResolver {
+  private static final List<String> KEYS = List.of("signal", "text", "covers");
+  private static final List<String> SIGNALS =
+      Arrays.stream(Signal.values()).map(signal -> signal.name().toLowerCase(Locale.ROOT)).toList();
+
+  private final Context context;
+  private final AccessResolver access;
+
+  CautionResolver(Context context) {
+    this.context = context;
+    this.access = new AccessResolver(context.problems());
+  }
+
+  SortedMap<String, Caution> resolveAll() {
+    SortedMap<String, Caution> cautions = new TreeMap<>();
+    context.outline().of(Kind.CAUTION).forEach((id, one) -> cautions.put(id, resolve(one)));
+    return cautions;
+  }
+
+  private Caution resolve(Definition definition) {
+    Fields fields = Fields.of(definition, KEYS, context.problems());
+    Set<Access> covers = EnumSet.noneOf(Access.class);
+    fields.oneOrMore("covers").forEach(word -> access.read(word).ifPresent(covers::add));
+    return new Caution(
+        definition.id(),
+        definition.place(),
+        fields.requireScalar("signal").flatMap(this::signal).orElse(Signal.NOTICE),
+        fields.requireText("text"),
+        covers);
+  }
+
+  private Optional<Signal> signal(Scalar written) {
+    String word = written.text().strip();
+    if (SIGNALS.contains(word)) {
+      return Optional.of(Signal.valueOf(word.toUpperCase(Locale.ROOT)));
+    }
+    context
+        .problems()
+        .add(
+            written.place(),
+            "unknown signal word " + Words.quoted(word),
+            NearMatch.help(word, SIGNALS));
+    return Optional.empty();
+  }
+}

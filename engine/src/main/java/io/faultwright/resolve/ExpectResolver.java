@@ -1,0 +1,99 @@
+package io.faultwright.resolve;
+
+import io.faultwright.diagnostic.Problems;
+import io.faultwright.model.Answer;
+import io.faultwright.model.Conclusion;
+import io.faultwright.model.Symptom;
+import io.faultwright.syntax.Node;
+import io.faultwright.syntax.Node.MapNode;
+import io.faultwright.syntax.Node.Scalar;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** Reads what a case expects. */
+final class ExpectResolver {
+  private static final String NOTHING = "nothing yet";
+  private static final String ESCALATE = "escalate";
+  private static final String REFER = "refer";
+  private static final String HOTLINE = "hotline";
+
+  private final Context context;
+  private final Problems problems;
+
+  ExpectResolver(Context context) {
+    this.context = context;
+    this.problems = context.problems();
+  }
+
+  /** The answers expected of a symptom; none for {@code nothing yet}. */
+  SortedSet<Answer> resolve(Fields fields, Optional<Symptom> symptom) {
+    return fields
+        .require("expect")
+        .map(node -> answers(node, fields, symptom))
+        .orElseGet(TreeSet::new);
+  }
+
+  private SortedSet<Answer> answers(Node node, Fields fields, Optional<Symptom> symptom) {
+    if (node instanceof MapNode map) {
+      return outcome(map);
+    }
+    if (node instanceof Scalar word && word.text().strip().equals(NOTHING)) {
+      return new TreeSet<>();
+    }
+    if (node instanceof Scalar word && word.text().strip().equals(ESCALATE)) {
+      return escalation(word, symptom);
+    }
+    SortedSet<Answer> faults = new TreeSet<>();
+    List<Scalar> written = fields.oneOrMore("expect");
+    if (written.isEmpty()) {
+      problems.add(node.place(), "`expect` names no fault", "write a fault or `nothing yet`");
+    }
+    written.forEach(one -> faults.add(new Answer.OfFault(fault(one))));
+    return faults;
+  }
+
+  private String fault(Scalar written) {
+    return context.names().reference(Kind.FAULT, written);
+  }
+
+  private SortedSet<Answer> outcome(MapNode map) {
+    Fields fields = new Fields(map, "`expect`", map.place(), List.of(REFER, ESCALATE), problems);
+    SortedSet<Answer> answers = new TreeSet<>();
+    fields
+        .scalar(REFER)
+        .map(symptom -> context.names().reference(Kind.SYMPTOM, symptom))
+        .ifPresent(symptom -> answers.add(new Answer.OfReferral(symptom)));
+    fields.text(ESCALATE).ifPresent(to -> answers.add(new Answer.OfEscalation(to)));
+    if (map.entries().size() != 1) {
+      problems.add(
+          map.place(),
+          "`expect` takes one outcome",
+          "write a fault, a list of faults, `refer: symptom`, `escalate: hotline` or `nothing yet`");
+    }
+    return answers;
+  }
+
+  /** The word alone means the only place the symptom's rules escalate to. */
+  private SortedSet<Answer> escalation(Scalar word, Optional<Symptom> symptom) {
+    SortedSet<String> targets = new TreeSet<>();
+    symptom.ifPresent(
+        known -> known.rules().values().forEach(rule -> target(rule.conclusion(), targets)));
+    if (targets.size() > 1) {
+      problems.add(
+          word.place(),
+          "the rules of this symptom escalate to " + Words.quoted(targets),
+          "write which one is expected, as in `escalate: " + targets.first() + "`");
+    }
+    SortedSet<Answer> answers = new TreeSet<>();
+    answers.add(new Answer.OfEscalation(targets.isEmpty() ? HOTLINE : targets.first()));
+    return answers;
+  }
+
+  private static void target(Conclusion conclusion, SortedSet<String> targets) {
+    if (conclusion instanceof Conclusion.Escalate escalate) {
+      targets.add(escalate.to());
+    }
+  }
+}

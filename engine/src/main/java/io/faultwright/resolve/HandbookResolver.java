@@ -1,0 +1,108 @@
+package io.faultwright.resolve;
+
+import io.faultwright.model.Handbook;
+import io.faultwright.source.Place;
+import io.faultwright.syntax.FolderReader;
+import io.faultwright.syntax.Node.Scalar;
+import java.net.URI;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.IllformedLocaleException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reads the section {@code handbook}. */
+final class HandbookResolver {
+  private static final List<String> KEYS =
+      List.of(
+          "title",
+          "maker",
+          "revision",
+          "date",
+          "language",
+          "disclaimer",
+          "hotline",
+          "base",
+          "start",
+          "notes");
+
+  private final Context context;
+
+  HandbookResolver(Context context) {
+    this.context = context;
+  }
+
+  Handbook resolve() {
+    return context.outline().handbook().map(this::read).orElseGet(this::missing);
+  }
+
+  private Handbook missing() {
+    if (context.names().complete(Kind.SYMPTOM)) {
+      context
+          .problems()
+          .add(
+              new Place(FolderReader.MARKER, 1, 1, 1),
+              "no file has the section `handbook`",
+              "write `handbook:` with `title`, `maker`, `revision`, `date`, `language` and"
+                  + " `disclaimer` below it");
+    }
+    Optional<String> none = Optional.empty();
+    Place place = new Place(FolderReader.MARKER, 1, 1, 1);
+    return new Handbook(place, "", "", "", "", "", "", none, none, none, List.of());
+  }
+
+  private Handbook read(Definition definition) {
+    Fields fields = Fields.of(definition, KEYS, context.problems());
+    return new Handbook(
+        definition.place(),
+        fields.requireText("title"),
+        fields.requireText("maker"),
+        fields.requireText("revision"),
+        fields.requireScalar("date").map(this::date).orElse(""),
+        fields.requireScalar("language").map(this::language).orElse(""),
+        fields.requireText("disclaimer"),
+        fields.text("hotline"),
+        fields.scalar("base").map(this::base),
+        fields.scalar("start").map(guide -> context.names().reference(Kind.GUIDE, guide)),
+        fields.texts("notes"));
+  }
+
+  private String date(Scalar written) {
+    try {
+      return LocalDate.parse(written.text().strip()).toString();
+    } catch (DateTimeException wrong) {
+      problem(written, "is not a date", "write year, month and day as in `2026-03-02`");
+      return "";
+    }
+  }
+
+  private String language(Scalar written) {
+    try {
+      new Locale.Builder().setLanguageTag(written.text().strip());
+    } catch (IllformedLocaleException wrong) {
+      problem(written, "is not a language tag", "write a tag such as `en` or `pt-BR`");
+    }
+    return written.text().strip();
+  }
+
+  private String base(Scalar written) {
+    String text = written.text().strip();
+    if (!isWebAddress(text)) {
+      problem(written, "is not a web address", "write it as in `https://service.example/handbook`");
+    }
+    return text;
+  }
+
+  private static boolean isWebAddress(String text) {
+    try {
+      return text.matches("https?://.+") && URI.create(text).getHost() != null;
+    } catch (IllegalArgumentException wrong) {
+      return false;
+    }
+  }
+
+  private void problem(Scalar written, String message, String help) {
+    context.problems().add(written.place(), Words.quoted(written.text()) + " " + message, help);
+  }
+}

@@ -1,0 +1,34 @@
+package io.faultwright.resolve;
+
+/** The kinds of thing that have an id. */
+enum Kind {
+  FAMILY("family"),
+  OPTION("option"),
+  MODEL("model"),
+  CAUTION("caution"),
+  PART("part"),
+  READING("reading"),
+  LIMITS("limits table"),
+  FAULT("fault"),
+  SYMPTOM("symptom"),
+  NEVER("never"),
+  CASE("case"),
+  RULE("rule"),
+  GUIDE("guide");
+
+  private final String noun;
+
+  Kind(String noun) {
+    this.noun = noun;
+  }
+
+  /** The word with its article. */
+  String one() {
+    return (this == OPTION ? "an " : "a ") + noun;
+  }
+
+  /** The word used in messages. */
+  String noun() {
+    return noun;
+  }
+}

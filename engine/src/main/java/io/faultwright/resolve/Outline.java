@@ -1,0 +1,212 @@
+package io.faultwright.resolve;
+
+import io.faultwright.diagnostic.NearMatch;
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Problems;
+import io.faultwright.source.Place;
+import io.faultwright.source.SourceFile;
+import io.faultwright.source.Sources;
+import io.faultwright.syntax.Characters;
+import io.faultwright.syntax.Node;
+import io.faultwright.syntax.Node.Entry;
+import io.faultwright.syntax.Node.MapNode;
+import io.faultwright.syntax.Node.Scalar;
+import io.faultwright.syntax.Tree;
+import io.faultwright.syntax.YamlReader;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** What is defined where: the sections of every file, merged by id. */
+final class Outline {
+  private static final String HANDBOOK = "handbook";
+  private static final String EQUIPMENT = "equipment";
+  private static final String NAMEPLATE = "nameplate";
+  private static final Map<String, Kind> SECTIONS = new TreeMap<>();
+  private static final Map<String, Kind> EQUIPMENT_SECTIONS = new TreeMap<>();
+
+  static {
+    SECTIONS.put("cautions", Kind.CAUTION);
+    SECTIONS.put("parts", Kind.PART);
+    SECTIONS.put("readings", Kind.READING);
+    SECTIONS.put("limits", Kind.LIMITS);
+    SECTIONS.put("faults", Kind.FAULT);
+    SECTIONS.put("symptoms", Kind.SYMPTOM);
+    SECTIONS.put("never", Kind.NEVER);
+    SECTIONS.put("cases", Kind.CASE);
+    EQUIPMENT_SECTIONS.put("families", Kind.FAMILY);
+    EQUIPMENT_SECTIONS.put("options", Kind.OPTION);
+    EQUIPMENT_SECTIONS.put("models", Kind.MODEL);
+  }
+
+  private final Problems problems;
+  private final Map<Kind, SortedMap<String, Definition>> definitions = new EnumMap<>(Kind.class);
+  private final SortedMap<String, Definition> singles = new TreeMap<>();
+  private final Set<Kind> incomplete = EnumSet.noneOf(Kind.class);
+
+  private Outline(Problems problems) {
+    this.problems = problems;
+    for (Kind kind : Kind.values()) {
+      definitions.put(kind, new TreeMap<>());
+    }
+  }
+
+  /** The outline of all files; what is wrong with them goes to the problems. */
+  static Outline of(Sources sources, Problems problems) {
+    Outline outline = new Outline(problems);
+    sources.files().forEach(outline::read);
+    outline.checkReadingsAgainstOptions();
+    return outline;
+  }
+
+  /** Definitions of a kind, by id. */
+  SortedMap<String, Definition> of(Kind kind) {
+    return Collections.unmodifiableSortedMap(definitions.get(kind));
+  }
+
+  /** Whether everything that could define an id of this kind was read. */
+  boolean complete(Kind kind) {
+    return !incomplete.contains(kind);
+  }
+
+  Optional<Definition> handbook() {
+    return Optional.ofNullable(singles.get(HANDBOOK));
+  }
+
+  Optional<Definition> equipment() {
+    return Optional.ofNullable(singles.get(EQUIPMENT));
+  }
+
+  Optional<Definition> nameplate() {
+    return Optional.ofNullable(singles.get(NAMEPLATE));
+  }
+
+  private void read(SourceFile file) {
+    if (file.path().toLowerCase(Locale.ROOT).endsWith(".md")) {
+      readGuide(file);
+    } else {
+      readTree(YamlReader.read(file, problems));
+    }
+  }
+
+  private void readGuide(SourceFile file) {
+    Characters.check(file, problems);
+    String name = file.path().substring(file.path().lastIndexOf('/') + 1);
+    Place place = new Place(file.path(), 1, 1, 1);
+    Scalar key = new Scalar(name.substring(0, name.length() - ".md".length()), false, place);
+    define(Kind.GUIDE, new Entry(key, new Scalar(file.text(), true, place)));
+  }
+
+  private void readTree(Tree tree) {
+    if (!tree.whole()) {
+      incomplete.addAll(EnumSet.allOf(Kind.class));
+    }
+    tree.root()
+        .ifPresent(
+            root ->
+                entries(root, "a file of the knowledge base", EnumSet.allOf(Kind.class))
+                    .forEach(this::readSection));
+  }
+
+  private void readSection(Entry section) {
+    Kind kind = SECTIONS.get(section.name());
+    if (kind != null) {
+      readDefinitions(kind, section);
+    } else if (section.name().equals(EQUIPMENT)) {
+      readEquipment(section);
+    } else if (section.name().equals(HANDBOOK)) {
+      defineSingle(section);
+    } else {
+      unknownSection(section, EnumSet.allOf(Kind.class), SECTIONS, List.of(HANDBOOK, EQUIPMENT));
+    }
+  }
+
+  private void readEquipment(Entry section) {
+    singles.putIfAbsent(EQUIPMENT, new Definition("`equipment`", section.key(), section.value()));
+    Set<Kind> kinds = EnumSet.of(Kind.FAMILY, Kind.OPTION, Kind.MODEL);
+    for (Entry part : entries(section.value(), "`equipment`", kinds)) {
+      Kind kind = EQUIPMENT_SECTIONS.get(part.name());
+      if (kind != null) {
+        readDefinitions(kind, part);
+      } else if (part.name().equals(NAMEPLATE)) {
+        defineSingle(part);
+      } else {
+        unknownSection(part, kinds, EQUIPMENT_SECTIONS, List.of(NAMEPLATE));
+      }
+    }
+  }
+
+  private void unknownSection(
+      Entry section, Set<Kind> concerned, Map<String, Kind> known, List<String> further) {
+    incomplete.addAll(concerned);
+    Set<String> names = new TreeSet<>(known.keySet());
+    names.addAll(further);
+    problems.add(
+        section.key().place(),
+        "unknown section " + Words.quoted(section.name()),
+        NearMatch.help(section.name(), names));
+  }
+
+  private void readDefinitions(Kind kind, Entry section) {
+    entries(section.value(), "`" + section.name() + "`", EnumSet.of(kind))
+        .forEach(entry -> define(kind, entry));
+  }
+
+  private List<Entry> entries(Node node, String what, Set<Kind> concerned) {
+    if (node instanceof MapNode map) {
+      return map.entries();
+    }
+    incomplete.addAll(concerned);
+    problems.add(
+        node.place(),
+        what + " must be a map of ids or sections, found " + node.kind(),
+        "write `id:` or `section:` and indent what belongs to it");
+    return List.of();
+  }
+
+  private void define(Kind kind, Entry entry) {
+    if (kind != Kind.LIMITS) {
+      Ids.check(kind, entry.key(), problems);
+    }
+    add(definitions.get(kind), Definition.of(kind, entry));
+  }
+
+  private void defineSingle(Entry entry) {
+    add(singles, new Definition("`" + entry.name() + "`", entry.key(), entry.value()));
+  }
+
+  private void add(SortedMap<String, Definition> known, Definition definition) {
+    Definition earlier = known.putIfAbsent(definition.id(), definition);
+    if (earlier != null) {
+      problems.add(
+          new Problem(
+              List.of(definition.place(), earlier.place()),
+              definition.what() + " is defined twice",
+              "keep one of the two, or give one another id"));
+    }
+  }
+
+  private void checkReadingsAgainstOptions() {
+    of(Kind.READING)
+        .forEach(
+            (id, reading) ->
+                Optional.ofNullable(of(Kind.OPTION).get(id))
+                    .ifPresent(option -> usedTwice(reading, option)));
+  }
+
+  private void usedTwice(Definition reading, Definition option) {
+    problems.add(
+        new Problem(
+            List.of(reading.place(), option.place()),
+            "`" + reading.id() + "` is a reading and an option at once",
+            "a condition could mean either; rename one of the two"));
+  }
+}

@@ -1,0 +1,139 @@
+package io.faultwright.resolve;
+
+import io.faultwright.model.Access;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Domain;
+import io.faultwright.model.Reading;
+import io.faultwright.quantity.Unit;
+import io.faultwright.quantity.Units;
+import io.faultwright.syntax.Node.Scalar;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Reads the section {@code readings}. */
+final class ReadingResolver {
+  private static final List<String> KEYS =
+      List.of(
+          "title",
+          "ask",
+          "unit",
+          "range",
+          "resolution",
+          "values",
+          "normal",
+          "accuracy",
+          "instrument",
+          "where",
+          "phase",
+          "how",
+          "access",
+          "minutes",
+          "cautions",
+          "guide",
+          "applies");
+  private static final Unit MINUTE = Units.find("min").orElseThrow();
+
+  private final Context context;
+  private final ConditionResolver equipment;
+  private final CautionRule cautions;
+  private final DomainResolver domains;
+  private final AccessResolver access;
+
+  ReadingResolver(Context context, ConditionResolver equipment, CautionRule cautions) {
+    this.context = context;
+    this.equipment = equipment;
+    this.cautions = cautions;
+    this.domains = new DomainResolver(context);
+    this.access = new AccessResolver(context.problems());
+  }
+
+  /** The readings whose domain could be read, by id. */
+  SortedMap<String, Reading> resolveAll() {
+    SortedMap<String, Reading> readings = new TreeMap<>();
+    for (Definition definition : context.outline().of(Kind.READING).values()) {
+      resolve(definition).ifPresent(reading -> readings.put(reading.id(), reading));
+    }
+    return readings;
+  }
+
+  private Optional<Reading> resolve(Definition definition) {
+    Fields fields = Fields.of(definition, KEYS, context.problems());
+    Optional<Domain> domain = domains.resolve(definition, fields);
+    Reading draft = reading(definition, fields, domain.orElse(DomainResolver.STAND_IN));
+    return domain.map(known -> draft);
+  }
+
+  private Reading reading(Definition definition, Fields fields, Domain domain) {
+    Access needed = access.of(fields);
+    return new Reading(
+        definition.id(),
+        definition.place(),
+        fields.text("title").orElse(Words.title(definition.id())),
+        fields.requireText("ask"),
+        domain,
+        needed,
+        fields.scalar("minutes").flatMap(this::minutes).orElse(BigFraction.ONE),
+        fields.texts("how"),
+        fields.text("where"),
+        fields.text("phase"),
+        fields.text("instrument"),
+        fields.text("accuracy"),
+        cautions.forAccess(needed, fields.oneOrMore("cautions")),
+        fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
+        fields.read("applies", equipment::all, Condition.ALWAYS),
+        normal(definition, fields, domain));
+  }
+
+  private Optional<BigFraction> minutes(Scalar written) {
+    Optional<BigFraction> minutes =
+        context.quantities().number(written.place(), written.text(), MINUTE, "`minutes`");
+    if (minutes.isPresent() && minutes.get().signum() < 0) {
+      context
+          .problems()
+          .add(written.place(), "`minutes` cannot be negative", "write `0` or more minutes");
+    }
+    return minutes;
+  }
+
+  private SortedSet<String> normal(Definition definition, Fields fields, Domain domain) {
+    SortedSet<String> values = new TreeSet<>();
+    for (Scalar written : fields.oneOrMore("normal")) {
+      normal(definition, written, domain).ifPresent(values::add);
+    }
+    return values;
+  }
+
+  private Optional<String> normal(Definition definition, Scalar written, Domain domain) {
+    return domain.match(
+        measured -> {
+          notForMeasured(fieldsOf(definition), written);
+          return Optional.empty();
+        },
+        choice -> normal(definition, written, choice));
+  }
+
+  private static String fieldsOf(Definition definition) {
+    return definition.what();
+  }
+
+  private Optional<String> normal(Definition definition, Scalar written, Domain.Choice choice) {
+    boolean complete = choice != DomainResolver.STAND_IN;
+    Subject.Named subject = new Subject.Named(definition.id(), choice.ids(), true, complete);
+    return new NamedPatterns(context.problems())
+        .value(written.place(), written.text().strip(), subject);
+  }
+
+  private void notForMeasured(String what, Scalar written) {
+    context
+        .problems()
+        .add(
+            written.place(),
+            "`normal` fits readings with values, but " + what + " is measured",
+            "write what is normal as a table below `limits:`");
+  }
+}

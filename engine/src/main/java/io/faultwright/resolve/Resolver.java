@@ -1,0 +1,87 @@
+package io.faultwright.resolve;
+
+import io.faultwright.diagnostic.Problems;
+import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.model.Case;
+import io.faultwright.model.Caution;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.Fault;
+import io.faultwright.model.Handbook;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.Never;
+import io.faultwright.model.Reading;
+import io.faultwright.model.Symptom;
+import io.faultwright.source.Sources;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/** Makes a knowledge base of the files of a folder. */
+public final class Resolver {
+  private final Context context;
+  private final Problems problems;
+
+  private Resolver(Context context) {
+    this.context = context;
+    this.problems = context.problems();
+  }
+
+  /**
+   * The knowledge base in these files.
+   *
+   * @throws Unreadable with every problem of every file
+   */
+  public static KnowledgeBase resolve(Sources sources) {
+    return resolution(sources).knowledge();
+  }
+
+  /**
+   * The knowledge base in these files, and what it takes to read further cases for it.
+   *
+   * @throws Unreadable with every problem of every file
+   */
+  public static Resolution resolution(Sources sources) {
+    Problems problems = new Problems();
+    Outline outline = Outline.of(sources, problems);
+    KnowledgeBase knowledge = new Resolver(Context.of(outline, problems)).resolve();
+    if (!problems.isEmpty()) {
+      throw new Unreadable(problems.sorted());
+    }
+    return new Resolution(knowledge, outline);
+  }
+
+  private KnowledgeBase resolve() {
+    Handbook handbook = new HandbookResolver(context).resolve();
+    int before = problems.count();
+    Equipment equipment = new EquipmentResolver(context).resolve();
+    boolean sound = problems.count() == before && context.names().complete(Kind.MODEL);
+    Subjects subjects = new Subjects(context, equipment, sound);
+    ConditionResolver facts = ConditionResolver.ofEquipment(context, subjects);
+    ConditionResolver situation = ConditionResolver.ofSituation(context, subjects);
+    SortedMap<String, Caution> cautions = new CautionResolver(context).resolveAll();
+    CautionRule cautionRule = new CautionRule(context.names(), cautions.values());
+    SortedMap<String, Reading> readings =
+        new ReadingResolver(context, facts, cautionRule).resolveAll();
+    readings.forEach((id, reading) -> subjects.add(id, reading.domain()));
+    SortedMap<String, LimitsTable> limits = new LimitsResolver(context, subjects).resolveAll();
+    SortedMap<String, Fault> faults = new FaultResolver(context, facts, cautionRule).resolveAll();
+    SortedMap<String, Symptom> symptoms =
+        new SymptomResolver(context, facts, situation).resolveAll();
+    SortedMap<String, Never> nevers = new NeverResolver(context, situation).resolveAll();
+    SortedMap<String, Case> cases =
+        new CaseResolver(context, subjects, symptoms, Optional.of(equipment).filter(one -> sound))
+            .resolveAll();
+    return new KnowledgeBase(
+        handbook,
+        equipment,
+        readings,
+        limits,
+        faults,
+        symptoms,
+        nevers,
+        cases,
+        cautions,
+        new PartResolver(context).resolveAll(),
+        new GuideResolver(context).resolveAll());
+  }
+}

@@ -1,0 +1,33 @@
+package io.faultwright.resolve;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Small matters of wording. */
+final class Words {
+  private static final int LONGEST = 60;
+
+  private Words() {}
+
+  /** The text in backticks, on one line, shortened where it is long. */
+  static String quoted(String text) {
+    String line = text.strip().replaceAll("\\s+", " ").replace('`', '\'');
+    int shown =
+        line.offsetByCodePoints(0, Math.min(LONGEST, line.codePointCount(0, line.length())));
+    return "`" + line.substring(0, shown) + (shown < line.length() ? "…" : "") + "`";
+  }
+
+  /** Every text in backticks, with commas between them. */
+  static String quoted(Collection<String> texts) {
+    return texts.stream().map(Words::quoted).collect(Collectors.joining(", "));
+  }
+
+  /** {@code discharge-pressure} as {@code Discharge pressure}. */
+  static String title(String id) {
+    String spaced = id.replace('-', ' ');
+    return spaced.isEmpty()
+        ? spaced
+        : spaced.substring(0, 1).toUpperCase(Locale.ROOT) + spaced.substring(1);
+  }
+}

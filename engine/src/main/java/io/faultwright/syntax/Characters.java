@@ -1,0 +1,55 @@
+package io.faultwright.syntax;
+
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Problems;
+import io.faultwright.source.Place;
+import io.faultwright.source.SourceFile;
+import java.util.Locale;
+import java.util.Optional;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/** Finds characters that no editor shows and no file of a knowledge base needs. */
+public final class Characters {
+  private static final String INVISIBLE = "\u0085\u2028\u2029\uFEFF";
+
+  private Characters() {}
+
+  /** Reports the first character of the file that is refused. */
+  public static void check(SourceFile file, Problems problems) {
+    firstRefused(file).ifPresent(problems::add);
+  }
+
+  /** Whether a text that was written with escapes has a character that is refused. */
+  static boolean anyRefused(String text) {
+    return text.codePoints().anyMatch(Characters::refused);
+  }
+
+  /** The first character of the file that is refused, if there is one. */
+  static Optional<Problem> firstRefused(SourceFile file) {
+    int line = 1;
+    int column = 1;
+    for (int i = 0;
+        i < file.text().length();
+        i += Character.charCount(file.text().codePointAt(i))) {
+      int character = file.text().codePointAt(i);
+      if (refused(character)) {
+        return Optional.of(problem(character, new Place(file.path(), line, column, 1)));
+      }
+      line += character == '\n' ? 1 : 0;
+      column = character == '\n' ? 1 : column + 1;
+    }
+    return Optional.empty();
+  }
+
+  private static boolean refused(int character) {
+    return INVISIBLE.indexOf(character) >= 0 || !StreamReader.isPrintable(character);
+  }
+
+  private static Problem problem(int character, Place place) {
+    String code = String.format(Locale.ROOT, "U+%04X", character);
+    return Problem.at(
+        place,
+        "an invisible control character (" + code + ") stands here",
+        "delete the character; it often comes along when text is pasted from another program");
+  }
+}

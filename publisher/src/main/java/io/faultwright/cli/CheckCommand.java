@@ -1,0 +1,75 @@
+package io.faultwright.cli;
+
+import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.Pipeline;
+import io.faultwright.pipeline.Scope;
+import io.faultwright.report.CheckJson;
+import io.faultwright.report.CheckReport;
+import io.faultwright.report.CheckText;
+import io.faultwright.source.Sources;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Proves that no situation is unanswered or answered twice, or shows the ones that are. */
+@Command(
+    name = "check",
+    description = "Prove the rules complete and free of contradictions, or show where not.")
+final class CheckCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Mixin private KnowledgeBaseFolder folder;
+
+  @Option(names = "--symptom", paramLabel = "ID", description = "Check this symptom only.")
+  private Optional<String> symptom;
+
+  @Option(names = "--format", paramLabel = "text|json", description = "How to print the report.")
+  private CheckFormat format = CheckFormat.TEXT;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      converter = SecondsConverter.class,
+      description = "Stop the analyses after N seconds; the rest is `not computed`.")
+  private Optional<Duration> seconds;
+
+  @Option(names = "--strict", description = "Let warnings count as errors.")
+  private boolean strict;
+
+  @Option(names = "--timings", description = "Print to standard error how long each phase took.")
+  private boolean timings;
+
+  CheckCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    boolean json = format == CheckFormat.JSON;
+    return new ProblemPrinter(console, json).guard(folder, sources -> check(sources, json));
+  }
+
+  private int check(Sources sources, boolean json) {
+    Checked checked = checked(sources);
+    console.print(
+        json
+            ? new CheckJson(checked.knowledge()).write(checked.report())
+            : new CheckText(checked.knowledge(), sources, console.outInk())
+                .write(checked.report()));
+    return code(checked.report());
+  }
+
+  private Checked checked(Sources sources) {
+    try (Watching watching = new Watching(console, timings)) {
+      return new Pipeline(new Scope(symptom, seconds), watching).check(sources);
+    }
+  }
+
+  private int code(CheckReport report) {
+    boolean findings = report.errors() > 0 || strict && report.warnings() > 0;
+    return findings || !report.complete() ? Exit.FINDINGS : Exit.CLEAN;
+  }
+}

@@ -1,0 +1,7 @@
+package io.faultwright.cli;
+
+/** How a check is printed. */
+enum CheckFormat {
+  TEXT,
+  JSON
+}

@@ -1,0 +1,62 @@
+package io.faultwright.cli;
+
+import io.faultwright.diagnostic.NearMatch;
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.source.Sources;
+import io.faultwright.syntax.FolderReader;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Parameters;
+
+/** The argument that names a knowledge base. */
+final class KnowledgeBaseFolder {
+  @Parameters(index = "0", paramLabel = "KB", description = "Folder with `handbook.yaml`.")
+  private Path folder;
+
+  Path path() {
+    return folder;
+  }
+
+  /**
+   * Every file of the knowledge base.
+   *
+   * @throws Unreadable with the nearest folder where there is none of this name
+   */
+  Sources read() {
+    if (Files.isDirectory(folder)) {
+      return FolderReader.read(folder);
+    }
+    boolean file = Files.exists(folder);
+    throw new Unreadable(
+        List.of(
+            new Problem(
+                List.of(),
+                "`" + folder + "` is " + (file ? "a file, not a folder" : "not there"),
+                file ? helpForFile() : helpForMissing())));
+  }
+
+  private String helpForFile() {
+    return "give the folder: `"
+        + Optional.ofNullable(folder.getParent()).orElse(Path.of("."))
+        + "`";
+  }
+
+  private String helpForMissing() {
+    Path parent = Optional.ofNullable(folder.getParent()).orElse(Path.of("."));
+    List<String> folders =
+        Optional.ofNullable(parent.toFile().listFiles(File::isDirectory)).stream()
+            .flatMap(Arrays::stream)
+            .map(File::getName)
+            .filter(name -> !name.startsWith("."))
+            .toList();
+    return Optional.ofNullable(folder.getFileName())
+        .flatMap(name -> NearMatch.of(name.toString(), folders))
+        .map(name -> "did you mean `" + folder.resolveSibling(name) + "`?")
+        .orElse("give the folder that holds `" + FolderReader.MARKER + "`");
+  }
+}

@@ -1,0 +1,44 @@
+package io.faultwright.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+
+/** Starts the command line of a process. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {
+    Console console =
+        new Console(
+            System.in,
+            writer(FileDescriptor.out),
+            writer(FileDescriptor.err),
+            terminals(),
+            System.getenv());
+    int code = Faultwright.execute(console, args);
+    console.out().flush();
+    console.err().flush();
+    System.exit(code);
+  }
+
+  /** UTF-8 on every system, whatever its default. */
+  private static PrintWriter writer(FileDescriptor stream) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
+  }
+
+  /** What the launcher found out; without a launcher, both or neither. */
+  private static Console.Terminals terminals() {
+    String told = System.getProperty("faultwright.terminal");
+    if (told == null) {
+      boolean both = System.console() != null && Runtime.version().feature() < 22;
+      return new Console.Terminals(both, both);
+    }
+    Set<String> names = Set.of(told.split(","));
+    return new Console.Terminals(names.contains("out"), names.contains("err"));
+  }
+}

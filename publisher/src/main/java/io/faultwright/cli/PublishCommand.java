@@ -1,0 +1,117 @@
+package io.faultwright.cli;
+
+import io.faultwright.finding.Finding;
+import io.faultwright.layout.Paper;
+import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.Pipeline;
+import io.faultwright.pipeline.Scope;
+import io.faultwright.report.CheckText;
+import io.faultwright.site.Options;
+import io.faultwright.site.SitePublisher;
+import io.faultwright.site.Summary;
+import io.faultwright.source.Sources;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Publishes a handbook whose rules are proved, or a draft of one whose rules are not. */
+@Command(
+    name = "publish",
+    description = "Check the rules, then write charts and the handbook as a folder of pages.")
+final class PublishCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Mixin private KnowledgeBaseFolder folder;
+
+  @Option(
+      names = "--to",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder to write; it is replaced as a whole.")
+  private Path to;
+
+  @Option(names = "--pdf", description = "Also write the handbook as one PDF.")
+  private boolean pdf;
+
+  @Option(
+      names = "--draft",
+      description = "Publish in spite of errors, with DRAFT on every page and the findings listed.")
+  private boolean draft;
+
+  @Option(names = "--paper", paramLabel = "a4|letter", description = "Sheet size.")
+  private Paper paper = Paper.A4;
+
+  @Option(names = "--timings", description = "Print to standard error how long each phase took.")
+  private boolean timings;
+
+  PublishCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    return new ProblemPrinter(console, false).guard(folder, this::checkAndPublish);
+  }
+
+  private int checkAndPublish(Sources sources) {
+    Checked checked = checked(sources);
+    if (checked.report().errors() > 0 && !draft) {
+      return refuse(checked, sources);
+    }
+    try {
+      console.print(words(publish(checked)));
+      return Exit.CLEAN;
+    } catch (IOException trouble) {
+      throw new UncheckedIOException(trouble);
+    }
+  }
+
+  private Checked checked(Sources sources) {
+    try (Watching watching = new Watching(console, timings)) {
+      return new Pipeline(Scope.ALL, watching).check(sources);
+    }
+  }
+
+  private int refuse(Checked checked, Sources sources) {
+    console.say(
+        new CheckText(checked.knowledge(), sources, console.errInk()).write(checked.report()));
+    console.say("\nnothing was published\n");
+    console.say(
+        "  help: mend the errors, or publish with `--draft`: DRAFT then stands on every page\n");
+    return Exit.FINDINGS;
+  }
+
+  private Summary publish(Checked checked) throws IOException {
+    boolean marked = draft && checked.report().errors() > 0;
+    try (Watching watching = new Watching(console, timings)) {
+      watching.phase("charts");
+      var charts = new Charts(checked.knowledge(), paper, marked).draw();
+      watching.phase("site");
+      return new SitePublisher().publish(checked.knowledge(), charts, options(checked, marked), to);
+    }
+  }
+
+  private Options options(Checked checked, boolean marked) {
+    List<Finding> findings = marked ? checked.report().findings() : List.of();
+    return new Options(marked, findings, pdf, paper, new TreeMap<>());
+  }
+
+  private String words(Summary summary) {
+    String book = pdf ? ", a book of " + summary.pdfPages() + " pages" : "";
+    return "published to "
+        + to
+        + ": "
+        + summary.pages()
+        + " pages, "
+        + summary.charts()
+        + " chart pages"
+        + book
+        + "\n";
+  }
+}

@@ -1,0 +1,2 @@
+/** The command line: the only code that touches the standard streams. */
+package io.faultwright.cli;

@@ -1,0 +1,2 @@
+/** The only code that writes files: whole or not at all. */
+package io.faultwright.output;

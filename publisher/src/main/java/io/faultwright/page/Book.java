@@ -1,0 +1,29 @@
+package io.faultwright.page;
+
+import java.util.List;
+
+/**
+ * The whole handbook as one document.
+ *
+ * @param frame head and foot
+ * @param date of the revision, ISO 8601
+ * @param symptoms with their charts and rules
+ * @param readings how each is taken
+ * @param faults with their repairs
+ * @param guides pages of prose
+ * @param equipment families, options, models, nameplate
+ * @param safety cautions and disclaimer
+ * @param findings in drafts, one; else none
+ * @param index everything by name
+ */
+public record Book(
+    Frame frame,
+    String date,
+    List<SymptomSection> symptoms,
+    List<ReadingSection> readings,
+    List<FaultSection> faults,
+    List<GuideSection> guides,
+    EquipmentSection equipment,
+    SafetySection safety,
+    List<FindingsSection> findings,
+    IndexSection index) {}

@@ -1,0 +1,57 @@
+package io.faultwright.page;
+
+import io.faultwright.layout.Paper;
+import io.faultwright.model.Fault;
+import io.faultwright.model.Guide;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Reading;
+import io.faultwright.model.Symptom;
+import java.util.List;
+
+/** The sections of the book. */
+public final class BookPages {
+  private final KnowledgeBase kb;
+  private final Edition edition;
+  private final Paper paper;
+  private final Desk desk;
+
+  public BookPages(KnowledgeBase kb, Edition edition, Paper paper) {
+    this.kb = kb;
+    this.edition = edition;
+    this.paper = paper;
+    this.desk = Desk.of(kb, new BookAddresses());
+  }
+
+  public Book book() {
+    return new Book(
+        Frames.of(kb.handbook(), edition.draft()),
+        kb.handbook().date(),
+        symptoms(),
+        readings(),
+        Written.order(kb.faults().values(), Fault::place).stream()
+            .map(new FaultSections(desk)::of)
+            .toList(),
+        Written.order(kb.guides().values(), Guide::place).stream()
+            .map(new GuideSections(desk, edition.pictures())::of)
+            .toList(),
+        new EquipmentSections(desk).section(),
+        new SafetySections(desk).section(),
+        edition.draft() ? List.of(new FindingsSections(desk).of(edition.findings())) : List.of(),
+        new IndexSections(desk).section());
+  }
+
+  private List<SymptomSection> symptoms() {
+    ChartFigures charts = new ChartFigures(edition.charts());
+    return Written.order(kb.symptoms().values(), Symptom::place).stream()
+        .map(
+            symptom ->
+                new SymptomSections(desk).of(symptom, charts.inBook(symptom, desk.links(), paper)))
+        .toList();
+  }
+
+  private List<ReadingSection> readings() {
+    return Written.order(kb.readings().values(), Reading::place).stream()
+        .map(new ReadingSections(desk)::of)
+        .toList();
+  }
+}

@@ -1,0 +1,39 @@
+package io.faultwright.page;
+
+import io.faultwright.model.Caution;
+import io.faultwright.model.Caution.Signal;
+import io.faultwright.page.Target.Kind;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+/** Cautions as panels, gravest first. */
+final class Cautions {
+  private final Desk desk;
+
+  Cautions(Desk desk) {
+    this.desk = desk;
+  }
+
+  List<CautionPanel> of(Collection<String> ids) {
+    return ids.stream()
+        .distinct()
+        .map(desk.kb().cautions()::get)
+        .filter(Objects::nonNull)
+        .sorted(Comparator.comparing(Caution::signal).thenComparing(Caution::place))
+        .map(this::panel)
+        .toList();
+  }
+
+  CautionPanel panel(Caution caution) {
+    return new CautionPanel(
+        new Target(Kind.CAUTION, caution.id()).anchor(),
+        desk.links().href(Kind.CAUTION, caution.id()),
+        caution.signal().name().toLowerCase(Locale.ROOT),
+        caution.signal().name(),
+        caution.signal() != Signal.NOTICE,
+        caution.text());
+  }
+}

@@ -1,0 +1,20 @@
+package io.faultwright.page;
+
+import java.util.Locale;
+
+/** What stands between the head and the foot of a page. */
+public sealed interface Content
+    permits StartSection,
+        SymptomSection,
+        FaultSection,
+        ReadingSection,
+        GuideSection,
+        EquipmentSection,
+        SafetySection,
+        IndexSection,
+        FindingsSection {
+  /** The name of its template, for instance {@code symptom}. */
+  default String kind() {
+    return getClass().getSimpleName().replace("Section", "").toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,96 @@
+package io.faultwright.page;
+
+import io.faultwright.model.Equipment;
+import io.faultwright.model.Family;
+import io.faultwright.model.Model;
+import io.faultwright.model.NamedValue;
+import io.faultwright.model.Option;
+import io.faultwright.model.Version;
+import io.faultwright.page.EquipmentSection.Item;
+import io.faultwright.page.EquipmentSection.ModelRow;
+import io.faultwright.page.EquipmentSection.OptionItem;
+import io.faultwright.page.Target.Kind;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Families, options, models and the nameplate as printed. */
+final class EquipmentSections {
+  private final Desk desk;
+
+  EquipmentSections(Desk desk) {
+    this.desk = desk;
+  }
+
+  EquipmentSection section() {
+    Equipment equipment = desk.kb().equipment();
+    return new EquipmentSection(
+        equipment.nameplate().map(new Nameplates(desk)::of),
+        Written.order(equipment.families().values(), Family::place).stream()
+            .map(this::family)
+            .toList(),
+        options().stream().map(this::option).toList(),
+        columns(),
+        Written.order(equipment.models().values(), Model::place).stream().map(this::row).toList());
+  }
+
+  private List<Option> options() {
+    return Written.order(desk.kb().equipment().options().values(), Option::place);
+  }
+
+  private Item family(Family family) {
+    return new Item(
+        new Target(Kind.FAMILY, family.id()).anchor(),
+        family.title(),
+        family.about(),
+        new Families(desk).symptoms(family));
+  }
+
+  private OptionItem option(Option option) {
+    return new OptionItem(
+        new Target(Kind.OPTION, option.id()).anchor(),
+        option.title(),
+        option.values().stream().map(NamedValue::title).toList());
+  }
+
+  private List<String> columns() {
+    return Stream.of(
+            Stream.of(desk.words().subject(Equipment.FAMILY)),
+            options().stream().map(Option::title),
+            Stream.of(desk.words().subject(Equipment.SOFTWARE)))
+        .flatMap(titles -> titles)
+        .toList();
+  }
+
+  private ModelRow row(Model model) {
+    return new ModelRow(
+        new Target(Kind.MODEL, model.id()).anchor(),
+        model.id(),
+        model.title(),
+        cells(model),
+        model.data().entrySet().stream()
+            .map(entry -> new Fact(entry.getKey(), entry.getValue()))
+            .toList());
+  }
+
+  private List<String> cells(Model model) {
+    return Stream.of(
+            Stream.of(desk.words().value(Equipment.FAMILY, model.family())),
+            options().stream().map(option -> value(model, option)),
+            Stream.of(software(model)))
+        .flatMap(cells -> cells)
+        .toList();
+  }
+
+  private String value(Model model, Option option) {
+    return model.options().containsKey(option.id())
+        ? desk.words().value(option.id(), model.options().get(option.id()))
+        : "none";
+  }
+
+  private static String software(Model model) {
+    return model.software().isEmpty()
+        ? "none"
+        : model.software().stream().map(Version::text).collect(Collectors.joining(", "));
+  }
+}

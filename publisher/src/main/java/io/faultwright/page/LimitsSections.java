@@ -1,0 +1,75 @@
+package io.faultwright.page;
+
+import io.faultwright.model.Domain;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.LimitsTable.Between;
+import io.faultwright.model.LimitsTable.Row;
+import io.faultwright.model.Reading;
+import io.faultwright.quantity.Decimals;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Tables of limits as printed. */
+final class LimitsSections {
+  private final Desk desk;
+  private final Clauses clauses;
+
+  LimitsSections(Desk desk) {
+    this.desk = desk;
+    this.clauses = new Clauses(desk);
+  }
+
+  LimitsSection of(LimitsTable table) {
+    Reading reading = desk.kb().readings().get(table.reading());
+    return new LimitsSection(
+        reading.title() + unit(reading.domain()),
+        Stream.concat(
+                table.by().stream().map(desk.words()::subject), Stream.of("Not below", "Not above"))
+            .toList(),
+        table.rows().stream().map(row -> cells(table, row)).toList(),
+        between(table));
+  }
+
+  private static String unit(Domain domain) {
+    return domain.match(measured -> ", " + measured.unit().symbol(), choice -> "");
+  }
+
+  private List<String> cells(LimitsTable table, Row row) {
+    return Stream.concat(
+            table.by().stream().map(column -> cell(table, row, column)),
+            Stream.of(number(row.low()), number(row.high())))
+        .toList();
+  }
+
+  private String cell(LimitsTable table, Row row, String column) {
+    if (table.driver().equals(Optional.of(column))) {
+      return row.at().map(at -> desk.words().interval(column, at)).orElse("any");
+    }
+    String words =
+        Clauses.about(row.builds(), column).stream()
+            .map(part -> clauses.value(part, column))
+            .collect(Collectors.joining("; "));
+    return words.isEmpty() ? "any" : words;
+  }
+
+  private static String number(Optional<BigFraction> value) {
+    return value.map(Decimals::show).orElse("no limit");
+  }
+
+  private String between(LimitsTable table) {
+    return table
+        .driver()
+        .map(
+            driver ->
+                table.between().equals(Optional.of(Between.INTERPOLATE))
+                    ? "Between two rows: on the straight line between them. Outside the rows: no"
+                        + " limits are known."
+                    : "Each row holds over its own stretch of "
+                        + desk.words().subject(driver)
+                        + "; a shared end belongs to the upper row.")
+        .orElse("");
+  }
+}

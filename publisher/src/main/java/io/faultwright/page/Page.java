@@ -1,0 +1,25 @@
+package io.faultwright.page;
+
+import java.util.List;
+
+/**
+ * A page of the site.
+ *
+ * @param path its file
+ * @param title of the page
+ * @param frame head and foot
+ * @param style address of the style sheet
+ * @param start the start page
+ * @param safety the page with the disclaimer
+ * @param navigation the ways in
+ * @param content what stands between
+ */
+public record Page(
+    String path,
+    String title,
+    Frame frame,
+    String style,
+    Link start,
+    Link safety,
+    List<Link> navigation,
+    Content content) {}

@@ -1,0 +1,151 @@
+package io.faultwright.page;
+
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import io.faultwright.page.Target.Kind;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Every page of the site. */
+public final class SitePages {
+  private final KnowledgeBase kb;
+  private final Edition edition;
+  private final Desk desk;
+
+  public SitePages(KnowledgeBase kb, Edition edition) {
+    this.kb = kb;
+    this.edition = edition;
+    this.desk = Desk.of(kb, new SiteAddresses("", Set.of()));
+  }
+
+  /** The pages, in a fixed order. */
+  public List<Page> all() {
+    return Stream.of(
+            Stream.of(start(), equipment(), safety(), index()),
+            edition.draft() ? Stream.of(findings()) : Stream.<Page>empty(),
+            kb.symptoms().values().stream().map(this::symptom),
+            kb.faults().values().stream()
+                .map(
+                    fault ->
+                        page(
+                            Kind.FAULT,
+                            fault.id(),
+                            fault.title(),
+                            at -> new FaultSections(at).of(fault))),
+            kb.readings().values().stream()
+                .map(
+                    reading ->
+                        page(
+                            Kind.READING,
+                            reading.id(),
+                            reading.title(),
+                            at -> new ReadingSections(at).of(reading))),
+            kb.guides().values().stream()
+                .map(
+                    guide ->
+                        page(
+                            Kind.GUIDE,
+                            guide.id(),
+                            guide.title(),
+                            at -> new GuideSections(at, edition.pictures()).of(guide))))
+        .flatMap(pages -> pages)
+        .toList();
+  }
+
+  /** Links in guides that lead nowhere. */
+  public List<Problem> problems() {
+    GuideSections guides = new GuideSections(desk, edition.pictures());
+    return kb.guides().values().stream().flatMap(guides::problems).sorted().toList();
+  }
+
+  private Page start() {
+    return page(
+        Target.START,
+        kb.handbook().title(),
+        Set.of(),
+        at -> new StartSections(at, edition.pictures()).section());
+  }
+
+  private Page equipment() {
+    Set<Target> here =
+        Stream.of(
+                targets(Kind.FAMILY, kb.equipment().families().keySet()),
+                targets(Kind.OPTION, kb.equipment().options().keySet()),
+                targets(Kind.MODEL, kb.equipment().models().keySet()))
+            .flatMap(targets -> targets)
+            .collect(Collectors.toSet());
+    return page(Target.EQUIPMENT, "Equipment", here, at -> new EquipmentSections(at).section());
+  }
+
+  private Page safety() {
+    Set<Target> here = targets(Kind.CAUTION, kb.cautions().keySet()).collect(Collectors.toSet());
+    return page(Target.SAFETY, "Safety", here, at -> new SafetySections(at).section());
+  }
+
+  private Page index() {
+    return page(Target.INDEX, "A to Z", Set.of(), at -> new IndexSections(at).section());
+  }
+
+  private Page findings() {
+    return page(
+        Target.FINDINGS,
+        "Findings",
+        Set.of(),
+        at -> new FindingsSections(at).of(edition.findings()));
+  }
+
+  private Page symptom(Symptom symptom) {
+    Set<Target> here =
+        Stream.concat(
+                targets(Kind.READING, desk.uses().readingsOf(symptom.id())),
+                targets(Kind.FAULT, desk.uses().faultsOf(symptom.id())))
+            .collect(Collectors.toSet());
+    ChartFigures charts = new ChartFigures(edition.charts());
+    return page(
+        new Target(Kind.SYMPTOM, symptom.id()),
+        symptom.title(),
+        here,
+        at -> new SymptomSections(at).of(symptom, charts.onSite(symptom, at.links())));
+  }
+
+  private static Stream<Target> targets(Kind kind, Collection<String> ids) {
+    return ids.stream().map(id -> new Target(kind, id));
+  }
+
+  private Page page(Kind kind, String id, String title, Function<Desk, Content> content) {
+    return page(new Target(kind, id), title, Set.of(), content);
+  }
+
+  private Page page(
+      Target target, String title, Set<Target> here, Function<Desk, Content> content) {
+    String path = SitePaths.file(target);
+    Addresses addresses = new SiteAddresses(path, here);
+    return new Page(
+        path,
+        title,
+        Frames.of(kb.handbook(), edition.draft()),
+        addresses.file(SitePaths.STYLE),
+        new Link("Start", addresses.href(Target.START)),
+        new Link("Safety", addresses.href(Target.SAFETY)),
+        navigation(addresses),
+        content.apply(desk.at(addresses)));
+  }
+
+  private List<Link> navigation(Addresses addresses) {
+    List<Link> ways = new ArrayList<>();
+    ways.add(new Link("Complaints", addresses.href(Target.START)));
+    ways.add(new Link("Equipment", addresses.href(Target.EQUIPMENT)));
+    ways.add(new Link("Safety", addresses.href(Target.SAFETY)));
+    ways.add(new Link("A to Z", addresses.href(Target.INDEX)));
+    if (edition.draft()) {
+      ways.add(new Link("Findings", addresses.href(Target.FINDINGS)));
+    }
+    return ways;
+  }
+}

@@ -1,0 +1,57 @@
+package io.faultwright.page;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Which file of the site shows what; these names never change between revisions. */
+public final class SitePaths {
+  public static final String STYLE = "style.css";
+  public static final String FONTS = "fonts/";
+  public static final String BOOK = "handbook.pdf";
+
+  /** Names that Windows keeps for devices, whatever their ending. */
+  private static final Set<String> DEVICES =
+      Stream.concat(
+              Stream.of("con", "prn", "aux", "nul"),
+              IntStream.rangeClosed(0, 9).boxed().flatMap(i -> Stream.of("com" + i, "lpt" + i)))
+          .collect(Collectors.toUnmodifiableSet());
+
+  private SitePaths() {}
+
+  /** The file that shows something. */
+  public static String file(Target target) {
+    return switch (target.kind()) {
+      case START -> "index.html";
+      case SYMPTOM, FAULT, READING, GUIDE ->
+          target.kind().word() + "/" + fileName(target.id()) + ".html";
+      case EQUIPMENT, FAMILY, OPTION, MODEL -> "equipment.html";
+      case SAFETY, CAUTION -> "safety.html";
+      case INDEX -> "a-z.html";
+      case FINDINGS -> "findings.html";
+    };
+  }
+
+  /** The file that shows something, with the place in it where it shares the file. */
+  static String address(Target target) {
+    return switch (target.kind()) {
+      case FAMILY, OPTION, MODEL, CAUTION -> file(target) + "#" + target.anchor();
+      default -> file(target);
+    };
+  }
+
+  /** The file of a symptom's chart; {@code number} counts from 1. */
+  public static String chart(String symptom, int number) {
+    return "charts/" + fileName(symptom) + "-" + number + ".svg";
+  }
+
+  /** The file of a picture that guides show. */
+  public static String picture(String path) {
+    return "guide/" + path;
+  }
+
+  private static String fileName(String id) {
+    return DEVICES.contains(id) ? "_" + id : id;
+  }
+}

@@ -1,0 +1,27 @@
+package io.faultwright.page;
+
+import io.faultwright.prose.Html;
+import java.util.List;
+
+/**
+ * The way in.
+ *
+ * @param complaints every symptom, in the written order
+ * @param families the symptoms by family
+ * @param welcome the start guide, or nothing
+ * @param disclaimer what the handbook defers to
+ * @param notes further printed lines
+ */
+public record StartSection(
+    List<Complaint> complaints,
+    List<FamilyItem> families,
+    Html welcome,
+    String disclaimer,
+    List<String> notes)
+    implements Content {
+  /** A symptom as the caller would say it. */
+  public record Complaint(Link link, String applies) {}
+
+  /** A family with the symptoms it can have. */
+  public record FamilyItem(String title, String about, List<Link> symptoms) {}
+}

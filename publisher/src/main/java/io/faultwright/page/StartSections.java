@@ -1,0 +1,51 @@
+package io.faultwright.page;
+
+import io.faultwright.model.Family;
+import io.faultwright.model.Handbook;
+import io.faultwright.model.Symptom;
+import io.faultwright.page.StartSection.Complaint;
+import io.faultwright.page.StartSection.FamilyItem;
+import io.faultwright.prose.Html;
+import java.util.Optional;
+import java.util.Set;
+
+/** The way in: by complaint and by family. */
+final class StartSections {
+  private final Desk desk;
+  private final Set<String> pictures;
+
+  StartSections(Desk desk, Set<String> pictures) {
+    this.desk = desk;
+    this.pictures = pictures;
+  }
+
+  StartSection section() {
+    Handbook handbook = desk.kb().handbook();
+    return new StartSection(
+        Written.order(desk.kb().symptoms().values(), Symptom::place).stream()
+            .map(this::complaint)
+            .toList(),
+        Written.order(desk.kb().equipment().families().values(), Family::place).stream()
+            .map(this::family)
+            .toList(),
+        welcome(handbook.start()),
+        handbook.disclaimer(),
+        handbook.notes());
+  }
+
+  private Complaint complaint(Symptom symptom) {
+    return new Complaint(
+        desk.links().symptom(symptom.id()), new Clauses(desk).line(symptom.applies()));
+  }
+
+  private FamilyItem family(Family family) {
+    return new FamilyItem(family.title(), family.about(), new Families(desk).symptoms(family));
+  }
+
+  private Html welcome(Optional<String> guide) {
+    return guide
+        .map(desk.kb().guides()::get)
+        .map(found -> new GuideSections(desk, pictures).html(found, 1))
+        .orElse(Html.NONE);
+  }
+}

@@ -1,0 +1,44 @@
+package io.faultwright.page;
+
+import java.util.Locale;
+
+/**
+ * Something a link can lead to.
+ *
+ * @param kind what it is
+ * @param id its id; empty for pages of which there is one
+ */
+public record Target(Kind kind, String id) {
+  public static final Target START = new Target(Kind.START, "");
+  public static final Target EQUIPMENT = new Target(Kind.EQUIPMENT, "");
+  public static final Target SAFETY = new Target(Kind.SAFETY, "");
+  public static final Target INDEX = new Target(Kind.INDEX, "");
+  public static final Target FINDINGS = new Target(Kind.FINDINGS, "");
+
+  /** The things that can be linked to. */
+  public enum Kind {
+    START,
+    SYMPTOM,
+    FAULT,
+    READING,
+    GUIDE,
+    EQUIPMENT,
+    FAMILY,
+    OPTION,
+    MODEL,
+    SAFETY,
+    CAUTION,
+    INDEX,
+    FINDINGS;
+
+    /** The name in addresses, for instance {@code symptom}. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** The id of its element, unique in the whole handbook. */
+  public String anchor() {
+    return id.isEmpty() ? kind.word() : kind.word() + "-" + id;
+  }
+}

@@ -1,0 +1,89 @@
+package io.faultwright.page;
+
+import io.faultwright.model.Answer;
+import io.faultwright.model.Fault;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Reading;
+import io.faultwright.model.Rule;
+import io.faultwright.model.Sorted;
+import io.faultwright.model.Symptom;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What points to what. */
+final class Uses {
+  private final KnowledgeBase kb;
+  private final SortedMap<String, SortedSet<String>> readings = new TreeMap<>();
+  private final SortedMap<String, SortedSet<String>> faults = new TreeMap<>();
+
+  Uses(KnowledgeBase kb) {
+    this.kb = kb;
+    Subjects subjects = new Subjects(kb);
+    kb.symptoms()
+        .forEach(
+            (id, symptom) -> {
+              readings.put(id, subjects.of(symptom));
+              faults.put(id, faultsOf(symptom));
+            });
+  }
+
+  private static SortedSet<String> faultsOf(Symptom symptom) {
+    return Sorted.set(
+        symptom.rules().values().stream()
+            .map(Rule::conclusion)
+            .flatMap(conclusion -> conclusion.answers().stream())
+            .filter(Answer.OfFault.class::isInstance)
+            .map(Answer::name)
+            .toList());
+  }
+
+  /** Readings that working a symptom may need. */
+  SortedSet<String> readingsOf(String symptom) {
+    return readings.get(symptom);
+  }
+
+  /** Faults a symptom can conclude. */
+  SortedSet<String> faultsOf(String symptom) {
+    return faults.get(symptom);
+  }
+
+  SortedSet<String> symptomsWithReading(String reading) {
+    return having(readings, reading);
+  }
+
+  SortedSet<String> symptomsWithFault(String fault) {
+    return having(faults, fault);
+  }
+
+  private static SortedSet<String> having(
+      SortedMap<String, SortedSet<String>> symptoms, String id) {
+    return Sorted.set(
+        symptoms.entrySet().stream()
+            .filter(entry -> entry.getValue().contains(id))
+            .map(java.util.Map.Entry::getKey)
+            .toList());
+  }
+
+  /** Readings that show a caution. */
+  Stream<Reading> readingsWithCaution(String caution) {
+    return kb.readings().values().stream().filter(reading -> reading.cautions().contains(caution));
+  }
+
+  /** Faults that show a caution, at one of their steps or before all. */
+  Stream<Fault> faultsWithCaution(String caution) {
+    return kb.faults().values().stream().filter(fault -> cautionsOf(fault).contains(caution));
+  }
+
+  /** Every caution that a fault's page shows. */
+  static SortedSet<String> cautionsOf(Fault fault) {
+    return Sorted.set(
+        Stream.concat(
+                fault.cautions().stream(),
+                Stream.concat(fault.remedy().stream(), fault.verify().stream())
+                    .flatMap(step -> step.cautions().stream()))
+            .collect(Collectors.toSet()));
+  }
+}

@@ -1,0 +1,29 @@
+package io.faultwright.render.html;
+
+import io.faultwright.layout.Paper;
+import io.faultwright.page.Book;
+import java.util.Map;
+
+/** Prints the book as one well-formed XHTML document, to be set by the PDF renderer. */
+public final class BookHtml {
+  private final Templates templates = new Templates();
+
+  public String print(Book book, Paper paper) {
+    String style = Resources.text("book/book.css") + sheets(paper);
+    return templates.print("book/book.ftlh", Map.of("book", book, "style", style));
+  }
+
+  private static String sheets(Paper paper) {
+    String size = paper.width() + "pt " + paper.height() + "pt";
+    String turned = paper.height() + "pt " + paper.width() + "pt";
+    return "@page { size: "
+        + size
+        + "; }\n"
+        + "@page upright { size: "
+        + size
+        + "; }\n"
+        + "@page wide { size: "
+        + turned
+        + "; }\n";
+  }
+}

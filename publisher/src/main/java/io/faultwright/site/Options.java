@@ -1,0 +1,39 @@
+package io.faultwright.site;
+
+import io.faultwright.finding.Finding;
+import io.faultwright.layout.Paper;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * How to publish.
+ *
+ * @param draft mark every page as a draft and print the findings
+ * @param findings what the checking found
+ * @param pdf also make the book
+ * @param paper sheet size of the book
+ * @param pictures pictures that guides may show, by path relative to the {@code guides} folder
+ */
+public record Options(
+    boolean draft,
+    List<Finding> findings,
+    boolean pdf,
+    Paper paper,
+    SortedMap<String, byte[]> pictures) {
+  public Options {
+    findings = List.copyOf(findings);
+    pictures = Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
+  }
+
+  /** A release, without pictures, on A4. */
+  public static Options release(boolean pdf) {
+    return new Options(false, List.of(), pdf, Paper.A4, new TreeMap<>());
+  }
+
+  /** A draft with its findings, without pictures, on A4. */
+  public static Options draft(List<Finding> findings, boolean pdf) {
+    return new Options(true, findings, pdf, Paper.A4, new TreeMap<>());
+  }
+}

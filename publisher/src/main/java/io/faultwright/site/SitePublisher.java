@@ -1,0 +1,102 @@
+package io.faultwright.site;
+
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.font.Fonts;
+import io.faultwright.font.Fonts.WebFont;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.output.AtomicFolder;
+import io.faultwright.output.Sink;
+import io.faultwright.page.Book;
+import io.faultwright.page.BookPages;
+import io.faultwright.page.Edition;
+import io.faultwright.page.Page;
+import io.faultwright.page.SitePages;
+import io.faultwright.page.SitePaths;
+import io.faultwright.render.html.BookHtml;
+import io.faultwright.render.html.SiteHtml;
+import io.faultwright.render.html.SiteStyle;
+import io.faultwright.render.pdf.PdfBook;
+import io.faultwright.render.pdf.PdfPrinter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/** Publishes a handbook into a folder, whole or not at all. */
+public final class SitePublisher {
+  /**
+   * Publishes.
+   *
+   * @param charts drawings of each symptom, in order, as standalone SVG files
+   * @param to the folder; it is replaced
+   * @throws Unreadable where a guide links to nothing, except in drafts
+   */
+  public Summary publish(
+      KnowledgeBase kb, SortedMap<String, List<String>> charts, Options options, Path to)
+      throws IOException {
+    Edition edition =
+        new Edition(charts, options.findings(), options.pictures().keySet(), options.draft());
+    SitePages site = new SitePages(kb, edition);
+    List<Problem> problems = site.problems();
+    if (!problems.isEmpty() && !options.draft()) {
+      throw new Unreadable(problems);
+    }
+    List<Page> pages = site.all();
+    Optional<PdfBook> book =
+        options.pdf() ? Optional.of(book(kb, edition, options)) : Optional.empty();
+    new AtomicFolder(to).publish(sink -> fill(sink, pages, book, edition, options));
+    return new Summary(pages.size(), count(charts), book.map(PdfBook::pages).orElse(0), problems);
+  }
+
+  private static PdfBook book(KnowledgeBase kb, Edition edition, Options options)
+      throws IOException {
+    Book book = new BookPages(kb, edition, options.paper()).book();
+    return new PdfPrinter().print(new BookHtml().print(book, options.paper()), book.date());
+  }
+
+  private static int count(SortedMap<String, List<String>> charts) {
+    return charts.values().stream().mapToInt(List::size).sum();
+  }
+
+  private static void fill(
+      Sink sink, List<Page> pages, Optional<PdfBook> book, Edition edition, Options options)
+      throws IOException {
+    SiteHtml html = new SiteHtml();
+    for (Page page : pages) {
+      sink.write(page.path(), utf8(html.print(page)));
+    }
+    for (Map.Entry<String, List<String>> symptom : edition.charts().entrySet()) {
+      writeCharts(sink, symptom.getKey(), symptom.getValue());
+    }
+    for (Map.Entry<String, byte[]> picture : options.pictures().entrySet()) {
+      sink.write(SitePaths.picture(picture.getKey()), picture.getValue());
+    }
+    if (book.isPresent()) {
+      sink.write(SitePaths.BOOK, book.get().bytes());
+    }
+    writeStyle(sink);
+  }
+
+  private static void writeCharts(Sink sink, String symptom, List<String> drawings)
+      throws IOException {
+    for (int i = 0; i < drawings.size(); i++) {
+      sink.write(SitePaths.chart(symptom, i + 1), utf8(drawings.get(i)));
+    }
+  }
+
+  private static void writeStyle(Sink sink) throws IOException {
+    sink.write(SitePaths.STYLE, utf8(SiteStyle.css(SitePaths.FONTS)));
+    for (WebFont font : Fonts.web()) {
+      sink.write(SitePaths.FONTS + font.name(), font.bytes());
+    }
+    sink.write(SitePaths.FONTS + "OFL.txt", Fonts.licence());
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,2 @@
+/** Publishes a handbook: pages, charts and book into one folder. */
+package io.faultwright.site;

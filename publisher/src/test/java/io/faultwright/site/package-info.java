@@ -1,0 +1,2 @@
+/** Tests of whole published handbooks. */
+package io.faultwright.site;
