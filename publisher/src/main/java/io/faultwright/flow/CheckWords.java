@@ -100,9 +100,7 @@ final class CheckWords {
             row.low().map(low -> new Interval.End(low, true)),
             row.high().map(high -> new Interval.End(high, true)));
     String figures = wording.interval(reading, within);
-    return row.builds().equals(Condition.ALWAYS)
-        ? figures
-        : builds(row.builds()) + " " + figures;
+    return row.builds().equals(Condition.ALWAYS) ? figures : builds(row.builds()) + " " + figures;
   }
 
   /** A single fact by its value alone, where that is clear. */

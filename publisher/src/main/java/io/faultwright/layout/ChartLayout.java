@@ -14,11 +14,11 @@ import java.util.Optional;
  * by connectors.
  */
 public final class ChartLayout {
-  /** Text sizes tried for a single page, largest first; the small print is half a point less. */
-  private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, 9.0, 8.5);
+  /** Least text size; charts that do not fit in it take several pages. */
+  private static final double PAGED = Typography.SMALLEST + 0.5;
 
-  /** Text size of a chart of several pages. */
-  private static final double PAGED = 9;
+  /** Text sizes tried for a single page, largest first; the small print is half a point less. */
+  private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, PAGED);
 
   /**
    * Shares of a full page up to which pages are filled with the tops of branches; the first that

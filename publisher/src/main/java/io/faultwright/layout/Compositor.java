@@ -20,9 +20,7 @@ final class Compositor {
       return Optional.empty();
     }
     List<Placement> placements =
-        parts.stream()
-            .map(part -> placed.computeIfAbsent(part.tree(), layered::place))
-            .toList();
+        parts.stream().map(part -> placed.computeIfAbsent(part.tree(), layered::place)).toList();
     return new Sheet(room).packed(placements);
   }
 }

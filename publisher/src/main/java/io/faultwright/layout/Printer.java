@@ -16,9 +16,7 @@ final class Printer {
   /** A printer of one chart at one text size. */
   Printer(double size, Paper paper, Imprint imprint, Node.Start start) {
     this.compositors =
-        Stream.of(true, false)
-            .map(broad -> new Compositor(new Typography(size, broad)))
-            .toList();
+        Stream.of(true, false).map(broad -> new Compositor(new Typography(size, broad))).toList();
     this.paper = paper;
     this.imprint = imprint;
     this.start = start;
