@@ -17,7 +17,7 @@ public final class ProblemText {
 
   /** Problems for which nothing was done. */
   public String write(List<Problem> problems) {
-    return all(problems) + closing(problems, "nothing was checked");
+    return all(problems) + closing(problems, "nothing was done");
   }
 
   /** Problems of some rows or cases, while the others were run. */

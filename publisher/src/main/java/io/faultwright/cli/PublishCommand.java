@@ -88,18 +88,17 @@ final class PublishCommand implements Callable<Integer> {
   }
 
   private Summary publish(Checked checked) throws IOException {
-    boolean marked = draft && checked.report().errors() > 0;
     try (Watching watching = new Watching(console, timings)) {
       watching.phase("charts");
-      var charts = new Charts(checked.knowledge(), paper, marked).draw();
+      var charts = new Charts(checked.knowledge(), paper, draft).draw();
       watching.phase("site");
-      return new SitePublisher().publish(checked.knowledge(), charts, options(checked, marked), to);
+      return new SitePublisher().publish(checked.knowledge(), charts, options(checked), to);
     }
   }
 
-  private Options options(Checked checked, boolean marked) {
-    List<Finding> findings = marked ? checked.report().findings() : List.of();
-    return new Options(marked, findings, pdf, paper, new TreeMap<>());
+  private Options options(Checked checked) {
+    List<Finding> findings = draft ? checked.report().findings() : List.of();
+    return new Options(draft, findings, pdf, paper, new TreeMap<>());
   }
 
   private String words(Summary summary) {

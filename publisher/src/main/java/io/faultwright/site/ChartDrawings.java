@@ -1,0 +1,39 @@
+package io.faultwright.site;
+
+import io.faultwright.flow.ChartBuilder;
+import io.faultwright.flow.Imprint;
+import io.faultwright.layout.ChartLayout;
+import io.faultwright.layout.Paper;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import io.faultwright.render.svg.ChartSvg;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Draws the charts of every symptom as standalone SVG files. */
+public final class ChartDrawings {
+  private final KnowledgeBase kb;
+  private final ChartLayout layout;
+
+  /**
+   * @param draft whether every chart is marked as a draft
+   */
+  public ChartDrawings(KnowledgeBase kb, boolean draft, Paper paper) {
+    this.kb = kb;
+    this.layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
+  }
+
+  /** The pages of each symptom's chart, in order, by the symptom's id. */
+  public SortedMap<String, List<String>> all() {
+    SortedMap<String, List<String>> charts = new TreeMap<>();
+    kb.symptoms().forEach((id, symptom) -> charts.put(id, of(symptom)));
+    return charts;
+  }
+
+  private List<String> of(Symptom symptom) {
+    return layout.pages(ChartBuilder.build(kb, symptom)).stream()
+        .map(ChartSvg::standalone)
+        .toList();
+  }
+}
