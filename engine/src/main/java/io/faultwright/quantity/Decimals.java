@@ -3,10 +3,12 @@ package io.faultwright.quantity;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Decimal text to exact rationals and back. */
 public final class Decimals {
+  private static final Pattern PLAIN = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
   private static final int SHOWN_DIGITS = 6;
 
   private Decimals() {}
@@ -17,7 +19,7 @@ public final class Decimals {
    * @throws NumberFormatException for anything else
    */
   public static BigFraction parse(String text) {
-    if (!text.matches("[+-]?\\d+(\\.\\d+)?")) {
+    if (!PLAIN.matcher(text).matches()) {
       throw new NumberFormatException("not a decimal number: " + text);
     }
     BigDecimal value = new BigDecimal(text);

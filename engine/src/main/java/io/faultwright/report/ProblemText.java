@@ -25,6 +25,11 @@ public final class ProblemText {
     return all(problems) + closing(problems, "what they stand in was left out");
   }
 
+  /** Problems that a draft is published with. */
+  public String stillOpen(List<Problem> problems) {
+    return all(problems) + closing(problems, "a release is not published with them");
+  }
+
   private String all(List<Problem> problems) {
     return problems.stream().map(this::problem).collect(Collectors.joining("\n"));
   }

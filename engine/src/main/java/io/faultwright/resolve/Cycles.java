@@ -1,9 +1,13 @@
 package io.faultwright.resolve;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -30,10 +34,27 @@ final class Cycles {
 
   /** Removes every id from which no circle can be reached. */
   private static void prune(SortedMap<String, SortedSet<String>> graph) {
-    boolean changed = true;
-    while (changed) {
-      graph.values().forEach(next -> next.retainAll(graph.keySet()));
-      changed = graph.values().removeIf(SortedSet::isEmpty);
+    Map<String, List<String>> predecessors = new HashMap<>();
+    graph.forEach(
+        (id, next) -> {
+          next.retainAll(graph.keySet());
+          next.forEach(one -> predecessors.computeIfAbsent(one, x -> new ArrayList<>()).add(id));
+        });
+    Deque<String> ends = new ArrayDeque<>();
+    graph.forEach((id, next) -> addIfEnd(id, next, ends));
+    while (!ends.isEmpty()) {
+      String end = ends.pop();
+      graph.remove(end);
+      for (String before : predecessors.getOrDefault(end, List.of())) {
+        graph.get(before).remove(end);
+        addIfEnd(before, graph.get(before), ends);
+      }
+    }
+  }
+
+  private static void addIfEnd(String id, SortedSet<String> next, Deque<String> ends) {
+    if (next.isEmpty()) {
+      ends.push(id);
     }
   }
 

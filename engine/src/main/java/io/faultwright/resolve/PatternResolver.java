@@ -77,7 +77,7 @@ final class PatternResolver {
   }
 
   private Optional<Condition> single(Subject subject, Scalar scalar, Place place) {
-    String text = scalar.text().strip().replaceAll("\\s+", " ");
+    String text = Words.oneLine(scalar.text());
     if (text.startsWith(NOT)) {
       return pattern(subject, scalar.place(), text.substring(NOT.length()))
           .map(pattern -> new Condition.Not(new Test(subject.id(), pattern, place)));

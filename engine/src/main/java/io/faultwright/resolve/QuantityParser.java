@@ -14,6 +14,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Reads numbers with or without a unit, and stretches such as {@code 4 to 8 K}. */
 final class QuantityParser {
   private static final Pattern NUMBER = Pattern.compile("([+-]?\\d{1,18}(?:\\.\\d{1,18})?)(.*)");
+  private static final Pattern GARBLED =
+      Pattern.compile("[\\d.,_].*|\\s+[\\d.,_+-].*|[xX][0-9a-fA-F]+.*|[eE][+-]?\\d.*");
   private static final Pattern STRETCH = Pattern.compile("(.+?)\\s+to\\s+(.+)");
 
   /**
@@ -96,7 +98,7 @@ final class QuantityParser {
   }
 
   private static boolean isGarbled(String rest) {
-    return rest.matches("[\\d.,_].*|\\s+[\\d.,_+-].*|[xX][0-9a-fA-F]+.*|[eE][+-]?\\d.*");
+    return GARBLED.matcher(rest).matches();
   }
 
   private static String clean(String text) {

@@ -24,6 +24,10 @@ final class QuantityPatterns {
           "within limits", Set.of(Side.WITHIN),
           "above limits", Set.of(Side.ABOVE),
           "outside limits", Set.of(Side.BELOW, Side.ABOVE));
+  private static final java.util.regex.Pattern ABOUT_LIMITS =
+      java.util.regex.Pattern.compile(".* limits?");
+  private static final java.util.regex.Pattern WORDS =
+      java.util.regex.Pattern.compile("[\\p{Alpha}<>=≤≥≠~].*");
   private static final List<String> LIMITS_WORDS = LIMITS.keySet().stream().sorted().toList();
 
   private final QuantityParser quantities;
@@ -35,7 +39,7 @@ final class QuantityPatterns {
   }
 
   Optional<Pattern> read(Place place, String text, Subject.Quantity subject) {
-    if (text.matches(".* limits?")) {
+    if (ABOUT_LIMITS.matcher(text).matches()) {
       return limits(place, text, subject);
     }
     if (Comparison.allWords().contains(text)) {
@@ -56,7 +60,7 @@ final class QuantityPatterns {
   }
 
   private static boolean looksLikeWords(String text) {
-    return text.matches("[\\p{Alpha}<>=≤≥≥≠~].*");
+    return WORDS.matcher(text).matches();
   }
 
   private Optional<Pattern> unknownPattern(Place place, String text, Subject.Quantity subject) {

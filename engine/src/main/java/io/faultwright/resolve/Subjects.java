@@ -18,6 +18,7 @@ final class Subjects {
   private final Context context;
   private final Map<String, Subject> facts = new TreeMap<>();
   private final Map<String, Subject> readings = new TreeMap<>();
+  private final Map<String, String> helps = new TreeMap<>();
 
   /**
    * The facts of the equipment.
@@ -83,12 +84,8 @@ final class Subjects {
 
   private void unknown(Scalar name, String message, Set<String> known) {
     if (complete(Kind.OPTION)) {
-      context
-          .problems()
-          .add(
-              name.place(),
-              message + Words.quoted(name.text()),
-              NearMatch.help(name.text(), known));
+      String help = helps.computeIfAbsent(name.text(), text -> NearMatch.help(text, known));
+      context.problems().add(name.place(), message + Words.quoted(name.text()), help);
     }
   }
 

@@ -26,19 +26,21 @@ public final class Characters {
 
   /** The first character of the file that is refused, if there is one. */
   static Optional<Problem> firstRefused(SourceFile file) {
+    return anyRefused(file.text()) ? Optional.of(located(file)) : Optional.empty();
+  }
+
+  private static Problem located(SourceFile file) {
+    int[] characters = file.text().codePoints().toArray();
     int line = 1;
-    int column = 1;
-    for (int i = 0;
-        i < file.text().length();
-        i += Character.charCount(file.text().codePointAt(i))) {
-      int character = file.text().codePointAt(i);
-      if (refused(character)) {
-        return Optional.of(problem(character, new Place(file.path(), line, column, 1)));
+    int lineStart = 0;
+    int at = 0;
+    while (!refused(characters[at])) {
+      if (characters[at++] == '\n') {
+        line++;
+        lineStart = at;
       }
-      line += character == '\n' ? 1 : 0;
-      column = character == '\n' ? 1 : column + 1;
     }
-    return Optional.empty();
+    return problem(characters[at], new Place(file.path(), line, at - lineStart + 1, 1));
   }
 
   private static boolean refused(int character) {

@@ -82,7 +82,7 @@ final class TreeBuilder {
     if (!(event instanceof ScalarEvent written)) {
       return new Scalar("", false, place);
     }
-    if (Characters.anyRefused(written.getValue())) {
+    if (written.isDQuoted() && Characters.anyRefused(written.getValue())) {
       refuse(
           place,
           "an escape in this text makes an invisible control character",

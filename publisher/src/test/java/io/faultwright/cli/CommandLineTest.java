@@ -13,7 +13,9 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,8 +125,7 @@ class CommandLineTest {
     assertMistake(
         "`--seconds` cannot be `0`", "`--seconds N`", "check", kb("clean"), "--seconds", "0");
     assertMistake("`--format` cannot be `xml`", "", "check", kb("clean"), "--format", "xml");
-    assertMistake(
-        "is one argument too many", "", "check", kb("clean"), "twice");
+    assertMistake("is one argument too many", "", "check", kb("clean"), "twice");
     assertMistake("is not there", "did you mean `" + kb("clean") + "`?", "check", kb("claen"));
     assertMistake(
         "is a file, not a folder", "give the folder", "check", kb("clean") + "/handbook.yaml");
@@ -265,6 +266,32 @@ class CommandLineTest {
     assertEquals(0, run("publish", kb("clean"), "--to", to.toString()), err.toString());
     assertFalse(Files.readString(to.resolve("index.html")).contains("DRAFT"));
     assertTrue(out.toString().startsWith("published to "), out.toString());
+  }
+
+  @Test
+  void picturesOfGuidesArePublishedWithThem() throws IOException {
+    write("clean/guides/valve.md", "# Valve\n\n![The valve](pictures/valve.png)\n");
+    write("clean/guides/pictures/valve.png", "picture");
+    write("clean/guides/.hidden.png", "secret");
+    Path to = folder.resolve("site");
+    assertEquals(0, run("publish", kb("clean"), "--to", to.toString()), err.toString());
+    try (Stream<Path> files = Files.walk(to)) {
+      List<String> names = files.map(file -> file.getFileName().toString()).toList();
+      assertTrue(names.contains("valve.png"), names.toString());
+      assertFalse(names.contains(".hidden.png"), names.toString());
+    }
+  }
+
+  @Test
+  void linkToNothingKeepsAReleaseBackAndIsToldOfADraft() throws IOException {
+    write("clean/guides/valve.md", "# Valve\n\n![The valve](missing.png)\n");
+    Path to = folder.resolve("site");
+    assertEquals(2, run("publish", kb("clean"), "--to", to.toString()));
+    assertFalse(Files.exists(to));
+    assertTrue(err.toString().contains("guides/valve.md:3"), err.toString());
+    err.getBuffer().setLength(0);
+    assertEquals(0, run("publish", kb("clean"), "--to", to.toString(), "--draft"));
+    assertTrue(err.toString().contains("guides/valve.md:3"), err.toString());
   }
 
   @Test
