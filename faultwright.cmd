@@ -84,7 +84,7 @@ if errorlevel 1 (
 if not exist "%FW_HOME%\publisher\target" mkdir "%FW_HOME%\publisher\target"
 type nul > "%FW_STAMP%.next"
 pushd "%FW_HOME%"
-call mvn -q -B -ntp -DskipTests package 1>&2 <nul
+call mvn -q -B -ntp -Dmaven.test.skip=true -Dstyle.color=never package 1>&2 <nul
 set "FW_RESULT=%ERRORLEVEL%"
 popd
 if not "%FW_RESULT%"=="0" (

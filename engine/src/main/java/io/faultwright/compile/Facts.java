@@ -3,7 +3,9 @@ package io.faultwright.compile;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -52,13 +54,29 @@ public final class Facts {
         : Optional.empty();
   }
 
-  /** Whether a condition of the symptom holds. */
-  public Truth truth(Condition condition) {
+  /**
+   * Whether a condition of the symptom comes out as wanted. A test on a reading that the machine
+   * does not have never does.
+   */
+  public Truth met(Condition condition, Truth wanted) {
+    boolean positive = wanted == Truth.TRUE;
     return condition.match(
-        all -> all.parts().stream().map(this::truth).reduce(Truth.TRUE, Truth::and),
-        any -> any.parts().stream().map(this::truth).reduce(Truth.FALSE, Truth::or),
-        not -> truth(not.part()).not(),
-        test -> truth(program.tests().number(test)));
+        all -> met(all.parts(), wanted, positive),
+        any -> met(any.parts(), wanted, !positive),
+        not -> met(not.part(), wanted.not()),
+        test -> met(program.tests().number(test), wanted));
+  }
+
+  private Truth met(List<Condition> parts, Truth wanted, boolean every) {
+    Stream<Truth> each = parts.stream().map(part -> met(part, wanted));
+    return every ? each.reduce(Truth.TRUE, Truth::and) : each.reduce(Truth.FALSE, Truth::or);
+  }
+
+  private Truth met(int test, Truth wanted) {
+    if (!exists(test)) {
+      return Truth.FALSE;
+    }
+    return wanted == Truth.TRUE ? truth(test) : truth(test).not();
   }
 
   Truth truth(int test) {
@@ -69,7 +87,11 @@ public final class Facts {
     return asked[test];
   }
 
-  /** Whether the machine has, or may have, what a test asks about. */
+  /** Whether the machine has, or may have, the reading of a test and the one its limits follow. */
+  public boolean exists(Condition.Test test) {
+    return exists(program.tests().number(test));
+  }
+
   boolean exists(int test) {
     return program.tests().existence(test).test(candidates);
   }

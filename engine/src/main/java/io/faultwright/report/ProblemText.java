@@ -17,12 +17,17 @@ public final class ProblemText {
 
   /** Problems for which nothing was done. */
   public String write(List<Problem> problems) {
-    return all(problems) + closing(problems, "nothing was checked");
+    return all(problems) + closing(problems, "nothing was done");
   }
 
   /** Problems of some rows or cases, while the others were run. */
   public String skipped(List<Problem> problems) {
     return all(problems) + closing(problems, "what they stand in was left out");
+  }
+
+  /** Problems that a draft is published with. */
+  public String stillOpen(List<Problem> problems) {
+    return all(problems) + closing(problems, "a release is not published with them");
   }
 
   private String all(List<Problem> problems) {

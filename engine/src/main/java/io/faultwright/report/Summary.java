@@ -23,9 +23,16 @@ final class Summary {
     String proved =
         Counts.of(symptoms.size(), "symptom")
             + ": "
-            + (clean == symptoms.size() ? "all" : Long.toString(clean))
+            + howMany(clean, symptoms.size())
             + " proved to have no gap and no contradiction\n";
     return symptoms.isEmpty() ? "" : proved + unproved(symptoms);
+  }
+
+  private static String howMany(long some, long all) {
+    if (some == 0) {
+      return "none";
+    }
+    return some == all && all > 1 ? "all" : Long.toString(some);
   }
 
   private static String unproved(List<SymptomSummary> symptoms) {

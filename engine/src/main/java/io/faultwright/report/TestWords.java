@@ -15,6 +15,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** A test of a condition beside what was found, in words for people. */
 final class TestWords {
   private static final String OPEN = "not known yet";
+  private static final String LACKING = "not on this machine";
 
   private final Wording wording;
 
@@ -45,7 +46,8 @@ final class TestWords {
             reading ->
                 reading.value().map(value -> wording.value(subject, value)).orElse(OPEN)
                     + limits(test, reading),
-            equipment -> wording.oneOf(subject, equipment.values()));
+            equipment -> wording.oneOf(subject, equipment.values()),
+            () -> LACKING);
   }
 
   /** What else has to be known, beyond the subject itself. */
@@ -57,7 +59,7 @@ final class TestWords {
   }
 
   private static String wordFor(String found) {
-    return found.startsWith(OPEN) ? "" : "found ";
+    return found.startsWith(OPEN) || found.equals(LACKING) ? "" : "found ";
   }
 
   private String limits(TestTrace test, Found.OfReading reading) {

@@ -106,7 +106,7 @@ final class CaseResolver {
   }
 
   private static boolean applies(Symptom symptom, Build build) {
-    return BuildConditions.holds(symptom.applies(), build);
+    return build.satisfies(symptom.applies());
   }
 
   private static String facts(Situation given) {

@@ -4,6 +4,7 @@ import io.faultwright.diagnostic.Problems;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.Case;
 import io.faultwright.model.Caution;
+import io.faultwright.model.Condition.Test;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Fault;
 import io.faultwright.model.Handbook;
@@ -12,6 +13,7 @@ import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Never;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
+import io.faultwright.source.Place;
 import io.faultwright.source.Sources;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -67,6 +69,9 @@ public final class Resolver {
     SortedMap<String, Fault> faults = new FaultResolver(context, facts, cautionRule).resolveAll();
     SortedMap<String, Symptom> symptoms =
         new SymptomResolver(context, facts, situation).resolveAll();
+    if (sound) {
+      symptoms.values().forEach(symptom -> requireEquipment(symptom, equipment));
+    }
     SortedMap<String, Never> nevers = new NeverResolver(context, situation).resolveAll();
     SortedMap<String, Case> cases =
         new CaseResolver(context, subjects, symptoms, Optional.of(equipment).filter(one -> sound))
@@ -83,5 +88,18 @@ public final class Resolver {
         cautions,
         new PartResolver(context).resolveAll(),
         new GuideResolver(context).resolveAll());
+  }
+
+  /** A symptom for which no published model and software is left would never be offered. */
+  private void requireEquipment(Symptom symptom, Equipment equipment) {
+    if (equipment.builds().stream().noneMatch(build -> build.satisfies(symptom.applies()))) {
+      Place place = symptom.applies().tests().findFirst().map(Test::place).orElse(symptom.place());
+      context
+          .problems()
+          .add(
+              place,
+              "the symptom `" + symptom.id() + "` applies to no published model and software",
+              "correct `applies`, or publish a model that it applies to");
+    }
   }
 }

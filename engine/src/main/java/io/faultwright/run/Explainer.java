@@ -67,7 +67,7 @@ final class Explainer {
     if (!silencers.isEmpty()) {
       return new RuleTrace.Silenced(silencers);
     }
-    SortedSet<String> waiting = decision.standing().silencers(rule.id(), Truth.UNKNOWN);
+    SortedSet<String> waiting = decision.standing().waitingFor(rule.id());
     if (truth == Truth.UNKNOWN) {
       return new RuleTrace.CouldFire(reasons.of(rule.when()), waiting);
     }

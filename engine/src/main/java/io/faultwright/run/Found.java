@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What a situation says about the subject of a test. */
 public sealed interface Found {
-  /** Dispatches on the kind of subject. */
-  <T> T match(Function<OfReading, T> reading, Function<OfEquipment, T> equipment);
+  /** Dispatches on what there is to say. */
+  <T> T match(
+      Function<OfReading, T> reading, Function<OfEquipment, T> equipment, Supplier<T> lacking);
 
   /**
    * A reading.
@@ -26,7 +28,8 @@ public sealed interface Found {
     }
 
     @Override
-    public <T> T match(Function<OfReading, T> reading, Function<OfEquipment, T> equipment) {
+    public <T> T match(
+        Function<OfReading, T> reading, Function<OfEquipment, T> equipment, Supplier<T> lacking) {
       return reading.apply(this);
     }
   }
@@ -42,8 +45,18 @@ public sealed interface Found {
     }
 
     @Override
-    public <T> T match(Function<OfReading, T> reading, Function<OfEquipment, T> equipment) {
+    public <T> T match(
+        Function<OfReading, T> reading, Function<OfEquipment, T> equipment, Supplier<T> lacking) {
       return equipment.apply(this);
+    }
+  }
+
+  /** The machine does not have the reading, or not the one that its limits follow. */
+  record Lacking() implements Found {
+    @Override
+    public <T> T match(
+        Function<OfReading, T> reading, Function<OfEquipment, T> equipment, Supplier<T> lacking) {
+      return lacking.get();
     }
   }
 }

@@ -29,21 +29,21 @@ final class Reasons {
   }
 
   List<TestTrace> of(Condition condition) {
-    return of(condition, true).toList();
+    return of(condition, Truth.TRUE).toList();
   }
 
-  /** A part of the same truth as the whole is a reason for it, in an `all` as in an `any`. */
-  private Stream<TestTrace> of(Condition condition, boolean wanted) {
+  /** A part that comes out like the whole is a reason for it, in an `all` as in an `any`. */
+  private Stream<TestTrace> of(Condition condition, Truth wanted) {
     return condition.match(
-        all -> among(all.parts(), facts.truth(all), wanted),
-        any -> among(any.parts(), facts.truth(any), wanted),
-        not -> of(not.part(), !wanted),
-        test -> Stream.of(new TestTrace(test, wanted, found(test), missing(test))));
+        all -> among(all.parts(), facts.met(all, wanted), wanted),
+        any -> among(any.parts(), facts.met(any, wanted), wanted),
+        not -> of(not.part(), wanted.not()),
+        test -> Stream.of(new TestTrace(test, wanted == Truth.TRUE, found(test), missing(test))));
   }
 
-  private Stream<TestTrace> among(List<Condition> parts, Truth truth, boolean wanted) {
+  private Stream<TestTrace> among(List<Condition> parts, Truth met, Truth wanted) {
     return parts.stream()
-        .filter(part -> facts.truth(part) == truth)
+        .filter(part -> facts.met(part, wanted) == met)
         .flatMap(part -> of(part, wanted));
   }
 
@@ -51,6 +51,9 @@ final class Reasons {
     String subject = test.subject();
     if (!base.readings().containsKey(subject)) {
       return new Found.OfEquipment(candidates().values(subject));
+    }
+    if (!facts.exists(test)) {
+      return new Found.Lacking();
     }
     boolean against = test.pattern() instanceof AgainstLimits;
     return new Found.OfReading(facts.value(subject), against ? bands(subject) : List.of());
@@ -65,7 +68,7 @@ final class Reasons {
 
   private SortedSet<String> missing(Test test) {
     SortedSet<String> subjects = new TreeSet<>();
-    if (facts.truth(test) == Truth.UNKNOWN && canBeTaken(test.subject())) {
+    if (facts.met(test, Truth.TRUE) == Truth.UNKNOWN && canBeTaken(test.subject())) {
       subjects.add(test.subject());
       if (test.pattern() instanceof AgainstLimits) {
         limits.table(test.subject()).ifPresent(table -> addMissing(table, subjects));

@@ -8,8 +8,10 @@ import io.faultwright.model.FaultPair;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import java.util.Collection;
+import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -17,49 +19,53 @@ import java.util.stream.Stream;
 final class Standing {
   private final SymptomRules rules;
   private final Facts facts;
+  private final List<Rule> firing;
 
   Standing(SymptomRules rules, Facts facts) {
     this.rules = rules;
     this.facts = facts;
+    this.firing =
+        rules.rules(facts, Truth.TRUE).stream()
+            .filter(rule -> silencers(rule.id(), decided -> decided != Truth.FALSE).isEmpty())
+            .toList();
+  }
+
+  /** Rules that may yet fire, those that do included. */
+  private Stream<Rule> possible() {
+    return Stream.of(Truth.TRUE, Truth.UNKNOWN)
+        .flatMap(decided -> rules.rules(facts, decided).stream())
+        .filter(rule -> silencers(rule.id()).isEmpty());
   }
 
   Truth truth(String rule) {
     return facts.decided(rules.position(rule));
   }
 
-  /**
-   * Rules that surely fire and stand instead of this one; they count though silenced themselves.
-   */
+  /** Rules that stand instead of this one and surely hold; they count though silenced. */
   SortedSet<String> silencers(String rule) {
-    return silencers(rule, Truth.TRUE);
+    return silencers(rule, Truth.TRUE::equals);
   }
 
-  /** Rules that stand instead of this one and are decided so. */
-  SortedSet<String> silencers(String rule, Truth decided) {
+  /** Rules that would stand instead of this one and may yet hold. */
+  SortedSet<String> waitingFor(String rule) {
+    return silencers(rule, Truth.UNKNOWN::equals);
+  }
+
+  private SortedSet<String> silencers(String rule, Predicate<Truth> decided) {
     SortedSet<String> found = new TreeSet<>(rules.insteadOf(rule));
-    found.removeIf(other -> truth(other) != decided);
+    found.removeIf(other -> !decided.test(truth(other)));
     return found;
-  }
-
-  boolean fires(Rule rule) {
-    return truth(rule.id()) == Truth.TRUE
-        && silencers(rule.id()).isEmpty()
-        && silencers(rule.id(), Truth.UNKNOWN).isEmpty();
-  }
-
-  boolean couldFire(Rule rule) {
-    return truth(rule.id()) != Truth.FALSE && silencers(rule.id()).isEmpty();
   }
 
   SortedSet<Answer> answers() {
     SortedSet<Answer> answers = new TreeSet<>();
-    where(this::fires).forEach(rule -> answers.addAll(rule.conclusion().answers()));
+    firing.forEach(rule -> answers.addAll(rule.conclusion().answers()));
     return answers;
   }
 
   /** Whether some rule may yet answer. */
   boolean open() {
-    return where(this::couldFire).anyMatch(rule -> !rule.conclusion().answers().isEmpty());
+    return possible().anyMatch(rule -> !rule.conclusion().answers().isEmpty());
   }
 
   boolean contradictory(SortedSet<Answer> answers) {
@@ -70,7 +76,7 @@ final class Standing {
   }
 
   private boolean clash(Answer a, Answer b) {
-    return !a.equals(b) && !(together(a, b));
+    return !a.equals(b) && !together(a, b);
   }
 
   private boolean together(Answer a, Answer b) {
@@ -80,48 +86,41 @@ final class Standing {
   }
 
   /** Faults that a rule which fires excludes. */
-  SortedSet<String> excluded() {
-    SortedSet<String> faults = new TreeSet<>();
-    where(this::fires).forEach(rule -> faults.addAll(excluded(rule)));
-    return faults;
+  private SortedSet<String> excluded() {
+    return faults(firing.stream(), Standing::excluded);
   }
 
   /** Faults, concluded ones left out, that some rule may yet conclude and none excludes. */
   SortedSet<String> stillPossible() {
-    SortedSet<String> faults = concluded(this::couldFire);
-    faults.removeAll(concluded(this::fires));
+    SortedSet<String> faults = faults(possible(), Standing::concluded);
+    faults.removeAll(faults(firing.stream(), Standing::concluded));
     faults.removeAll(excluded());
     return faults;
   }
 
   /** Faults that no rule can conclude any more, and faults that a rule excludes. */
   SortedSet<String> ruledOut() {
-    SortedSet<String> faults = concluded(rule -> true);
-    faults.removeAll(concluded(this::couldFire));
+    SortedSet<String> faults = faults(symptom().rules().values().stream(), Standing::concluded);
+    faults.removeAll(faults(possible(), Standing::concluded));
     faults.addAll(excluded());
     return faults;
   }
 
-  private SortedSet<String> concluded(Predicate<Rule> which) {
+  private static SortedSet<String> faults(
+      Stream<Rule> rules, Function<Rule, Collection<String>> which) {
     SortedSet<String> faults = new TreeSet<>();
-    where(which).forEach(rule -> faults.addAll(concluded(rule)));
+    rules.forEach(rule -> faults.addAll(which.apply(rule)));
     return faults;
   }
 
   private static Collection<String> concluded(Rule rule) {
     return rule.conclusion() instanceof Conclusion.Conclude conclude
         ? conclude.faults()
-        : new TreeSet<>();
+        : List.of();
   }
 
   private static Collection<String> excluded(Rule rule) {
-    return rule.conclusion() instanceof Conclusion.Exclude exclude
-        ? exclude.faults()
-        : new TreeSet<>();
-  }
-
-  private Stream<Rule> where(Predicate<Rule> which) {
-    return symptom().rules().values().stream().filter(which);
+    return rule.conclusion() instanceof Conclusion.Exclude exclude ? exclude.faults() : List.of();
   }
 
   private Symptom symptom() {

@@ -5,6 +5,7 @@ import io.faultwright.compile.Statement;
 import io.faultwright.compile.Statement.Kind;
 import io.faultwright.compile.SymptomProgram;
 import io.faultwright.compile.Truth;
+import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -58,6 +59,15 @@ final class SymptomRules {
 
   Statement statement(int position) {
     return statements().get(position);
+  }
+
+  /** The rules whose conditions are decided so, in the order of their ids. */
+  List<Rule> rules(Facts facts, Truth truth) {
+    return decided(facts, Kind.RULE, truth).mapToObj(this::rule).toList();
+  }
+
+  private Rule rule(int position) {
+    return symptom().rules().get(statement(position).id());
   }
 
   int position(String rule) {

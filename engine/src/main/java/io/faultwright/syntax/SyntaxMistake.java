@@ -45,7 +45,8 @@ final class SyntaxMistake {
           new Wording(
               "mapping values are not allowed",
               "a colon is not expected here",
-              "put a text that contains `: ` in quotes, or begin the key on a line of its own"),
+              "put a text that contains `: ` in quotes, or begin the key on a line of its own,"
+                  + " indented like the keys beside it"),
           new Wording(
               "mapping keys are not allowed",
               "a key is not expected here",

@@ -84,7 +84,7 @@ class RuleCompilerTest {
   void aConditionThatRepeatsItselfIsDecided() {
     Facts facts = facts(situation().word("ice", "yes"));
     Condition twice = base.symptoms().get("s").rules().get("twice").when();
-    assertEquals(Truth.TRUE, facts.truth(twice));
+    assertEquals(Truth.TRUE, facts.met(twice, Truth.TRUE));
   }
 
   @Test

@@ -20,7 +20,14 @@ record GeneratedRules(List<Rule> rules, List<Sample> samples) {
   private static final long SEED = 20260302;
 
   /** A rule: choices that equal a value, and quantities above a threshold. */
-  record Rule(String name, Map<Integer, String> choices, Map<Integer, Integer> above) {}
+  record Rule(String name, Map<Integer, String> choices, Map<Integer, Integer> above) {
+    boolean firesOn(Sample sample) {
+      return choices.entrySet().stream()
+              .allMatch(test -> sample.choices().get(test.getKey()).equals(test.getValue()))
+          && above.entrySet().stream()
+              .allMatch(test -> sample.quantities().get(test.getKey()) > test.getValue());
+    }
+  }
 
   /** A sample: one value for each choice and for each quantity. */
   record Sample(List<String> choices, List<Integer> quantities) {}

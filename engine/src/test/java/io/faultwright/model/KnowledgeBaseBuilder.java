@@ -83,6 +83,12 @@ public final class KnowledgeBaseBuilder {
     return this;
   }
 
+  /** Restricts a reading to some equipment. */
+  public KnowledgeBaseBuilder applies(String id, Condition equipment) {
+    Reading old = readings.get(id);
+    return reading(id, old.domain(), old.access(), old.minutes().intValue(), equipment);
+  }
+
   public KnowledgeBaseBuilder limits(LimitsTable table) {
     limits.put(table.reading(), table);
     return this;

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -44,12 +45,39 @@ final class DirectTruth {
             .toList();
   }
 
+  /** Whether a condition holds. */
   double of(Condition condition) {
+    return of(condition, true);
+  }
+
+  /** Whether it holds, or fails, as wanted; a test of what the machine lacks does neither. */
+  private double of(Condition condition, boolean wanted) {
     return condition.match(
-        all -> all.parts().stream().mapToDouble(this::of).min().orElse(TRUE),
-        any -> any.parts().stream().mapToDouble(this::of).max().orElse(FALSE),
-        not -> 1 - of(not.part()),
-        this::ofTest);
+        all -> joined(all.parts(), wanted, wanted),
+        any -> joined(any.parts(), wanted, !wanted),
+        not -> of(not.part(), !wanted),
+        test -> exists(test) ? wanted ? ofTest(test) : 1 - ofTest(test) : FALSE);
+  }
+
+  private double joined(List<Condition> parts, boolean wanted, boolean every) {
+    DoubleStream each = parts.stream().mapToDouble(part -> of(part, wanted));
+    return every ? each.min().orElse(TRUE) : each.max().orElse(FALSE);
+  }
+
+  private boolean exists(Condition.Test test) {
+    boolean against = test.pattern() instanceof Condition.AgainstLimits;
+    LimitsTable table = base.limits().get(test.subject());
+    return builds.stream()
+        .anyMatch(
+            build ->
+                has(build, test.subject())
+                    && (!against || table.driver().stream().allMatch(id -> has(build, id))));
+  }
+
+  private boolean has(Build build, String subject) {
+    return !base.readings().containsKey(subject)
+        || base.readings().get(subject).applies().equals(Condition.ALWAYS)
+        || holds(base.readings().get(subject).applies(), build);
   }
 
   private double ofTest(Condition.Test test) {

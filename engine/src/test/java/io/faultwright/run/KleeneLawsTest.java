@@ -8,9 +8,12 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Situation;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -110,6 +113,50 @@ class KleeneLawsTest {
           assertEquals(trace.verdict(), runner.verdict(RandomWorld.SYMPTOM, situation));
           assertEquals(trace, another.run(RandomWorld.SYMPTOM, situation));
         });
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {41, 42, 43, 44})
+  void withRulesInsteadOfOthersMoreReadingsNeverTakeAnAnswerBack(long seed) {
+    RandomWorld world = new RandomWorld(seed);
+    KnowledgeBase base = world.layeredBase(RULES);
+    Runner runner = new Runner(base, RuleCompiler.compile(base));
+    forSituations(
+        world,
+        situation -> {
+          Trace before = runner.run(RandomWorld.SYMPTOM, situation);
+          for (Situation more : List.of(world.extended(situation), world.completed(situation))) {
+            Trace after = runner.run(RandomWorld.SYMPTOM, more);
+            assertTrue(after.answers().containsAll(before.answers()));
+            assertTrue(after.ruledOut().containsAll(before.ruledOut()));
+            assertTrue(before.stillPossible().containsAll(after.stillPossible()));
+          }
+        });
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {51, 52, 53, 54})
+  void aRuleFiresWhereItHoldsAndNoneMayStandInsteadOfIt(long seed) {
+    RandomWorld world = new RandomWorld(seed);
+    KnowledgeBase base = world.layeredBase(RULES);
+    Runner runner = new Runner(base, RuleCompiler.compile(base));
+    Collection<Rule> rules = base.symptoms().get(RandomWorld.SYMPTOM).rules().values();
+    forSituations(
+        world,
+        situation -> {
+          DirectTruth direct = new DirectTruth(base, situation);
+          Set<String> expected =
+              rules.stream()
+                  .filter(rule -> direct.of(rule.when()) == DirectTruth.TRUE)
+                  .filter(rule -> rules.stream().allMatch(other -> yields(other, rule, direct)))
+                  .map(Rule::id)
+                  .collect(Collectors.toSet());
+          assertEquals(expected, runner.run(RandomWorld.SYMPTOM, situation).fired());
+        });
+  }
+
+  private static boolean yields(Rule other, Rule rule, DirectTruth direct) {
+    return !other.insteadOf().contains(rule.id()) || direct.of(other.when()) == DirectTruth.FALSE;
   }
 
   private static void forSituations(RandomWorld world, Consumer<Situation> law) {

@@ -22,10 +22,13 @@ import io.faultwright.model.SituationBuilder;
 import io.faultwright.model.SymptomBuilder;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -44,6 +47,10 @@ final class RandomWorld {
           "software", List.of("1.4", "2.9", "2.10"),
           "defrost", List.of("hot-gas", "electric"));
 
+  /** What each model does not have. */
+  private static final Map<String, Set<String>> LACKING =
+      Map.of("FL-1", Set.of(), "FL-2", Set.of("flow", "ambient"), "TN-1", Set.of("valve"));
+
   private final Random random;
 
   RandomWorld(long seed) {
@@ -52,13 +59,30 @@ final class RandomWorld {
 
   /** The world with so many rules of one symptom, each with a fault of its own. */
   KnowledgeBase base(int rules) {
+    return base(rules, i -> new String[0]);
+  }
+
+  /** The same, some of the rules standing instead of earlier ones. */
+  KnowledgeBase layeredBase(int rules) {
+    return base(rules, this::someBefore);
+  }
+
+  private String[] someBefore(int rule) {
+    return rule == 0
+        ? new String[0]
+        : random.ints(random.nextInt(3), 0, rule).mapToObj(i -> "r" + i).toArray(String[]::new);
+  }
+
+  private KnowledgeBase base(int rules, IntFunction<String[]> insteadOf) {
     SymptomBuilder symptom = symptom(SYMPTOM);
     IntStream.range(0, rules)
-        .forEach(i -> symptom.concludes("r" + i, condition(DEPTH), "fault-" + i));
+        .forEach(
+            i -> symptom.concludes("r" + i, condition(DEPTH), "fault-" + i, insteadOf.apply(i)));
     return world().symptom(symptom).build();
   }
 
-  static KnowledgeBaseBuilder world() {
+  /** Not every build has a valve or a flow. */
+  private static KnowledgeBaseBuilder world() {
     KnowledgeBaseBuilder base =
         new KnowledgeBaseBuilder()
             .option("defrost", "hot-gas", "electric")
@@ -67,6 +91,8 @@ final class RandomWorld {
             .model("TN-1", "tarn", Map.of("defrost", "hot-gas"), "2.10");
     CHOICES.forEach(choice -> base.choice(choice, VALUES.toArray(String[]::new)));
     QUANTITIES.forEach(quantity -> base.measured(quantity, "K", "0", "12"));
+    base.applies("valve", is("family", "fell")).applies("flow", is("defrost", "hot-gas"));
+    base.applies("ambient", is("model", "FL-1", "TN-1"));
     return base.limits(pressure()).limits(coil()).limits(flow());
   }
 
@@ -165,9 +191,17 @@ final class RandomWorld {
     readings().forEach(reading -> situation.value(reading, known(partial, reading)));
     partial.equipment().forEach(situation::equipment);
     if (partial.equipment().isEmpty()) {
-      situation.equipment("model", pick(EQUIPMENT.get("model")));
+      situation.equipment("model", pick(modelsWith(partial.readings().keySet())));
     }
     return situation.build();
+  }
+
+  private static List<String> modelsWith(Set<String> readings) {
+    return LACKING.entrySet().stream()
+        .filter(model -> Collections.disjoint(model.getValue(), readings))
+        .map(Map.Entry::getKey)
+        .sorted()
+        .toList();
   }
 
   /** The situation with one more reading given, where one is missing. */

@@ -96,16 +96,27 @@ class ReasonsTest {
   }
 
   @Test
-  void aReadingThatNoBuildHasIsNotMissing() {
-    KnowledgeBase base =
-        world()
-            .reading("drain", yesNo(), Access.OUTSIDE, 1, is("family", "tarn"))
-            .symptom(symptom("s").concludes("r", is("drain", "yes"), "a"))
-            .build();
-    assertTrue(
-        run(base, situation().equipment("family", "fell")).rules().get("r")
-            instanceof RuleTrace.CannotFire);
-    assertEquals(Set.of("drain"), missing(base, situation()));
+  void aReadingThatTheMachineLacksRulesTheTestOut() {
+    for (Condition test : List.of(is("drain", "yes"), not(is("drain", "yes")))) {
+      KnowledgeBase base = withDrain(any(ICE, test));
+      RuleTrace rule = run(base, fell().word("ice", "no")).rules().get("r");
+      List<TestTrace> failed = ((RuleTrace.CannotFire) rule).failed();
+      assertEquals(List.of("ice", "drain"), subjects(failed));
+      assertEquals(new Found.Lacking(), failed.get(1).found());
+      assertEquals(Set.of(), failed.get(1).missing());
+    }
+  }
+
+  @Test
+  void aReadingThatTheMachineMayHaveIsMissing() {
+    assertEquals(Set.of("drain"), missing(withDrain(is("drain", "yes")), situation()));
+  }
+
+  private static KnowledgeBase withDrain(Condition when) {
+    return world()
+        .reading("drain", yesNo(), Access.OUTSIDE, 1, is("family", "tarn"))
+        .symptom(symptom("s").concludes("r", when, "a"))
+        .build();
   }
 
   private static Set<String> missing(KnowledgeBase base, SituationBuilder situation) {

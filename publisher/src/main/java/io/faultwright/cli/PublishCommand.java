@@ -6,6 +6,8 @@ import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.report.CheckText;
+import io.faultwright.report.ProblemText;
+import io.faultwright.site.ChartDrawings;
 import io.faultwright.site.Options;
 import io.faultwright.site.SitePublisher;
 import io.faultwright.site.Summary;
@@ -14,7 +16,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,7 +66,11 @@ final class PublishCommand implements Callable<Integer> {
       return refuse(checked, sources);
     }
     try {
-      console.print(words(publish(checked)));
+      Summary summary = publish(checked);
+      console.print(words(summary));
+      if (!summary.problems().isEmpty()) {
+        console.say(new ProblemText(sources, console.errInk()).stillOpen(summary.problems()));
+      }
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
@@ -88,18 +93,17 @@ final class PublishCommand implements Callable<Integer> {
   }
 
   private Summary publish(Checked checked) throws IOException {
-    boolean marked = draft && checked.report().errors() > 0;
     try (Watching watching = new Watching(console, timings)) {
       watching.phase("charts");
-      var charts = new Charts(checked.knowledge(), paper, marked).draw();
+      var charts = new ChartDrawings(checked.knowledge(), draft, paper).all();
       watching.phase("site");
-      return new SitePublisher().publish(checked.knowledge(), charts, options(checked, marked), to);
+      return new SitePublisher().publish(checked.knowledge(), charts, options(checked), to);
     }
   }
 
-  private Options options(Checked checked, boolean marked) {
-    List<Finding> findings = marked ? checked.report().findings() : List.of();
-    return new Options(marked, findings, pdf, paper, new TreeMap<>());
+  private Options options(Checked checked) throws IOException {
+    List<Finding> findings = draft ? checked.report().findings() : List.of();
+    return new Options(draft, findings, pdf, paper, GuidePictures.read(folder.path()));
   }
 
   private String words(Summary summary) {

@@ -48,7 +48,7 @@ final class Watching implements Watch, AutoCloseable {
       phase("end");
       for (int i = 0; i + 1 < phases.size(); i++) {
         long millis = (phases.get(i + 1).since() - phases.get(i).since()) / 1_000_000;
-        console.say(String.format(Locale.ROOT, "%-10s %6d ms%n", phases.get(i).phase(), millis));
+        console.say(String.format(Locale.ROOT, "%-10s %6d ms\n", phases.get(i).phase(), millis));
       }
     }
   }

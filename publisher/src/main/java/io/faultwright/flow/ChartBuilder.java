@@ -121,7 +121,8 @@ public final class ChartBuilder {
   }
 
   private Node check(Asked asked) {
-    String stem = "check." + asked.question().subject() + (asked.question().limits() ? ".limits" : "");
+    String stem =
+        "check." + asked.question().subject() + (asked.question().limits() ? ".limits" : "");
     String id = stem;
     for (int copy = 2; nodes.containsKey(id); copy++) {
       id = stem + "." + copy;

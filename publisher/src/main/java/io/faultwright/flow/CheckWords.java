@@ -90,8 +90,8 @@ final class CheckWords {
     return few
         ? table.rows().stream()
             .map(row -> row(table.reading(), row))
-            .collect(Collectors.joining("; ", "Limits: ", "."))
-        : "Limits: table ‘" + wording.subject(table.reading()) + "’ in the handbook.";
+            .collect(Collectors.joining("; ", "Compare with the limits: ", "."))
+        : "Compare with the table ‘" + wording.subject(table.reading()) + "’ in the handbook.";
   }
 
   private String row(String reading, LimitsTable.Row row) {
@@ -100,8 +100,15 @@ final class CheckWords {
             row.low().map(low -> new Interval.End(low, true)),
             row.high().map(high -> new Interval.End(high, true)));
     String figures = wording.interval(reading, within);
-    return row.builds().equals(Condition.ALWAYS)
-        ? figures
-        : wording.condition(row.builds()) + ": " + figures;
+    return row.builds().equals(Condition.ALWAYS) ? figures : builds(row.builds()) + " " + figures;
+  }
+
+  /** A single fact by its value alone, where that is clear. */
+  private String builds(Condition builds) {
+    List<Condition.Test> tests = Questions.tests(builds).toList();
+    boolean clear = tests.size() == 1 && !tests.get(0).subject().equals(Equipment.SOFTWARE);
+    return clear
+        ? wording.pattern(tests.get(0).subject(), tests.get(0).pattern())
+        : Words.lowerFirst(wording.condition(builds)).replace(": ", " ") + ":";
   }
 }

@@ -43,12 +43,12 @@ final class Order {
 
     private final Comparator<Candidate> order;
 
-
     Priority(Comparator<Candidate> order) {
       this.order =
           order
               .thenComparing(candidate -> candidate.question.takingOnly())
-              .thenComparing(Candidate::gain).thenComparing(Candidate::question, Question.QUICKEST);
+              .thenComparing(Candidate::gain)
+              .thenComparing(Candidate::question, Question.QUICKEST);
     }
   }
 

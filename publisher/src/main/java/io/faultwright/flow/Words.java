@@ -31,8 +31,7 @@ final class Words {
 
   /** The first word as it is, the others to stand within a line. */
   static List<String> inLine(List<String> words) {
-    return Stream.concat(
-            words.stream().limit(1), words.stream().skip(1).map(Words::lowerFirst))
+    return Stream.concat(words.stream().limit(1), words.stream().skip(1).map(Words::lowerFirst))
         .toList();
   }
 }

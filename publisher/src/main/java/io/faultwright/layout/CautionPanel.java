@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * repeated.
  */
 final class CautionPanel {
-  private static final double SIZE = 8.5;
+  private static final double SIZE = Typography.SMALLEST;
   private static final double LEADING = 10.5;
   private static final double BETWEEN = 16;
 
@@ -29,10 +29,13 @@ final class CautionPanel {
         parts.stream()
             .flatMap(part -> part.tree().nodes())
             .map(Tree::node)
-            .flatMap(node -> node instanceof Node.Check check ? check.warnings().stream() : Stream.of())
+            .flatMap(
+                node -> node instanceof Node.Check check ? check.warnings().stream() : Stream.of())
             .filter(Warning::hasMore)
             .distinct()
-            .sorted(Comparator.comparing((Warning w) -> WORDS.indexOf(w.word())).thenComparing(Warning::text))
+            .sorted(
+                Comparator.comparing((Warning w) -> WORDS.indexOf(w.word()))
+                    .thenComparing(Warning::text))
             .toList();
     return width < WIDE || warnings.size() < 2 ? single(warnings, width) : twin(warnings, width);
   }
@@ -48,8 +51,7 @@ final class CautionPanel {
     double half = Grid.half((width - BETWEEN) / 2);
     int middle = (warnings.size() + 1) / 2;
     Figure left = single(warnings.subList(0, middle), half);
-    Figure right =
-        single(warnings.subList(middle, warnings.size()), half).shifted(width - half, 0);
+    Figure right = single(warnings.subList(middle, warnings.size()), half).shifted(width - half, 0);
     return new Figure(
         width,
         Math.max(left.height(), right.height()),

@@ -21,8 +21,7 @@ final class CautionText {
   /** Adds some of a warning's text to a column of a width. */
   void add(Paragraph column, Warning warning, String text, double width) {
     double symbol = warning.alert() ? Grid.half(leading * 1.15) : 0;
-    double head =
-        Grid.half(symbol + Typography.width(warning.word(), size, true) + size * 0.5);
+    double head = Grid.half(symbol + Typography.width(warning.word(), size, true) + size * 0.5);
     List<String> lines =
         new Wrap(size, false).lines(text, line -> width - (line == 0 ? head : 0), MOST_LINES);
     if (warning.alert()) {

@@ -3,6 +3,7 @@ package io.faultwright.layout;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,11 +14,17 @@ import java.util.Optional;
  * by connectors.
  */
 public final class ChartLayout {
-  /** Text sizes tried for a single page, largest first; the small print is half a point less. */
-  private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, 9.0, 8.5);
+  /** Least text size; charts that do not fit in it take several pages. */
+  private static final double PAGED = Typography.SMALLEST + 0.5;
 
-  /** Text size of a chart of several pages. */
-  private static final double PAGED = 9;
+  /** Text sizes tried for a single page, largest first; the small print is half a point less. */
+  private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, PAGED);
+
+  /**
+   * Shares of a full page up to which pages are filled with the tops of branches; the first that
+   * needs the fewest pages is taken.
+   */
+  private static final List<Double> FILLS = List.of(0.5, 0.7, 0.9);
 
   /** Most nodes that are tried on a single page. */
   private static final int MOST_ON_ONE = 16;
@@ -49,12 +56,11 @@ public final class ChartLayout {
 
   private List<ChartPage> several(Flowchart chart, List<Tree> trees) {
     Printer printer = printer(PAGED, chart);
-    Cutting cutting = new Cutting(part -> printer.fits(List.of(part)));
-    Map<String, Part> parts = new LinkedHashMap<>();
-    trees.stream()
-        .flatMap(tree -> cutting.parts(tree).stream())
-        .forEach(part -> parts.putIfAbsent(part.id(), part));
-    List<List<Part>> pages = new Packing(printer).pages(chart.start().id(), parts);
+    List<List<Part>> pages =
+        FILLS.stream()
+            .map(fill -> packed(chart, trees, printer, fill))
+            .min(Comparator.comparing(List::size))
+            .orElseThrow();
     Numbering numbering = new Numbering(pages);
     List<List<Part>> numbered =
         pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
@@ -65,13 +71,27 @@ public final class ChartLayout {
         .orElseThrow();
   }
 
+  private static List<List<Part>> packed(
+      Flowchart chart, List<Tree> trees, Printer printer, double fill) {
+    Growth growth = new Growth(printer::fits, fill * Part.FULL);
+    Map<String, Part> parts = new LinkedHashMap<>();
+    trees.stream()
+        .flatMap(tree -> growth.parts(tree).stream())
+        .forEach(part -> parts.putIfAbsent(part.id(), part));
+    return new Packing(printer).pages(chart.start().id(), parts);
+  }
+
   /** All pages at one text size, if they fit. */
   private static Optional<List<ChartPage>> print(Printer printer, List<List<Part>> parts) {
     List<ChartPage> pages = new ArrayList<>();
     for (List<Part> page : parts) {
-      printer.print(page, pages.size() + 1, parts.size()).ifPresent(pages::add);
+      Optional<ChartPage> printed = printer.print(page, pages.size() + 1, parts.size());
+      if (printed.isEmpty()) {
+        return Optional.empty();
+      }
+      pages.add(printed.get());
     }
-    return Optional.of(pages).filter(all -> all.size() == parts.size());
+    return Optional.of(pages);
   }
 
   private Printer printer(double size, Flowchart chart) {

@@ -66,10 +66,11 @@ final class Decision {
     return new Fit(width, height, wrap.lines(question, room, MOST_LINES));
   }
 
-  /** Width inside the diamond at the corners of a line that lies furthest from the middle. */
+  /** Width inside the diamond beside the corners of a line, with a little air. */
   private double room(double width, double height, int count, int line) {
     double fromMiddle = (line - count / 2.0) * type.leading();
     double furthest = Math.max(Math.abs(fromMiddle), Math.abs(fromMiddle + type.leading()));
-    return Math.max(0, width * (1 - 2 * (furthest - 1.5) / height) - type.padding());
+    double letters = furthest - (type.leading() - type.size()) / 2 - 1;
+    return Math.max(0, width * (1 - 2 * letters / height) - 1.4 * type.padding());
   }
 }

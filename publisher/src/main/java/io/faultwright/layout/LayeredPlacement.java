@@ -35,13 +35,37 @@ final class LayeredPlacement {
   }
 
   private final Typography type;
+  private final Slots measure;
 
   LayeredPlacement(Typography type) {
     this.type = type;
+    this.measure = new Slots(type);
   }
 
   Placement place(Tree tree) {
-    return new Drawing(new Slots(type).of(tree)).placement();
+    return new Drawing(tree).placement();
+  }
+
+  /** Whether the rows alone, however they are placed, are too wide or too high for a room. */
+  boolean exceeds(Tree tree, Box room) {
+    List<List<Slot>> rows = measure.rows(tree);
+    double height = (rows.size() - 1) * rowSpacing();
+    for (List<Slot> row : rows) {
+      height += row.stream().mapToDouble(Slot::height).max().orElse(0);
+    }
+    return height > room.height() || rows.stream().anyMatch(row -> width(row) > room.width());
+  }
+
+  private double width(List<Slot> row) {
+    return row.stream().mapToDouble(Slot::width).sum() + (row.size() - 1) * spacing();
+  }
+
+  private double spacing() {
+    return type.size() * 1.4;
+  }
+
+  private double rowSpacing() {
+    return type.size() * 1.6;
   }
 
   /** One run of the algorithm. */
@@ -51,8 +75,12 @@ final class LayeredPlacement {
     private final List<ElkEdge> edges = new ArrayList<>();
     private final ElkNode graph = graph();
 
-    Drawing(List<Slot> slots) {
-      this.slots = slots;
+    Drawing(Tree tree) {
+      Map<Tree, Slot> byTree = new IdentityHashMap<>();
+      measure.rows(tree).stream()
+          .flatMap(List::stream)
+          .forEach(slot -> byTree.put(slot.tree(), slot));
+      this.slots = tree.nodes().map(byTree::get).toList();
       slots.forEach(slot -> nodes.put(slot.tree(), node(slot)));
       slots.forEach(this::connect);
       nodes
@@ -141,8 +169,8 @@ final class LayeredPlacement {
         LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
     graph.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
     graph.setProperty(LayeredOptions.RANDOM_SEED, 1);
-    graph.setProperty(LayeredOptions.SPACING_NODE_NODE, type.size() * 1.4);
-    graph.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, type.size() * 1.6);
+    graph.setProperty(LayeredOptions.SPACING_NODE_NODE, spacing());
+    graph.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, rowSpacing());
     graph.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, type.size() * 0.8);
     graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, type.size() * 0.8);
     graph.setProperty(LayeredOptions.SPACING_EDGE_NODE, type.size());

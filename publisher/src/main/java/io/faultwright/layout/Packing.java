@@ -50,7 +50,7 @@ final class Packing {
   private boolean holds(List<Part> page, Part part) {
     List<Part> more = with(page, part);
     int weight = more.stream().mapToInt(one -> Part.weight(one.tree())).sum();
-    return weight <= Cutting.FULL && printer.fits(more);
+    return weight <= Part.FULL && printer.turned(more).equals(printer.turned(page));
   }
 
   private static List<Part> with(List<Part> page, Part part) {

@@ -13,6 +13,9 @@ import java.util.stream.Stream;
  * @param tree what is drawn, an entry connector on top unless it is the start
  */
 record Part(String id, Tree tree) {
+  /** About twelve nodes a page, each of weight two, and a few connectors of weight one. */
+  static final int FULL = 27;
+
   private static final String UNMARKED = "";
 
   /** A part that begins at the start, or that other parts lead to. */

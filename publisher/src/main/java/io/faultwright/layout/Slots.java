@@ -13,34 +13,23 @@ final class Slots {
     this.type = type;
   }
 
-  /** The slots of a tree, in the order of {@link Tree#nodes()}. */
-  List<Slot> of(Tree tree) {
-    List<Double> headrooms = new ArrayList<>();
-    List<Integer> depths = new ArrayList<>();
-    List<Slot> slots = new ArrayList<>();
-    measure(tree, "", 0, slots, depths, headrooms);
-    for (int i = 0; i < slots.size(); i++) {
-      slots.set(i, slots.get(i).withHeadroom(headrooms.get(depths.get(i))));
-    }
-    return slots;
+  /** The slots of a tree row by row, each row from left to right. */
+  List<List<Slot>> rows(Tree tree) {
+    List<List<Slot>> rows = new ArrayList<>();
+    measure(tree, "", 0, rows);
+    return rows.stream().map(Slots::levelled).toList();
   }
 
-  private void measure(
-      Tree tree,
-      String answer,
-      int depth,
-      List<Slot> slots,
-      List<Integer> depths,
-      List<Double> headrooms) {
-    Slot slot = Slot.of(tree, answer, figures, type);
-    slots.add(slot);
-    depths.add(depth);
-    if (headrooms.size() <= depth) {
-      headrooms.add(0.0);
+  private void measure(Tree tree, String answer, int depth, List<List<Slot>> rows) {
+    if (rows.size() <= depth) {
+      rows.add(new ArrayList<>());
     }
-    headrooms.set(depth, Math.max(headrooms.get(depth), slot.headroom()));
-    for (Tree.Limb limb : tree.limbs()) {
-      measure(limb.tree(), limb.answer(), depth + 1, slots, depths, headrooms);
-    }
+    rows.get(depth).add(Slot.of(tree, answer, figures, type));
+    tree.limbs().forEach(limb -> measure(limb.tree(), limb.answer(), depth + 1, rows));
+  }
+
+  private static List<Slot> levelled(List<Slot> row) {
+    double headroom = row.stream().mapToDouble(Slot::headroom).max().orElse(0);
+    return row.stream().map(slot -> slot.withHeadroom(headroom)).toList();
   }
 }

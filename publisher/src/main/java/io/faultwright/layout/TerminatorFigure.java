@@ -8,6 +8,9 @@ final class TerminatorFigure {
   private static final int MOST_TITLE_LINES = 6;
   private static final int MOST_ADVICE_LINES = 6;
 
+  /** The advice may be this much wider than the title before it is broken. */
+  private static final double ADVICE = 1.3;
+
   private final Typography type;
 
   TerminatorFigure(Typography type) {
@@ -33,13 +36,12 @@ final class TerminatorFigure {
     Wrap bold = new Wrap(type.size(), true);
     Wrap plain = new Wrap(type.small(), false);
     List<String> titles = bold.balanced(title, widest, MOST_TITLE_LINES);
-    List<String> advices = plain.balanced(advice, widest, MOST_ADVICE_LINES);
+    List<String> advices = plain.balanced(advice, widest * ADVICE, MOST_ADVICE_LINES);
     double text = titles.size() * type.leading() + advices.size() * type.smallLeading();
     double height = Grid.even(text + type.padding() * 1.6);
     double inset = inset(height, text) + type.padding() * 0.5;
-    double width = Grid.even(Math.max(bold.widest(titles), plain.widest(advices)) + 2 * inset);
-    width = Math.max(width, height * 1.5);
-    width = Grid.even(width);
+    double widestLine = Math.max(bold.widest(titles), plain.widest(advices));
+    double width = Grid.even(Math.max(widestLine + 2 * inset, height * 1.5));
     Paragraph column = new Paragraph(0, Grid.half((height - text) / 2));
     column.addCentred(titles, width / 2, type.size(), true, type.leading());
     column.addCentred(advices, width / 2, type.small(), false, type.smallLeading());

@@ -1,16 +1,33 @@
 package io.faultwright.page;
 
 import io.faultwright.prose.Html;
+import java.util.List;
 
 /**
  * One page of a symptom's chart.
  *
+ * @param anchor id of its element
  * @param title what it is, with its number
+ * @param number of the page, from 1
  * @param href its own file
  * @param svg the drawing
- * @param width of the drawing as set on the page, in pixels
- * @param height of the drawing as set on the page, in pixels
- * @param wide whether it lies on a turned sheet
+ * @param texts the drawing's text where it is lifted out; else none
+ * @param wide whether it is wider than high
  */
 public record ChartFigure(
-    String title, String href, Html svg, int width, int height, boolean wide) {}
+    String anchor,
+    String title,
+    int number,
+    String href,
+    Html svg,
+    List<ChartText> texts,
+    boolean wide) {
+  public ChartFigure {
+    texts = List.copyOf(texts);
+  }
+
+  /** The same page with its drawing. */
+  ChartFigure with(Html drawing, List<ChartText> lifted) {
+    return new ChartFigure(anchor, title, number, href, drawing, lifted, wide);
+  }
+}

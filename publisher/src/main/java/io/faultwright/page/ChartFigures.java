@@ -2,9 +2,11 @@ package io.faultwright.page;
 
 import io.faultwright.layout.Paper;
 import io.faultwright.model.Symptom;
+import io.faultwright.page.Target.Kind;
+import io.faultwright.prose.Html;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.function.ToDoubleFunction;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /** The pages of a symptom's chart, set into the site or the book. */
@@ -25,45 +27,54 @@ final class ChartFigures {
 
   /** Each drawing at its own size. */
   List<ChartFigure> onSite(Symptom symptom, Links links) {
-    return figures(symptom, links, svg -> PIXELS_PER_POINT);
+    return figures(
+        symptom,
+        links,
+        (drawing, figure) -> figure.with(drawing.sized(PIXELS_PER_POINT), List.of()));
   }
 
-  /** Each drawing as large as its sheet allows; wide ones lie on a turned sheet. */
+  /** Each drawing as large as its sheet allows, its text lifted out; wide ones lie turned. */
   List<ChartFigure> inBook(Symptom symptom, Links links, Paper paper) {
-    return figures(symptom, links, svg -> fit(svg, paper, svg.width() > svg.height()));
+    return figures(symptom, links, (drawing, figure) -> set(drawing, figure, paper));
   }
 
-  private List<ChartFigure> figures(Symptom symptom, Links links, ToDoubleFunction<SvgText> scale) {
-    List<SvgText> drawings =
-        charts.getOrDefault(symptom.id(), List.of()).stream().map(SvgText::of).toList();
-    return IntStream.range(0, drawings.size())
+  private static ChartFigure set(Drawing drawing, ChartFigure figure, Paper paper) {
+    double scale = fit(drawing, paper);
+    List<ChartText> texts = drawing.liftTexts(scale);
+    drawing.describe(figure.title());
+    return figure.with(drawing.sized(scale), texts);
+  }
+
+  private List<ChartFigure> figures(
+      Symptom symptom, Links links, BiFunction<Drawing, ChartFigure, ChartFigure> setting) {
+    List<Drawing> drawings =
+        charts.getOrDefault(symptom.id(), List.of()).stream().map(Drawing::of).toList();
+    return IntStream.rangeClosed(1, drawings.size())
         .mapToObj(
-            i ->
-                figure(
-                    title(symptom, i + 1, drawings.size()),
-                    links.file(SitePaths.chart(symptom.id(), i + 1)),
-                    drawings.get(i),
-                    scale.applyAsDouble(drawings.get(i))))
+            number -> {
+              Drawing drawing = drawings.get(number - 1);
+              return setting.apply(drawing, bare(symptom, links, drawing, number, drawings.size()));
+            })
         .toList();
   }
 
-  private static String title(Symptom symptom, int number, int count) {
-    return count == 1
-        ? symptom.title() + ", chart"
-        : symptom.title() + ", chart " + number + " of " + count;
-  }
-
-  private static ChartFigure figure(String title, String href, SvgText svg, double scale) {
-    int width = (int) Math.max(1, Math.floor(svg.width() * scale));
-    int height = (int) Math.max(1, Math.floor(svg.height() * scale));
+  private static ChartFigure bare(
+      Symptom symptom, Links links, Drawing drawing, int number, int count) {
+    String title = symptom.title() + ", chart";
     return new ChartFigure(
-        title, href, svg.sized(width, height), width, height, svg.width() > svg.height());
+        new Target(Kind.SYMPTOM, symptom.id()).anchor() + "-chart-" + number,
+        count == 1 ? title : title + " " + number + " of " + count,
+        number,
+        links.file(SitePaths.chart(symptom.id(), number)),
+        Html.NONE,
+        List.of(),
+        drawing.wide());
   }
 
-  /** The scale at which a drawing fills its sheet; drawings measure in points. */
-  private static double fit(SvgText svg, Paper paper, boolean landscape) {
-    double width = (landscape ? paper.height() : paper.width()) - EDGE;
-    double height = (landscape ? paper.width() : paper.height()) - FOOT;
-    return PIXELS_PER_POINT * Math.min(width / svg.width(), height / svg.height());
+  /** The scale at which a drawing fills its sheet. */
+  private static double fit(Drawing drawing, Paper paper) {
+    double width = (drawing.wide() ? paper.height() : paper.width()) - EDGE;
+    double height = (drawing.wide() ? paper.width() : paper.height()) - FOOT;
+    return PIXELS_PER_POINT * Math.min(width / drawing.width(), height / drawing.height());
   }
 }

@@ -2,6 +2,7 @@ package io.faultwright.analysis.limits;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
+import io.faultwright.finding.RegionTest;
 import io.faultwright.model.Build;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
@@ -9,6 +10,7 @@ import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Between;
 import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.model.Situation;
+import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +45,7 @@ public final class OverlappingLimitsAnalysis {
         .filter(build -> build.satisfies(one.builds()))
         .filter(build -> build.satisfies(other.builds()))
         .findFirst()
-        .map(build -> finding(table, one, other, build));
+        .map(build -> finding(knowledge, table, one, other, build));
   }
 
   private static boolean meet(LimitsTable table, Row one, Row other) {
@@ -68,22 +70,44 @@ public final class OverlappingLimitsAnalysis {
     return interval.high().orElseThrow().value();
   }
 
-  private static Finding finding(LimitsTable table, Row one, Row other, Build build) {
-    Finding finding =
-        new Finding(
-            FindingKind.OVERLAPPING_LIMITS,
-            Optional.empty(),
-            List.of(),
-            List.of(one.place(), other.place()),
-            "two rows of the limits of `" + table.reading() + "` hold for " + build,
-            "keep one of them, or tell them apart by a column of `by`",
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            false);
+  private static Finding finding(
+      KnowledgeBase knowledge, LimitsTable table, Row one, Row other, Build build) {
     TreeMap<String, String> equipment = new TreeMap<>();
     equipment.put(Equipment.MODEL, build.model().id());
     build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
-    return finding.shownBy(new Situation(equipment, new TreeMap<>()), List.of(), Optional.empty());
+    return new Finding(
+        FindingKind.OVERLAPPING_LIMITS,
+        Optional.empty(),
+        List.of(),
+        List.of(one.place(), other.place()),
+        "two rows of the limits of `" + table.reading() + "` hold at once",
+        "keep one of them, or tell them apart by a column of `by`",
+        Optional.of(new Situation(equipment, new TreeMap<>())),
+        region(knowledge, table, one, other),
+        Optional.empty(),
+        false);
+  }
+
+  /** Where on the driver both rows hold. */
+  private static List<RegionTest> region(
+      KnowledgeBase knowledge, LimitsTable table, Row one, Row other) {
+    return table.driver().stream()
+        .map(driver -> new RegionTest(driver, stretch(knowledge, driver, one, other)))
+        .toList();
+  }
+
+  private static String stretch(KnowledgeBase knowledge, String driver, Row one, Row other) {
+    Interval a = one.at().orElseThrow();
+    Interval b = other.at().orElseThrow();
+    BigFraction from = start(a).compareTo(start(b)) > 0 ? start(a) : start(b);
+    BigFraction to = end(a).compareTo(end(b)) < 0 ? end(a) : end(b);
+    String unit =
+        knowledge
+            .readings()
+            .get(driver)
+            .domain()
+            .match(measured -> " " + measured.unit().symbol(), choice -> "");
+    String start = from.compareTo(to) == 0 ? "" : Decimals.show(from) + " to ";
+    return start + Decimals.show(to) + unit;
   }
 }

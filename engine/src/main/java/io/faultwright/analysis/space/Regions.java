@@ -44,23 +44,33 @@ public final class Regions {
       box[axis] = new BitSet();
       box[axis].set(path[axis]);
     }
-    for (int axis : growthOrder()) {
+    for (int axis : growthOrder(path)) {
       grow(box, axis, forbidden);
     }
     return new Box(List.of(box));
   }
 
-  /** Axes that nobody asks about first, then the equipment, then the others from the last level. */
-  private List<Integer> growthOrder() {
+  /**
+   * Axes whose cell follows from others first, so that the words name those others; then axes that
+   * nobody asks about, then the equipment, then the rest from the last level.
+   */
+  private List<Integer> growthOrder(int[] path) {
     List<Integer> order = new ArrayList<>();
     for (int axis = 0; axis < space.axes().size(); axis++) {
       order.add(axis);
     }
     order.sort(
-        Comparator.comparing((Integer axis) -> !isSilent(axis))
+        Comparator.comparing((Integer axis) -> !follows(axis, path[axis]))
+            .thenComparing(axis -> !isSilent(axis))
             .thenComparing(axis -> axis != 0)
             .thenComparing(axis -> -axis));
     return order;
+  }
+
+  /** Whether a cell says only what the equipment, or the reading that limits follow, brings along. */
+  private boolean follows(int axis, int at) {
+    Cell cell = space.axes().get(axis).cells().get(at);
+    return cell instanceof Cell.Absent || cell instanceof Cell.NoFigure;
   }
 
   private boolean isSilent(int axis) {

@@ -1,5 +1,6 @@
 package io.faultwright.analysis.space;
 
+import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Never;
@@ -11,16 +12,18 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
- * The {@code never}s that can matter to a symptom: its own, and those general ones that share a
- * reading with its rules, directly or through other {@code never}s. The rest speak of readings that
- * are free here, so leaving them out changes nothing unless they exclude equipment outright.
+ * The {@code never}s that can matter to a symptom.
+ *
+ * @param related its own, and those general ones that share a reading with its rules, directly or
+ *     through other {@code never}s
+ * @param unrelated the rest; they speak of readings that are free here, so all they can do is to
+ *     exclude equipment outright
  */
-final class RelevantNevers {
-  private RelevantNevers() {}
-
-  static List<Never> of(KnowledgeBase knowledge, Symptom symptom, Collection<Condition> asked) {
+record RelevantNevers(List<Never> related, List<Never> unrelated) {
+  static RelevantNevers of(KnowledgeBase knowledge, Symptom symptom, Collection<Condition> asked) {
     List<Never> chosen = new ArrayList<>(symptom.nevers().values());
     Set<String> readings = new TreeSet<>();
     asked.forEach(condition -> readings.addAll(readings(knowledge, condition)));
@@ -30,7 +33,27 @@ final class RelevantNevers {
     while (grew) {
       grew = moveRelated(knowledge, rest, chosen, readings);
     }
-    return chosen;
+    return new RelevantNevers(chosen, rest);
+  }
+
+  /** The builds on which the unrelated statements leave something possible. */
+  List<Build> left(KnowledgeBase knowledge, List<Build> builds) {
+    if (unrelated.isEmpty() || builds.isEmpty()) {
+      return builds;
+    }
+    List<Condition> excluded = unrelated.stream().map(Never::when).toList();
+    Space space = Space.of(knowledge, builds, List.of(), excluded);
+    int possible =
+        excluded.stream()
+            .map(condition -> space.truth(condition).isTrue())
+            .reduce(space.consistent(), space.diagrams()::minus);
+    List<Cell> cells = space.axes().get(0).cells();
+    return IntStream.range(0, cells.size())
+        .filter(cell -> space.diagrams().child(possible, 0, cell) != Diagrams.NONE)
+        .mapToObj(cells::get)
+        .flatMap(cell -> ((Cell.Builds) cell).builds().stream())
+        .sorted()
+        .toList();
   }
 
   private static boolean moveRelated(

@@ -28,12 +28,12 @@ public final class SymptomSpace {
   private final List<Integer> referrals = new ArrayList<>();
   private final int workable;
 
-  private SymptomSpace(Symptom symptom, Space space, List<Never> nevers) {
+  private SymptomSpace(Symptom symptom, Space space, List<Never> nevers, int real) {
     this.symptom = symptom;
     this.space = space;
     this.diagrams = space.diagrams();
     this.nevers = nevers;
-    this.possible = withoutNevers(space.truth(symptom.recognise()).isTrue());
+    this.possible = withoutNevers(diagrams.and(real, space.truth(symptom.recognise()).isTrue()));
     int open = possible;
     for (Symptom.First first : symptom.first()) {
       Truth truth = space.truth(first.when());
@@ -47,14 +47,17 @@ public final class SymptomSpace {
   /** The space of a symptom over all published equipment it applies to. */
   public static SymptomSpace of(KnowledgeBase knowledge, Symptom symptom) {
     List<Condition> counted = conditions(symptom);
-    List<Never> nevers = RelevantNevers.of(knowledge, symptom, counted);
+    RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, counted);
+    List<Build> offered = builds(knowledge, symptom);
+    List<Build> left = nevers.left(knowledge, offered);
     Space space =
         Space.of(
             knowledge,
-            builds(knowledge, symptom),
+            left.isEmpty() ? offered : left,
             counted,
-            nevers.stream().map(Never::when).toList());
-    return new SymptomSpace(symptom, space, nevers);
+            nevers.related().stream().map(Never::when).toList());
+    return new SymptomSpace(
+        symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : space.consistent());
   }
 
   /** Published equipment to which a symptom applies. */
@@ -73,7 +76,7 @@ public final class SymptomSpace {
   }
 
   private int withoutNevers(int start) {
-    int left = diagrams.and(space.consistent(), start);
+    int left = start;
     for (Never never : nevers) {
       left = diagrams.minus(left, space.truth(never.when()).isTrue());
     }

@@ -5,6 +5,7 @@ import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.model.Condition.Side;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,24 +20,24 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Cells {
   private final List<Axis> axes;
   private final Diagrams diagrams;
-  private final Map<Object, Map<Object, Integer>> known = new HashMap<>();
+  private final List<Map<Object, Integer>> known = new ArrayList<>();
   private final Set<Long> seen = new HashSet<>();
 
   Cells(SymptomSpace symptom) {
     this.axes = symptom.space().axes();
     this.diagrams = symptom.space().diagrams();
+    axes.forEach(axis -> known.add(new HashMap<>()));
   }
 
   int[] of(Point point, Oracle oracle) {
     int[] path = new int[axes.size()];
     for (int axis = 0; axis < path.length; axis++) {
-      path[axis] = cell(axes.get(axis), point, oracle);
+      path[axis] = cell(axes.get(axis), known.get(axis), point, oracle);
     }
     return path;
   }
 
-  private int cell(Axis axis, Point point, Oracle oracle) {
-    Map<Object, Integer> cells = known.computeIfAbsent(axis.subject(), key -> new HashMap<>());
+  private static int cell(Axis axis, Map<Object, Integer> cells, Point point, Oracle oracle) {
     if (axis.subject() instanceof Axis.OfSide of) {
       return cells.computeIfAbsent(
           sideKey(of.reading(), point, oracle), key -> only(axis, sideCell(key)));

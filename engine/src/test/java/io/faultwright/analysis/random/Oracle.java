@@ -41,7 +41,7 @@ final class Oracle {
   private final KnowledgeBase knowledge;
   private final Symptom symptom;
   private final Map<Interval, long[]> scaledEnds = new IdentityHashMap<>();
-  private final Map<List<Object>, Optional<long[]>> bands = new HashMap<>();
+  private final Map<String, Map<Build, Map<Object, Optional<long[]>>>> bands = new HashMap<>();
 
   Oracle(KnowledgeBase knowledge, Symptom symptom) {
     this.knowledge = knowledge;
@@ -260,9 +260,10 @@ final class Oracle {
 
   /** Low and high, scaled; open ends far away. */
   Optional<long[]> band(String reading, Build build, Object driver) {
-    return bands.computeIfAbsent(
-        List.of(reading, build.model().id(), Optional.ofNullable(driver)),
-        key -> lookedUp(reading, build, driver));
+    return bands
+        .computeIfAbsent(reading, key -> new IdentityHashMap<>())
+        .computeIfAbsent(build, key -> new HashMap<>())
+        .computeIfAbsent(Optional.ofNullable(driver), key -> lookedUp(reading, build, driver));
   }
 
   private Optional<long[]> lookedUp(String reading, Build build, Object driver) {

@@ -160,10 +160,10 @@ final class RandomKnowledge {
   }
 
   private void drivenRows(LimitsTableBuilder table, Condition builds, boolean step) {
-    boolean whole = random.nextInt(3) > 0;
-    int from = BOTTOM + (whole ? 0 : random.nextInt(2));
-    int last = whole ? TOP : TOP - random.nextInt(2);
-    int middle = from + 1 + random.nextInt(Math.max(1, last - from - 1));
+    int shortened = random.nextInt(6);
+    int from = shortened == 0 ? BOTTOM + 1 : BOTTOM;
+    int last = shortened == 1 ? TOP - 1 : TOP;
+    int middle = from + 1 + random.nextInt(last - from - 1);
     boolean openLow = random.nextInt(6) == 0;
     int[] points = {from, middle, last};
     for (int i = 0; i < (step ? 2 : 3); i++) {

@@ -1,4 +1,4 @@
-package io.faultwright.cli;
+package io.faultwright.site;
 
 import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Imprint;
@@ -11,24 +11,27 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Draws the chart of every symptom. */
-final class Charts {
+/** Draws the charts of every symptom as standalone SVG files. */
+public final class ChartDrawings {
   private final KnowledgeBase kb;
   private final ChartLayout layout;
 
-  Charts(KnowledgeBase kb, Paper paper, boolean draft) {
+  /**
+   * @param draft whether every chart is marked as a draft
+   */
+  public ChartDrawings(KnowledgeBase kb, boolean draft, Paper paper) {
     this.kb = kb;
     this.layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
   }
 
-  /** The pages of each symptom's chart, by its id. */
-  SortedMap<String, List<String>> draw() {
+  /** The pages of each symptom's chart, in order, by the symptom's id. */
+  public SortedMap<String, List<String>> all() {
     SortedMap<String, List<String>> charts = new TreeMap<>();
-    kb.symptoms().forEach((id, symptom) -> charts.put(id, draw(symptom)));
+    kb.symptoms().forEach((id, symptom) -> charts.put(id, of(symptom)));
     return charts;
   }
 
-  private List<String> draw(Symptom symptom) {
+  private List<String> of(Symptom symptom) {
     return layout.pages(ChartBuilder.build(kb, symptom)).stream()
         .map(ChartSvg::standalone)
         .toList();
