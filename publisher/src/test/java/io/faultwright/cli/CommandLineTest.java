@@ -123,8 +123,7 @@ class CommandLineTest {
     assertMistake(
         "`--seconds` cannot be `0`", "`--seconds N`", "check", kb("clean"), "--seconds", "0");
     assertMistake("`--format` cannot be `xml`", "", "check", kb("clean"), "--format", "xml");
-    assertMistake(
-        "is one argument too many", "", "check", kb("clean"), "twice");
+    assertMistake("is one argument too many", "", "check", kb("clean"), "twice");
     assertMistake("is not there", "did you mean `" + kb("clean") + "`?", "check", kb("claen"));
     assertMistake(
         "is a file, not a folder", "give the folder", "check", kb("clean") + "/handbook.yaml");

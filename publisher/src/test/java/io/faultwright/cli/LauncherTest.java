@@ -54,7 +54,16 @@ class LauncherTest {
   private void offerCommonTools() throws IOException {
     List<String> common =
         List.of(
-            "cat", "dirname", "find", "head", "mkdir", "mv", "readlink", "rm", "sed", "sleep",
+            "cat",
+            "dirname",
+            "find",
+            "head",
+            "mkdir",
+            "mv",
+            "readlink",
+            "rm",
+            "sed",
+            "sleep",
             "touch");
     for (String tool : common) {
       String found = Files.exists(Path.of("/bin", tool)) ? "/bin/" : "/usr/bin/";
