@@ -1,0 +1,17 @@
+package io.faultwright.docs;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicContainer;
+import org.junit.jupiter.api.TestFactory;
+
+/** The pages for trainers and reviewers show what the tool really does. */
+class GuideExamplesTest {
+  @TestFactory
+  Stream<DynamicContainer> examples() {
+    return Stream.of("trainer.md", "reviewer.md")
+        .map(
+            name ->
+                DynamicContainer.dynamicContainer(
+                    name, Examples.tests(MarkdownPage.read(Stored.DOCS.resolve(name)))));
+  }
+}
