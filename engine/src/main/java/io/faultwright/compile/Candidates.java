@@ -22,7 +22,7 @@ public record Candidates(List<Build> builds) {
   }
 
   /** Those of the builds that have every given equipment fact. */
-  static List<Build> having(Map<String, String> equipment, Collection<Build> builds) {
+  public static List<Build> having(Map<String, String> equipment, Collection<Build> builds) {
     return builds.stream().filter(build -> has(build, equipment)).toList();
   }
 

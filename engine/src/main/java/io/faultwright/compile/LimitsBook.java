@@ -7,6 +7,7 @@ import io.faultwright.model.Limits;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
+import io.faultwright.model.Version;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,7 +15,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The limits tables of a knowledge base, each cut down to a build when first asked for. */
 public final class LimitsBook {
-  private record Key(String reading, Build build) {}
+  /** Texts alone: their hash is kept, a build's would be computed anew each time. */
+  private record Key(String reading, String model, String software) {
+    static Key of(String reading, Build build) {
+      return new Key(reading, build.model().id(), build.software().map(Version::text).orElse(""));
+    }
+  }
 
   private final Map<String, LimitsTable> tables;
   private final Map<Key, Limits> limits = new ConcurrentHashMap<>();
@@ -47,6 +53,6 @@ public final class LimitsBook {
   }
 
   private Limits limits(LimitsTable table, Build build) {
-    return limits.computeIfAbsent(new Key(table.reading(), build), key -> Limits.of(table, build));
+    return limits.computeIfAbsent(Key.of(table.reading(), build), key -> Limits.of(table, build));
   }
 }

@@ -1,21 +1,42 @@
 package io.faultwright.run;
 
+import io.faultwright.compile.Candidates;
 import io.faultwright.model.Domain;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.Reading;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
+import io.faultwright.quantity.Interval;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Questions back: what a situation says that the knowledge base cannot mean. */
 final class Screening {
   private final KnowledgeBase base;
+  private final Map<String, Predicate<Value>> possible = new HashMap<>();
 
   Screening(KnowledgeBase base) {
     this.base = base;
+    base.readings()
+        .forEach((id, reading) -> possible.put(id, reading.domain().match(this::in, this::of)));
+  }
+
+  private Predicate<Value> in(Domain.Measured measured) {
+    Interval range = measured.range();
+    return value ->
+        value.match(word -> false, number -> range.contains(number.amount()), this::any);
+  }
+
+  private Predicate<Value> of(Domain.Choice choice) {
+    Set<String> ids = Set.copyOf(choice.ids());
+    return value -> value.match(word -> ids.contains(word.id()), number -> false, this::any);
+  }
+
+  private Boolean any() {
+    return true;
   }
 
   /** Equipment facts that the knowledge base does not have. */
@@ -28,34 +49,22 @@ final class Screening {
 
   /** Readings that the knowledge base does not have, and values that a reading cannot have. */
   List<Note> strangeReadings(Situation situation) {
-    return situation.readings().entrySet().stream().flatMap(e -> strange(e).stream()).toList();
+    List<Note> notes = new ArrayList<>();
+    situation.readings().forEach((reading, value) -> screen(reading, value, notes));
+    return notes;
+  }
+
+  private void screen(String reading, Value value, List<Note> notes) {
+    Predicate<Value> domain = possible.get(reading);
+    if (domain == null) {
+      notes.add(new Note.NoSuchReading(reading));
+    } else if (!domain.test(value)) {
+      notes.add(new Note.NotPossible(reading, value));
+    }
   }
 
   /** Whether some published build has every given equipment fact. */
   boolean builds(Situation situation) {
-    return base.equipment().builds().stream()
-        .anyMatch(
-            build ->
-                situation.equipment().entrySet().stream()
-                    .allMatch(
-                        fact ->
-                            build.attribute(fact.getKey()).equals(Optional.of(fact.getValue()))));
-  }
-
-  private Optional<Note> strange(Map.Entry<String, Value> given) {
-    Reading reading = base.readings().get(given.getKey());
-    if (reading == null) {
-      return Optional.of(new Note.NoSuchReading(given.getKey()));
-    }
-    return possible(reading.domain(), given.getValue())
-        ? Optional.empty()
-        : Optional.of(new Note.NotPossible(reading.id(), given.getValue()));
-  }
-
-  private static boolean possible(Domain domain, Value value) {
-    return value.match(
-        word -> domain.match(measured -> false, choice -> choice.ids().contains(word.id())),
-        number -> domain.match(m -> m.range().contains(number.amount()), choice -> false),
-        () -> true);
+    return !Candidates.having(situation.equipment(), base.equipment().builds()).isEmpty();
   }
 }

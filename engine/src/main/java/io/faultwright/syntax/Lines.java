@@ -3,10 +3,14 @@ package io.faultwright.syntax;
 import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.error.Mark;
 
 /** Turns the marks of the YAML library into places of a file. */
 final class Lines {
+  private static final Pattern ESCAPE = Pattern.compile("\\\\[xuU]");
+
   private final String path;
   private final List<String> lines;
 
@@ -34,6 +38,20 @@ final class Lines {
     return line < lines.size()
         ? new Place(path, line + 1, Math.min(column, lineLength(line)) + 1, length)
         : new Place(path, Math.max(1, lines.size()), lineLength(lines.size() - 1) + 1, 1);
+  }
+
+  /** A mark at the first numbered escape after a mark; the mark itself where there is none. */
+  Mark firstEscape(Mark after) {
+    int column = after.getColumn();
+    for (int line = after.getLine(); line < lines.size(); line++) {
+      Matcher escape = ESCAPE.matcher(text(line));
+      if (escape.find(Math.min(column, text(line).length()))) {
+        int at = text(line).codePointCount(0, escape.start());
+        return new Mark(path, 0, line, at, new int[0], 0);
+      }
+      column = 0;
+    }
+    return after;
   }
 
   /** The text of a line counted from 0; empty outside the file. */

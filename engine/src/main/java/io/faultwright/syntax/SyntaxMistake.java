@@ -8,7 +8,7 @@ import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /** Says in a trainer's words where and why a text is not YAML. */
 final class SyntaxMistake {
-  static final String GENERAL_HELP =
+  private static final String GENERAL_HELP =
       "check the indentation, and put texts with `:`, `#`, `{` or `[` in quotes";
 
   /**
@@ -39,6 +39,10 @@ final class SyntaxMistake {
           new Wording(
               "found character '%'", "a value may not begin with `%`", "put the text in quotes"),
           new Wording(
+              "cannot start any token",
+              "a value may not begin with this character here",
+              "put the text in quotes; for a comparison write words, as in `above 65`"),
+          new Wording(
               "mapping values are not allowed",
               "a colon is not expected here",
               "put a text that contains `: ` in quotes, or begin the key on a line of its own,"
@@ -68,13 +72,13 @@ final class SyntaxMistake {
               "an unknown escape after `\\` in double quotes",
               "use single quotes, or write the backslash twice"),
           new Wording(
+              Events.WRONG_ESCAPE,
+              "an escape after `\\` with a wrong number in double quotes",
+              "use single quotes, or write the backslash twice"),
+          new Wording(
               "expected escape sequence",
               "an incomplete escape after `\\` in double quotes",
               "use single quotes, or write the backslash twice"),
-          new Wording(
-              "leading empty lines",
-              "an empty line of this block of text has more spaces than the text",
-              "delete the spaces on the empty lines"),
           new Wording(
               "scanning a block scalar",
               "`>` or `|` starts a block of text, and this does not belong behind it",

@@ -19,7 +19,6 @@ import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.MappingStartEvent;
 import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
-import org.yaml.snakeyaml.parser.Parser;
 
 /**
  * Builds a tree from the events of the YAML library. Aliases, anchors, tags, merge keys and further
@@ -31,12 +30,12 @@ final class TreeBuilder {
   private static final String NESTED_TOO_DEEP =
       "lists and maps are nested more than " + DEEPEST + " levels deep here";
 
-  private final Parser events;
+  private final Events events;
   private final Lines lines;
   private final Problems problems;
   private boolean whole = true;
 
-  TreeBuilder(Parser events, Lines lines, Problems problems) {
+  TreeBuilder(Events events, Lines lines, Problems problems) {
     this.events = events;
     this.lines = lines;
     this.problems = problems;
@@ -49,16 +48,16 @@ final class TreeBuilder {
 
   /** The only document of the stream; absent where the stream is empty. */
   Optional<Node> document() {
-    events.getEvent();
-    if (events.checkEvent(Event.ID.StreamEnd)) {
+    events.next();
+    if (events.isNext(Event.ID.StreamEnd)) {
       return Optional.empty();
     }
-    events.getEvent();
+    events.next();
     Node root = node(0);
-    events.getEvent();
-    if (!events.checkEvent(Event.ID.StreamEnd)) {
+    events.next();
+    if (!events.isNext(Event.ID.StreamEnd)) {
       refuse(
-          lines.at(events.peekEvent().getStartMark()),
+          lines.at(events.peek().getStartMark()),
           "a second document begins here",
           "remove the line `---`, or put what follows into a file of its own");
     }
@@ -66,7 +65,7 @@ final class TreeBuilder {
   }
 
   private Node node(int depth) {
-    Event event = events.getEvent();
+    Event event = events.next();
     refuseExtras(event);
     if (event instanceof CollectionStartEvent && depth >= DEEPEST) {
       throw new TooDeep(event.getStartMark());
@@ -93,20 +92,20 @@ final class TreeBuilder {
 
   private ListNode list(Event start, int depth) {
     List<Node> items = new ArrayList<>();
-    while (!events.checkEvent(Event.ID.SequenceEnd)) {
+    while (!events.isNext(Event.ID.SequenceEnd)) {
       items.add(node(depth));
     }
-    return new ListNode(items, lines.between(start.getStartMark(), endOf(events.getEvent())));
+    return new ListNode(items, lines.between(start.getStartMark(), endOf(events.next())));
   }
 
   private MapNode map(Event start, int depth) {
     Map<String, Entry> entries = new LinkedHashMap<>();
-    while (!events.checkEvent(Event.ID.MappingEnd)) {
+    while (!events.isNext(Event.ID.MappingEnd)) {
       Node key = node(depth);
       Node value = node(depth);
       key(key).ifPresent(scalar -> add(entries, new Entry(scalar, atKeyIfEmpty(scalar, value))));
     }
-    Place place = lines.between(start.getStartMark(), endOf(events.getEvent()));
+    Place place = lines.between(start.getStartMark(), endOf(events.next()));
     return new MapNode(List.copyOf(entries.values()), place);
   }
 

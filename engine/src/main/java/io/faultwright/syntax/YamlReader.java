@@ -7,7 +7,6 @@ import io.faultwright.source.SourceFile;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
-import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.StreamReader;
 
@@ -42,13 +41,11 @@ public final class YamlReader {
   private static Tree parse(SourceFile file, Problems problems) {
     Lines lines = new Lines(file);
     try {
-      TreeBuilder builder = new TreeBuilder(parser(file), lines, problems);
+      TreeBuilder builder = new TreeBuilder(new Events(parser(file), lines), lines, problems);
       Optional<Node> root = builder.document();
       return builder.whole() ? new Tree(file.path(), root, true) : broken(file);
     } catch (MarkedYAMLException mistake) {
       problems.add(new SyntaxMistake(mistake, lines).problem());
-    } catch (YAMLException mistake) {
-      problems.add(lines.place(0, 0, 1), "this file is not YAML", SyntaxMistake.GENERAL_HELP);
     }
     return broken(file);
   }

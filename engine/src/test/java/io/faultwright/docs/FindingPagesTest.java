@@ -119,8 +119,7 @@ class FindingPagesTest {
     Set<String> slugs =
         Arrays.stream(FindingKind.values()).map(FindingKind::slug).collect(Collectors.toSet());
     assertEquals(slugs, Set.copyOf(Stored.names(Specimen.FOLDER)));
-    Set<String> pages =
-        slugs.stream().map(slug -> slug + ".md").collect(Collectors.toSet());
+    Set<String> pages = slugs.stream().map(slug -> slug + ".md").collect(Collectors.toSet());
     pages.add(INDEX);
     assertEquals(pages, Set.copyOf(Stored.names(PAGES)));
   }

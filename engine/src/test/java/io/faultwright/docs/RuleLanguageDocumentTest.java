@@ -67,7 +67,8 @@ class RuleLanguageDocumentTest {
   }
 
   private static List<String> keys(String section) throws ReflectiveOperationException {
-    var keys = Class.forName("io.faultwright.resolve." + section + "Resolver").getDeclaredField("KEYS");
+    var keys =
+        Class.forName("io.faultwright.resolve." + section + "Resolver").getDeclaredField("KEYS");
     keys.setAccessible(true);
     return ((List<?>) keys.get(null)).stream().map(String.class::cast).toList();
   }

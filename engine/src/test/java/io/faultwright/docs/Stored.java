@@ -14,8 +14,7 @@ import java.util.stream.Stream;
  * CI=true}.
  */
 final class Stored {
-  static final boolean BLESS =
-      Boolean.getBoolean("bless") && !"true".equals(System.getenv("CI"));
+  static final boolean BLESS = Boolean.getBoolean("bless") && !"true".equals(System.getenv("CI"));
 
   static final Path DOCS = Path.of("..", "docs");
   static final Path RESOURCES = Path.of("src", "test", "resources");

@@ -90,7 +90,7 @@ final class RandomWorld {
             .model("FL-2", "fell", Map.of("defrost", "electric"))
             .model("TN-1", "tarn", Map.of("defrost", "hot-gas"), "2.10");
     CHOICES.forEach(choice -> base.choice(choice, VALUES.toArray(String[]::new)));
-    QUANTITIES.forEach(quantity -> base.measured(quantity, "K", "0", "12"));
+    QUANTITIES.forEach(quantity -> base.measured(quantity, "K", "-6", "12"));
     base.applies("valve", is("family", "fell")).applies("flow", is("defrost", "hot-gas"));
     base.applies("ambient", is("model", "FL-1", "TN-1"));
     return base.limits(pressure()).limits(coil()).limits(flow());
@@ -98,7 +98,7 @@ final class RandomWorld {
 
   private static LimitsTable pressure() {
     return interpolated("pressure", "ambient", "family")
-        .at(is("family", "fell"), "1", "2", "5")
+        .at(is("family", "fell"), "-3", "-2", "5")
         .at(is("family", "fell"), "7", "4", "8")
         .at(is("family", "fell"), "10", "-", "11")
         .at(is("family", "tarn"), "4", "3", "6")
@@ -107,7 +107,7 @@ final class RandomWorld {
 
   private static LimitsTable coil() {
     return stepped("coil", "ambient", "software")
-        .over(is("software", "1.4", "2.9"), "0", "5", "2", "4")
+        .over(is("software", "1.4", "2.9"), "-6", "5", "-2", "4")
         .over(is("software", "1.4", "2.9"), "5", "12", "3", "-")
         .over(is("software", "2.10"), "0", "8", "2", "4")
         .build();
@@ -115,8 +115,8 @@ final class RandomWorld {
 
   private static LimitsTable flow() {
     return fixed("flow", "defrost")
-        .row(is("defrost", "hot-gas"), "3", "6")
-        .row(is("defrost", "electric"), "5", "9")
+        .row(is("defrost", "hot-gas"), "-3", "6")
+        .row(is("defrost", "electric"), "-5", "-2")
         .build();
   }
 
@@ -230,7 +230,7 @@ final class RandomWorld {
   /** Halves and thirds, so that values meet cuts and interpolated limits exactly. */
   private BigFraction amount() {
     int parts = 1 + random.nextInt(3);
-    return BigFraction.of(random.nextInt(12 * parts + 1), parts);
+    return BigFraction.of(random.nextInt(18 * parts + 1) - 6 * parts, parts);
   }
 
   private String[] some(List<String> values) {

@@ -9,7 +9,9 @@ import io.faultwright.font.Typeface;
  * @param broad whether boxes are wide and low rather than narrow and high
  */
 record Typography(double size, boolean broad) {
-  /** No text on a chart is smaller: a page printed at 94 percent, within margins, keeps 8 points. */
+  /**
+   * No text on a chart is smaller: a page printed at 94 percent, within margins, keeps 8 points.
+   */
   static final double SMALLEST = 8.5;
 
   /** Size of steps, cautions, answers and advice. */

@@ -32,7 +32,7 @@ public final class BookPages {
             .map(new FaultSections(desk)::of)
             .toList(),
         Written.order(kb.guides().values(), Guide::place).stream()
-            .map(new GuideSections(desk, edition.pictures())::of)
+            .map(guide -> new GuideSections(desk, edition.pictures()).of(guide, 4))
             .toList(),
         new EquipmentSections(desk).section(),
         new SafetySections(desk).section(),

@@ -11,13 +11,17 @@ import java.util.Optional;
  * @param options features in which models differ
  * @param columns headings of the table of models after model and family
  * @param models every published model
+ * @param dataColumns labels of further nameplate data
+ * @param data further nameplate data of the models that have any, one cell for each label
  */
 public record EquipmentSection(
     Optional<NameplateSection> nameplate,
     List<Item> families,
     List<OptionItem> options,
     List<String> columns,
-    List<ModelRow> models)
+    List<ModelRow> models,
+    List<String> dataColumns,
+    List<ModelRow> data)
     implements Content {
   /** A family. */
   public record Item(String anchor, String title, String about, List<Link> symptoms) {}
@@ -28,9 +32,7 @@ public record EquipmentSection(
   /**
    * A published model.
    *
-   * @param cells family, the value of every option and the software, one for each heading
-   * @param data further nameplate data
+   * @param cells one for each heading after the model itself
    */
-  public record ModelRow(
-      String anchor, String id, String title, List<String> cells, List<Fact> data) {}
+  public record ModelRow(String anchor, String id, String title, List<String> cells) {}
 }

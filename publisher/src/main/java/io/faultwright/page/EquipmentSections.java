@@ -31,7 +31,28 @@ final class EquipmentSections {
             .toList(),
         options().stream().map(this::option).toList(),
         columns(),
-        Written.order(equipment.models().values(), Model::place).stream().map(this::row).toList());
+        models().stream().map(model -> row(model, cells(model))).toList(),
+        labels(),
+        models().stream()
+            .filter(model -> !model.data().isEmpty())
+            .map(model -> row(model, data(model)))
+            .toList());
+  }
+
+  private List<Model> models() {
+    return Written.order(desk.kb().equipment().models().values(), Model::place);
+  }
+
+  private List<String> labels() {
+    return models().stream()
+        .flatMap(model -> model.data().keySet().stream())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private List<String> data(Model model) {
+    return labels().stream().map(label -> model.data().getOrDefault(label, "")).toList();
   }
 
   private List<Option> options() {
@@ -62,15 +83,9 @@ final class EquipmentSections {
         .toList();
   }
 
-  private ModelRow row(Model model) {
+  private static ModelRow row(Model model, List<String> cells) {
     return new ModelRow(
-        new Target(Kind.MODEL, model.id()).anchor(),
-        model.id(),
-        model.title(),
-        cells(model),
-        model.data().entrySet().stream()
-            .map(entry -> new Fact(entry.getKey(), entry.getValue()))
-            .toList());
+        new Target(Kind.MODEL, model.id()).anchor(), model.id(), model.title(), cells);
   }
 
   private List<String> cells(Model model) {

@@ -29,18 +29,18 @@ final class GuideSections {
     this.pictures = pictures;
   }
 
-  GuideSection of(Guide guide) {
-    return new GuideSection(
-        new Target(Kind.GUIDE, guide.id()).anchor(), guide.title(), html(guide, 1), uses(guide));
+  /**
+   * The guide as a section.
+   *
+   * @param topLevel level of its highest headings
+   */
+  GuideSection of(Guide guide, int topLevel) {
+    return new GuideSection(anchor(guide), guide.title(), html(guide, topLevel), uses(guide));
   }
 
-  /**
-   * The guide's text without its title.
-   *
-   * @param firstLevel what its first-level headings become
-   */
-  Html html(Guide guide, int firstLevel) {
-    return render(guide, firstLevel + 1).html();
+  /** The guide's text without its title. */
+  Html html(Guide guide, int topLevel) {
+    return render(guide, topLevel).html();
   }
 
   /** Links and pictures of the guide that lead nowhere. */
@@ -48,9 +48,13 @@ final class GuideSections {
     return render(guide, 1).dangling().stream().map(dangling -> problem(guide, dangling));
   }
 
-  private Prose render(Guide guide, int level) {
-    String prefix = new Target(Kind.GUIDE, guide.id()).anchor() + "-";
-    return new Markdown(destinations(), level).render(guide.markdown(), guide.title(), prefix);
+  private Prose render(Guide guide, int topLevel) {
+    return new Markdown(destinations(), topLevel)
+        .render(guide.markdown(), guide.title(), anchor(guide) + "-");
+  }
+
+  private static String anchor(Guide guide) {
+    return new Target(Kind.GUIDE, guide.id()).anchor();
   }
 
   private static Problem problem(Guide guide, Dangling dangling) {

@@ -53,7 +53,7 @@ public final class SitePages {
                             Kind.GUIDE,
                             guide.id(),
                             guide.title(),
-                            at -> new GuideSections(at, edition.pictures()).of(guide))))
+                            at -> new GuideSections(at, edition.pictures()).of(guide, 2))))
         .flatMap(pages -> pages)
         .toList();
   }

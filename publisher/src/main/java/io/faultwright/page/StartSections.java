@@ -45,7 +45,7 @@ final class StartSections {
   private Html welcome(Optional<String> guide) {
     return guide
         .map(desk.kb().guides()::get)
-        .map(found -> new GuideSections(desk, pictures).html(found, 1))
+        .map(found -> new GuideSections(desk, pictures).html(found, 2))
         .orElse(Html.NONE);
   }
 }

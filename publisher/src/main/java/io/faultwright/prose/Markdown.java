@@ -33,20 +33,21 @@ public final class Markdown {
       new MutableDataSet()
           .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
           .set(HtmlRenderer.ESCAPE_HTML, true)
+          .set(HtmlRenderer.SUPPRESSED_LINKS, "")
           .set(HtmlRenderer.GENERATE_HEADER_ID, false)
           .set(HtmlRenderer.MAX_TRAILING_BLANK_LINES, 0)
           .toImmutable();
 
   private final Destinations destinations;
-  private final int firstLevel;
+  private final int topLevel;
 
   /**
    * @param destinations where links may lead
-   * @param firstLevel level of the heading that a first-level heading of the text becomes
+   * @param topLevel level that the highest headings of a text become
    */
-  public Markdown(Destinations destinations, int firstLevel) {
+  public Markdown(Destinations destinations, int topLevel) {
     this.destinations = destinations;
-    this.firstLevel = firstLevel;
+    this.topLevel = topLevel;
   }
 
   /**
@@ -90,8 +91,10 @@ public final class Markdown {
   }
 
   private HtmlRenderer renderer(Map<Heading, String> ids, SafeLinks links) {
+    int highest = ids.keySet().stream().mapToInt(Heading::getLevel).min().orElse(1);
+    int shift = topLevel - highest;
     return HtmlRenderer.builder(OPTIONS)
-        .nodeRendererFactory(options -> new ProseNodes(ids, firstLevel, destinations, links))
+        .nodeRendererFactory(options -> new ProseNodes(ids, shift, destinations, links))
         .linkResolverFactory(always(links))
         .attributeProviderFactory(marks())
         .build();
@@ -115,10 +118,21 @@ public final class Markdown {
     };
   }
 
-  /** Takes the address off links that lead nowhere, so that only their text is left. */
   private static void mark(Node node, AttributablePart part, MutableAttributes attributes) {
+    if (part == AttributablePart.LINK) {
+      markLink(attributes);
+    }
+    String align = attributes.getValue("align");
+    if (!align.isEmpty()) {
+      attributes.remove("align");
+      attributes.replaceValue("class", "align-" + align);
+    }
+  }
+
+  /** Takes the address off links that lead nowhere, so that only their text is left. */
+  private static void markLink(MutableAttributes attributes) {
     String href = attributes.getValue("href");
-    if (part == AttributablePart.LINK && href.isEmpty()) {
+    if (href.isEmpty()) {
       attributes.remove("href");
       attributes.remove("title");
     } else if (href.startsWith("http")) {

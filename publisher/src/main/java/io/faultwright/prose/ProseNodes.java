@@ -17,13 +17,13 @@ final class ProseNodes implements NodeRenderer {
   private static final int DEEPEST = 6;
 
   private final Map<Heading, String> ids;
-  private final int firstLevel;
+  private final int shift;
   private final Destinations destinations;
   private final SafeLinks links;
 
-  ProseNodes(Map<Heading, String> ids, int firstLevel, Destinations destinations, SafeLinks links) {
+  ProseNodes(Map<Heading, String> ids, int shift, Destinations destinations, SafeLinks links) {
     this.ids = ids;
-    this.firstLevel = firstLevel;
+    this.shift = shift;
     this.destinations = destinations;
     this.links = links;
   }
@@ -37,7 +37,7 @@ final class ProseNodes implements NodeRenderer {
   }
 
   private void heading(Heading node, NodeRendererContext context, HtmlWriter html) {
-    String tag = "h" + Math.min(DEEPEST, node.getLevel() + firstLevel - 1);
+    String tag = "h" + Math.min(DEEPEST, node.getLevel() + shift);
     html.attr("id", ids.get(node)).withAttr().tag(tag);
     context.renderChildren(node);
     html.closeTag(tag).line();

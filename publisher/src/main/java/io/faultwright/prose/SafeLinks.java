@@ -1,9 +1,9 @@
 package io.faultwright.prose;
 
+import com.vladsch.flexmark.ast.MailLink;
 import com.vladsch.flexmark.html.LinkResolver;
 import com.vladsch.flexmark.html.renderer.LinkResolverBasicContext;
 import com.vladsch.flexmark.html.renderer.LinkStatus;
-import com.vladsch.flexmark.html.renderer.LinkType;
 import com.vladsch.flexmark.html.renderer.ResolvedLink;
 import com.vladsch.flexmark.util.ast.Node;
 import io.faultwright.prose.Prose.Dangling;
@@ -43,15 +43,12 @@ final class SafeLinks implements LinkResolver {
   @Override
   public ResolvedLink resolveLink(
       Node node, LinkResolverBasicContext context, ResolvedLink written) {
-    boolean mail = written.getLinkType() == LinkType.LINK && isBareMail(written.getUrl());
-    String target = mail ? "mailto:" + written.getUrl() : written.getUrl();
-    return address(target)
+    if (node instanceof MailLink) {
+      return written.withStatus(LinkStatus.VALID);
+    }
+    return address(written.getUrl())
         .map(href -> written.withStatus(LinkStatus.VALID).withUrl(href))
         .orElseGet(() -> lost(node, written));
-  }
-
-  private static boolean isBareMail(String url) {
-    return url.matches("[\\w.+-]+@[\\w.-]+");
   }
 
   private ResolvedLink lost(Node node, ResolvedLink written) {

@@ -360,7 +360,7 @@ final class SampleBook {
         "room-too-warm",
         place(),
         t("Room is too warm"),
-        t(""),
+        t("The goods thaw."),
         Condition.ALWAYS,
         Condition.ALWAYS,
         List.of(),
@@ -418,11 +418,16 @@ final class SampleBook {
 
   private SortedMap<String, Guide> guides() {
     SortedMap<String, Guide> guides = new TreeMap<>();
-    guides.put("gauges", guide("gauges", "Connecting gauges", GUIDE + "\n" + t("The end.")));
+    guides.put("gauges", guide("gauges", "Connecting gauges", GUIDE + "\n" + prose("The end.")));
     guides.put(
         "welcome",
-        guide("welcome", "How to use it", "# How to use it\n\n" + t("Pick a complaint.")));
+        guide("welcome", "How to use it", "# How to use it\n\n" + prose("Pick a complaint.")));
     return guides;
+  }
+
+  /** A paragraph of Markdown in which entities are not read. */
+  private String prose(String text) {
+    return t(text).replace("&", "\\&");
   }
 
   private static Guide guide(String id, String title, String text) {

@@ -67,7 +67,9 @@ public final class Regions {
     return order;
   }
 
-  /** Whether a cell says only what the equipment, or the reading that limits follow, brings along. */
+  /**
+   * Whether a cell says only what the equipment, or the reading that limits follow, brings along.
+   */
   private boolean follows(int axis, int at) {
     Cell cell = space.axes().get(axis).cells().get(at);
     return cell instanceof Cell.Absent || cell instanceof Cell.NoFigure;

@@ -28,9 +28,7 @@ import org.junit.jupiter.api.Test;
 class AnomalyKindsTest {
   private static final Set<FindingKind> UNUSED =
       EnumSet.of(
-          FindingKind.RULE_UNTESTED,
-          FindingKind.UNUSED_READING,
-          FindingKind.FAULT_NEVER_CONCLUDED);
+          FindingKind.RULE_UNTESTED, FindingKind.UNUSED_READING, FindingKind.FAULT_NEVER_CONCLUDED);
 
   private static final String PREAMBLE =
       """
@@ -152,8 +150,7 @@ class AnomalyKindsTest {
                   end: { when: { p: no }, conclude: b, because: The rest. }
             """,
             "circular-referral []");
-    assertEquals(
-        "the referrals `x` → `y` → `z` → `x` run in a circle", found.get(0).message());
+    assertEquals("the referrals `x` → `y` → `z` → `x` run in a circle", found.get(0).message());
     assertEquals(List.of(new RegionTest("p", "yes")), found.get(0).region());
   }
 
@@ -261,7 +258,8 @@ class AnomalyKindsTest {
     List<Finding> found =
         new Pipeline(Scope.ALL, Watch.NOBODY)
             .check(sources(symptoms)).report().findings().stream()
-                .filter(finding -> !UNUSED.contains(finding.kind()) || isExpected(finding, expected))
+                .filter(
+                    finding -> !UNUSED.contains(finding.kind()) || isExpected(finding, expected))
                 .toList();
     assertEquals(
         List.of(expected),
@@ -277,8 +275,7 @@ class AnomalyKindsTest {
     Sources sources = sources(symptoms);
     Pipeline pipeline = new Pipeline(Scope.ALL, Watch.NOBODY);
     Unreadable unreadable = assertThrows(Unreadable.class, () -> pipeline.check(sources));
-    assertEquals(
-        List.of(message), unreadable.problems().stream().map(Problem::message).toList());
+    assertEquals(List.of(message), unreadable.problems().stream().map(Problem::message).toList());
   }
 
   private static Sources sources(String symptoms) {

@@ -3,6 +3,7 @@ package io.faultwright.render.html;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.TemplateClassResolver;
+import freemarker.log.Logger;
 import freemarker.template.Configuration;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
@@ -15,6 +16,10 @@ import java.util.TimeZone;
 
 /** The templates on the class path; none is ever made from a trainer's text. */
 final class Templates {
+  static {
+    System.setProperty(Logger.SYSTEM_PROPERTY_NAME_LOGGER_LIBRARY, Logger.LIBRARY_NAME_NONE);
+  }
+
   private final Configuration configuration = configuration();
 
   private static Configuration configuration() {

@@ -1,0 +1,137 @@
+package io.faultwright;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Which package of the publisher may use which; the arrows of the architecture as a test. */
+class PublisherLayersTest {
+  private static final String ROOT = "io.faultwright.";
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new DoNotIncludeTests())
+          .importPackages("io.faultwright");
+
+  /** Packages of the engine that only hold values. */
+  private static final List<String> VALUES =
+      List.of("source", "diagnostic", "quantity", "model", "finding", "wording");
+
+  /** What each package may use besides itself. */
+  private static final Map<String, List<String>> ARROWS =
+      new TreeMap<>(
+          Map.of(
+              "flow", with(VALUES, "analysis.space"),
+              "font", List.of(),
+              "layout", List.of("flow", "font"),
+              "prose", List.of(),
+              "page", with(VALUES, "prose", "layout"),
+              "render.svg", List.of("flow", "font", "layout"),
+              "render.html", List.of("font", "layout", "page", "prose"),
+              "render.pdf", List.of("font"),
+              "output", List.of(),
+              "site",
+                  with(
+                      VALUES,
+                      "flow",
+                      "font",
+                      "layout",
+                      "page",
+                      "render.svg",
+                      "render.html",
+                      "render.pdf",
+                      "output")));
+
+  private static List<String> with(List<String> some, String... more) {
+    return Stream.concat(some.stream(), Arrays.stream(more)).toList();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> packagesUseOnlyWhatTheyMay() {
+    return ARROWS.entrySet().stream()
+        .map(
+            arrow ->
+                DynamicTest.dynamicTest(
+                    arrow.getKey(), () -> arrows(arrow.getKey(), arrow.getValue()).check(CLASSES)));
+  }
+
+  private static ArchRule arrows(String from, List<String> to) {
+    String[] allowed =
+        Stream.concat(Stream.of(from), to.stream()).map(name -> ROOT + name).toArray(String[]::new);
+    return noClasses()
+        .that()
+        .resideInAPackage(ROOT + from)
+        .should()
+        .dependOnClassesThat(resideInAPackage(ROOT + ".").and(not(resideInAnyPackage(allowed))));
+  }
+
+  @Test
+  void packagesFormNoCircle() {
+    SlicesRuleDefinition.slices().matching(ROOT + "(**)").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> librariesHaveOneUser() {
+    return Map.of(
+            "freemarker..", "render.html",
+            "com.vladsch.flexmark..", "prose",
+            "org.eclipse.elk..", "layout",
+            "com.openhtmltopdf..", "render.pdf",
+            "picocli..", "cli",
+            "org.yaml..", "syntax")
+        .entrySet()
+        .stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(
+            user ->
+                DynamicTest.dynamicTest(
+                    user.getKey(),
+                    () ->
+                        noClasses()
+                            .that()
+                            .resideOutsideOfPackages(
+                                ROOT + user.getValue(), ROOT + user.getValue() + "..")
+                            .should()
+                            .dependOnClassesThat()
+                            .resideInAPackage(user.getKey())
+                            .allowEmptyShould(true)
+                            .check(CLASSES)));
+  }
+
+  @Test
+  void onlyOutputWritesFiles() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + "output")
+        .should()
+        .callMethodWhere(FileWriting.CALL)
+        .orShould()
+        .dependOnClassesThat(FileWriting.WRITER)
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyTheCommandLineTouchesStandardStreams() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(ROOT + "cli", ROOT + "cli..")
+        .should(ACCESS_STANDARD_STREAMS)
+        .check(CLASSES);
+  }
+}

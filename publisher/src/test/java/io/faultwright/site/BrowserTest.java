@@ -1,0 +1,156 @@
+package io.faultwright.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Opens every page from its folder, as a technician does with a memory stick. */
+class BrowserTest {
+  /** Targets for gloved fingers are at least this high, in CSS pixels (WCAG 2.2, 2.5.5). */
+  private static final int TARGET = 44;
+
+  private static final String TARGETS =
+      ".complaints a, .targets a, .jumps a, .head a, summary, .foot a, figcaption a, .tag";
+
+  @TempDir static Path temp;
+  private static Browser browser;
+  private static Published site;
+
+  @BeforeAll
+  static void publish() throws IOException {
+    browser = Browser.open();
+    String long1 = "x".repeat(300);
+    site =
+        Published.publish(
+            new SampleBook(text -> text.length() > 25 ? text + " " + long1 : text).build(),
+            Options.draft(List.of(), false),
+            temp.resolve("site"));
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  private static BrowserContext context(int width, ColorScheme scheme) {
+    return browser
+        .chromium()
+        .newContext(
+            new com.microsoft.playwright.Browser.NewContextOptions()
+                .setViewportSize(width, 800)
+                .setColorScheme(scheme));
+  }
+
+  private static void open(Page page, String path) {
+    page.navigate(temp.resolve("site").resolve(path).toUri().toString());
+    page.evaluate("document.fonts.ready.then(() => 1)");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {320, 375, 1280})
+  void pagesFitAndOpenWithoutComplaint(int width) {
+    try (BrowserContext context = context(width, ColorScheme.LIGHT)) {
+      Page page = context.newPage();
+      List<String> complaints = new ArrayList<>();
+      page.onConsoleMessage(message -> complaints.add(message.text()));
+      page.onPageError(complaints::add);
+      page.onRequestFailed(request -> complaints.add(request.url() + " " + request.failure()));
+      for (String path : site.pages().toList()) {
+        open(page, path);
+        assertEquals(List.of(), complaints, path);
+        int wide = (int) page.evaluate("document.documentElement.scrollWidth");
+        assertTrue(wide <= width, path + " is " + wide + " wide: " + widest(page, width));
+      }
+    }
+  }
+
+  private static Object widest(Page page, int width) {
+    return page.evaluate(
+        "width => [...document.querySelectorAll('body *')]"
+            + ".filter(e => e.getBoundingClientRect().right > width + 1)"
+            + ".slice(0, 5).map(e => e.tagName + '.' + e.className).join(' ')",
+        width);
+  }
+
+  @Test
+  void targetsAreLargeEnoughForGloves() {
+    try (BrowserContext context = context(375, ColorScheme.LIGHT)) {
+      Page page = context.newPage();
+      for (String path : site.pages().toList()) {
+        open(page, path);
+        Object small =
+            page.evaluate(
+                "([targets, least]) => [...document.querySelectorAll(targets)]"
+                    + ".filter(e => e.checkVisibility())"
+                    + ".filter(e => e.getBoundingClientRect().height < least - 0.5)"
+                    + ".map(e => e.textContent + ' ' + e.getBoundingClientRect().height)",
+                List.of(TARGETS, TARGET));
+        assertEquals(List.of(), small, path);
+      }
+    }
+  }
+
+  @Test
+  void theStyleAndTheFontsOfTheFolderAreUsed() {
+    try (BrowserContext context = context(375, ColorScheme.LIGHT)) {
+      Page page = context.newPage();
+      open(page, "symptom/ice-left.html");
+      assertEquals(
+          true, page.evaluate("[...document.fonts].some(face => face.status === 'loaded')"));
+      assertEquals("rgb(251, 250, 246)", background(page));
+    }
+  }
+
+  @Test
+  void isDarkInDarkRooms() {
+    try (BrowserContext context = context(375, ColorScheme.DARK)) {
+      Page page = context.newPage();
+      open(page, "index.html");
+      assertEquals("rgb(20, 23, 26)", background(page));
+    }
+  }
+
+  private static Object background(Page page) {
+    return page.evaluate("getComputedStyle(document.body).backgroundColor");
+  }
+
+  @Test
+  void leadsFromTheComplaintToTheRepair() {
+    try (BrowserContext context = context(375, ColorScheme.LIGHT)) {
+      Page page = context.newPage();
+      open(page, "index.html");
+      page.click(".complaints a >> nth=0");
+      page.click(".rules .then a >> nth=0");
+      assertTrue(page.url().endsWith("#fault-valve-restricted"), page.url());
+      assertTrue(page.isVisible("#fault-valve-restricted .steps"));
+    }
+  }
+
+  @Test
+  void textsHaveEnoughContrast() {
+    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+      try (BrowserContext context = context(375, scheme)) {
+        Page page = context.newPage();
+        for (String path : site.pages().toList()) {
+          open(page, path);
+          assertEquals(List.of(), page.evaluate(Contrast.SCRIPT), scheme + " " + path);
+        }
+      }
+    }
+  }
+}

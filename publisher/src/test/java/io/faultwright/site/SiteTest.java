@@ -1,0 +1,238 @@
+package io.faultwright.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.finding.Finding;
+import io.faultwright.finding.FindingKind;
+import io.faultwright.model.Guide;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.source.Place;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import nu.validator.client.EmbeddedValidator;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.xml.sax.SAXException;
+
+class SiteTest {
+  /** The checker does not know that {@code 'self'} is the folder; the browser test does. */
+  private static final String SELF =
+      "Resource violates Content Security Policy (meta tag): external stylesheet";
+
+  @TempDir static Path temp;
+  private static Published site;
+
+  @BeforeAll
+  static void publish() throws IOException {
+    Finding finding =
+        Finding.of(
+                FindingKind.DEAD_RULE,
+                new Place("symptoms.yaml", 3, 1, 1),
+                "never fires",
+                "drop it")
+            .in("ice-left", List.of("fan"));
+    site =
+        Published.publish(
+            SampleBook.plain(), Options.draft(List.of(finding), false), temp.resolve("site"));
+  }
+
+  @Test
+  void hasAPageForEverything() {
+    assertEquals(
+        List.of(
+            "a-z.html",
+            "equipment.html",
+            "fault/fan-stuck.html",
+            "fault/valve-not-powered.html",
+            "fault/valve-restricted.html",
+            "findings.html",
+            "guide/gauges.html",
+            "guide/welcome.html",
+            "index.html",
+            "reading/ambient-temperature.html",
+            "reading/discharge-pressure.html",
+            "reading/fan-running.html",
+            "reading/ice-after-defrost.html",
+            "reading/valve-voltage.html",
+            "safety.html",
+            "symptom/ice-left.html",
+            "symptom/room-too-warm.html"),
+        site.pages().toList());
+    assertTrue(site.files().containsKey("charts/ice-left-1.svg"));
+    assertTrue(site.files().containsKey("style.css"));
+  }
+
+  @TestFactory
+  List<DynamicTest> pagesAreValidHtml() {
+    return site.pages()
+        .map(path -> DynamicTest.dynamicTest(path, () -> assertEquals(List.of(), errors(path))))
+        .toList();
+  }
+
+  /** What the W3C's checker says against a page. */
+  private static List<String> errors(String path) throws IOException, SAXException {
+    EmbeddedValidator validator = new EmbeddedValidator();
+    validator.setOutputFormat(EmbeddedValidator.OutputFormat.JSON);
+    String report = validator.validate(temp.resolve("site").resolve(path));
+    List<String> errors = new ArrayList<>();
+    for (JsonNode message : new ObjectMapper().readTree(report).get("messages")) {
+      errors.add(message.get("message").asText() + " near " + message.path("extract").asText());
+    }
+    errors.removeIf(error -> error.startsWith(SELF));
+    return errors;
+  }
+
+  @TestFactory
+  List<DynamicTest> linksLeadSomewhere() {
+    return site.pages().map(path -> DynamicTest.dynamicTest(path, () -> checkLinks(path))).toList();
+  }
+
+  private static void checkLinks(String path) {
+    Document page = site.document(path);
+    List<String> addresses =
+        List.of("href", "src").stream()
+            .flatMap(attribute -> Elements.values(page, attribute))
+            .toList();
+    assertFalse(addresses.isEmpty());
+    addresses.stream()
+        .filter(address -> !address.startsWith("https://example.org/"))
+        .forEach(address -> checkLink(path, address));
+  }
+
+  private static void checkLink(String path, String address) {
+    URI target = URI.create("site:/" + path).resolve(address);
+    String file = target.getPath().substring(1);
+    assertTrue(site.files().containsKey(file), path + " links to " + address);
+    if (target.getFragment() != null) {
+      boolean found =
+          Elements.values(site.document(file), "id").anyMatch(target.getFragment()::equals);
+      assertTrue(found, path + " links to " + address);
+    }
+  }
+
+  @Test
+  void cautionsStandBeforeTheStep() {
+    String page = site.text("fault/valve-restricted.html");
+    int caution = page.indexOf("Gas under pressure");
+    int first = page.indexOf("Isolate the unit");
+    int second = page.indexOf("Mains voltage kills");
+    int third = page.indexOf("Evacuate and recharge");
+    assertTrue(caution > 0 && caution < first, "the caution comes before the first step");
+    assertTrue(second > first && second < third, "and the next one before the step it belongs to");
+    String reading = site.text("reading/valve-voltage.html");
+    assertTrue(reading.indexOf("Mains voltage") < reading.indexOf("Wait two minutes"));
+  }
+
+  @Test
+  void onlySignalWordsAboutPeopleCarryTheAlertSymbol() {
+    String page = site.text("safety.html");
+    for (String word : List.of("DANGER", "WARNING", "CAUTION")) {
+      assertTrue(page.matches("(?s).*</svg>\\s*<span>" + word + "</span>.*"), word);
+    }
+    assertTrue(page.contains("<p class=\"signal\"><span>NOTICE</span>"), "none for NOTICE");
+  }
+
+  @Test
+  void everyPageIsMarkedAsDraftAndDefersToLocalCodes() {
+    site.pages()
+        .map(site::text)
+        .forEach(
+            page -> {
+              assertTrue(page.contains("<b>DRAFT</b>"));
+              assertTrue(page.contains("Local codes and licensed practice come first."));
+              assertTrue(page.contains("Revision 7, 2026-03-02"));
+            });
+    assertTrue(site.text("findings.html").contains("dead-rule"));
+    assertTrue(site.text("charts/ice-left-1.svg").contains("DRAFT"));
+  }
+
+  @Test
+  void aReleaseIsNoDraft() throws IOException {
+    Published release =
+        Published.publish(SampleBook.plain(), Options.release(false), temp.resolve("release"));
+    assertFalse(release.files().containsKey("findings.html"));
+    release.pages().map(release::text).forEach(page -> assertFalse(page.contains("DRAFT")));
+  }
+
+  @Test
+  void carriesNoScriptAndAsksForNothingFromOutside() {
+    for (String path : site.pages().toList()) {
+      Document page = site.document(path);
+      assertEquals(0, page.getElementsByTagName("script").getLength());
+      assertEquals(0, page.getElementsByTagName("style").getLength(), path);
+      assertTrue(Elements.values(page, "style").findAny().isEmpty(), path);
+      assertTrue(Elements.values(page, "src").noneMatch(src -> src.contains(":")), path);
+    }
+    assertFalse(site.text("style.css").contains("url(\"http"));
+  }
+
+  @Test
+  void publishingTwiceGivesEqualBytes() throws IOException {
+    KnowledgeBase kb = SampleBook.plain();
+    Published one = Published.publish(kb, Options.release(true), temp.resolve("one"));
+    Published two = Published.publish(kb, Options.release(true), temp.resolve("two"));
+    assertEquals(one.files().keySet(), two.files().keySet());
+    one.files()
+        .forEach(
+            (path, bytes) ->
+                assertTrue(java.util.Arrays.equals(bytes, two.files().get(path)), path));
+  }
+
+  @Test
+  void aGuideThatLinksToNothingIsRefusedWithItsPlace() {
+    KnowledgeBase kb = withGuide("# Bad\n\nSee [this](fault:gone).");
+    Path to = temp.resolve("bad");
+    Unreadable refused =
+        assertThrows(
+            Unreadable.class,
+            () -> new SitePublisher().publish(kb, new TreeMap<>(), Options.release(false), to));
+    assertEquals("[guides/bad.md:3:5]", refused.problems().get(0).places().toString());
+    assertFalse(Files.exists(to), "nothing is written");
+  }
+
+  @Test
+  void aDraftIsPublishedWithItsDanglingLinks() throws IOException {
+    Summary summary =
+        new SitePublisher()
+            .publish(
+                withGuide("[this](fault:gone)"),
+                new TreeMap<>(),
+                Options.draft(List.of(), false),
+                temp.resolve("bad-draft"));
+    assertEquals(1, summary.problems().size());
+  }
+
+  private static KnowledgeBase withGuide(String text) {
+    KnowledgeBase kb = SampleBook.plain();
+    SortedMap<String, Guide> guides = new TreeMap<>(kb.guides());
+    guides.put("bad", new Guide("bad", new Place("guides/bad.md", 1, 1, 1), "Bad", text));
+    return new KnowledgeBase(
+        kb.handbook(),
+        kb.equipment(),
+        kb.readings(),
+        kb.limits(),
+        kb.faults(),
+        kb.symptoms(),
+        kb.nevers(),
+        kb.cases(),
+        kb.cautions(),
+        kb.parts(),
+        guides);
+  }
+}
