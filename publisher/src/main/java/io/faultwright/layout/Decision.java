@@ -3,6 +3,7 @@ package io.faultwright.layout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** Finds the smallest diamond that holds a question. */
@@ -11,6 +12,9 @@ final class Decision {
   private static final double FLATNESS = 2.4;
 
   private static final int MOST_LINES = 9;
+
+  /** Letters of a word that may stand on a line of its own. */
+  private static final int LONG_WORD = 8;
 
   /** Most height, in lines. */
   private static final double HIGHEST = 14;
@@ -35,26 +39,46 @@ final class Decision {
   }
 
   private Fit smallest(String question) {
+    return smallest(question, Decision::looksWhole)
+        .or(() -> smallest(question, lines -> true))
+        .orElseGet(() -> shortened(question, width(highest()), highest()));
+  }
+
+  private Optional<Fit> smallest(String question, Predicate<List<String>> good) {
     EvenLines text = new EvenLines(question, type.size(), false);
-    double height = Grid.even(3.4 * type.leading());
-    for (; height < HIGHEST * type.leading(); height += 2) {
-      Optional<Fit> fit = fit(text, width(height), height);
+    for (double height = Grid.even(3.4 * type.leading()); height < highest(); height += 2) {
+      Optional<Fit> fit = fit(text, width(height), height, good);
       if (fit.isPresent()) {
-        return fit.get();
+        return fit;
       }
     }
-    return shortened(question, width(height), height);
+    return Optional.empty();
+  }
+
+  private double highest() {
+    return Grid.even(HIGHEST * type.leading());
+  }
+
+  /** Whether no short word stands alone at the tip of a diamond of several lines. */
+  private static boolean looksWhole(List<String> lines) {
+    return lines.size() == 1 || !isLonely(lines.get(0)) && !isLonely(lines.get(lines.size() - 1));
+  }
+
+  private static boolean isLonely(String line) {
+    return line.indexOf(' ') < 0 && line.length() < LONG_WORD;
   }
 
   private double width(double height) {
     return Math.min(Grid.even(height * FLATNESS), type.decisionWidth());
   }
 
-  private Optional<Fit> fit(EvenLines text, double width, double height) {
+  private Optional<Fit> fit(
+      EvenLines text, double width, double height, Predicate<List<String>> good) {
     return IntStream.rangeClosed(1, MOST_LINES)
         .mapToObj(
             count ->
                 text.lines(count, line -> room(width, height, count, line))
+                    .filter(good)
                     .map(lines -> new Fit(width, height, lines)))
         .flatMap(Optional::stream)
         .findFirst();
