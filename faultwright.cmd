@@ -26,7 +26,7 @@ if %FW_MAJOR% LSS 17 (
   exit /b 3
 )
 
-set "FW_FLAGS=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xlog:all=error:stderr"
+set "FW_FLAGS=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xmn200m -Xshare:auto -Xlog:disable -Xlog:all=error:stderr"
 set "FW_ARCHIVE=%FW_HOME%\publisher\target\classes-%FW_VERSION%.jsa"
 
 call :fresh && if exist "%FW_ARCHIVE%" goto start

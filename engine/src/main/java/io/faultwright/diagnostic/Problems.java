@@ -16,6 +16,10 @@ public final class Problems {
     add(Problem.at(place, message, help));
   }
 
+  public void addAll(Problems others) {
+    found.addAll(others.found);
+  }
+
   public boolean isEmpty() {
     return found.isEmpty();
   }

@@ -20,7 +20,7 @@ import java.util.List;
 record CaseChecks(List<Finding> findings, int passed, int failed) {
   static CaseChecks run(KnowledgeBase kb, Runner runner, Scope scope) {
     List<CaseRecord> records =
-        kb.cases().values().stream()
+        kb.cases().values().parallelStream()
             .filter(recorded -> scope.concerns(recorded.symptom()))
             .map(recorded -> record(runner.run(recorded)))
             .toList();

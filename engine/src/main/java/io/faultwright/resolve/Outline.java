@@ -12,12 +12,10 @@ import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.MapNode;
 import io.faultwright.syntax.Node.Scalar;
 import io.faultwright.syntax.Tree;
-import io.faultwright.syntax.YamlReader;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -62,7 +60,7 @@ final class Outline {
   /** The outline of all files; what is wrong with them goes to the problems. */
   static Outline of(Sources sources, Problems problems) {
     Outline outline = new Outline(problems);
-    sources.files().forEach(outline::read);
+    sources.files().parallelStream().map(ParsedFile::of).toList().forEach(outline::read);
     outline.checkReadingsAgainstOptions();
     return outline;
   }
@@ -89,12 +87,9 @@ final class Outline {
     return Optional.ofNullable(singles.get(NAMEPLATE));
   }
 
-  private void read(SourceFile file) {
-    if (file.path().toLowerCase(Locale.ROOT).endsWith(".md")) {
-      readGuide(file);
-    } else {
-      readTree(YamlReader.read(file, problems));
-    }
+  private void read(ParsedFile parsed) {
+    problems.addAll(parsed.problems());
+    parsed.tree().ifPresentOrElse(this::readTree, () -> readGuide(parsed.file()));
   }
 
   private void readGuide(SourceFile file) {
