@@ -1,8 +1,7 @@
 package io.faultwright.cli;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
@@ -14,11 +13,7 @@ public final class Main {
   public static void main(String[] args) {
     Console console =
         new Console(
-            System.in,
-            writer(FileDescriptor.out),
-            writer(FileDescriptor.err),
-            terminals(),
-            System.getenv());
+            System.in, writer(System.out), writer(System.err), terminals(), System.getenv());
     int code = Faultwright.execute(console, args);
     console.out().flush();
     console.err().flush();
@@ -26,9 +21,8 @@ public final class Main {
   }
 
   /** UTF-8 on every system, whatever its default. */
-  private static PrintWriter writer(FileDescriptor stream) {
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
   }
 
   /** What the launcher found out; without a launcher, both or neither. */
