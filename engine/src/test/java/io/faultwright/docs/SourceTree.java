@@ -15,7 +15,8 @@ import java.util.stream.Stream;
 /** The main sources of both modules: their packages, and who imports whom. */
 final class SourceTree {
   private static final Pattern IMPORT =
-      Pattern.compile("^import (?:static )?io\\.faultwright\\.([a-z.]+)\\.[A-Z]", Pattern.MULTILINE);
+      Pattern.compile(
+          "^import (?:static )?io\\.faultwright\\.([a-z.]+)\\.[A-Z]", Pattern.MULTILINE);
   private static final Path ROOT = Path.of("src", "main", "java", "io", "faultwright");
 
   private final Path root;
@@ -32,7 +33,8 @@ final class SourceTree {
   SortedMap<String, SortedSet<String>> arrows() {
     SortedMap<String, SortedSet<String>> arrows = new TreeMap<>();
     for (Path file : files()) {
-      String own = root.relativize(file.getParent()).toString().replace('\\', '/').replace('/', '.');
+      String own =
+          root.relativize(file.getParent()).toString().replace('\\', '/').replace('/', '.');
       SortedSet<String> used = arrows.computeIfAbsent(own, name -> new TreeSet<>());
       IMPORT.matcher(Stored.read(file)).results().forEach(found -> used.add(found.group(1)));
       used.remove(own);

@@ -112,7 +112,7 @@ public final class RecognitionAnalysis {
     List<Finding> findings = new ArrayList<>();
     for (Box box : new Regions(space).cover(missed, possible)) {
       int inside = diagrams.and(missed, diagrams.box(box.cells().toArray(BitSet[]::new)));
-      List<RegionTest> region = new BoxWords(space).tests(box);
+      List<RegionTest> region = new BoxWords(space, possible).tests(box);
       findings.add(
           finding(
                   FindingKind.UNRECOGNISED_COMPLAINT,
@@ -156,7 +156,7 @@ public final class RecognitionAnalysis {
   }
 
   private List<List<RegionTest>> region(int situations) {
-    BoxWords words = new BoxWords(space);
+    BoxWords words = new BoxWords(space, possible);
     return new Regions(space).cover(situations, possible).stream().map(words::tests).toList();
   }
 

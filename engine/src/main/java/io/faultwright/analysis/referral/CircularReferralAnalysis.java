@@ -127,7 +127,7 @@ public final class CircularReferralAnalysis {
             false);
     return finding.shownBy(
         new Witness(space).of(round),
-        new BoxWords(space).tests(new Regions(space).cover(round, possible).get(0)),
+        new BoxWords(space, possible).tests(new Regions(space).cover(round, possible).get(0)),
         Optional.empty());
   }
 }

@@ -6,25 +6,32 @@ import io.faultwright.model.Condition.Side;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Version;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** A box as tests in the rule language; axes that accept everything are left out. */
+/** A box as tests in the rule language; axes that accept all that can happen are left out. */
 public final class BoxWords {
+  private static final String TAKEN = "not cannot be taken";
+
   private final Space space;
   private final KnowledgeBase knowledge;
+  private final BitSet[] occurring;
 
-  public BoxWords(Space space) {
+  /**
+   * @param possible the situations that can happen; cells outside them are not worth a word
+   */
+  public BoxWords(Space space, int possible) {
     this.space = space;
     this.knowledge = space.knowledge();
+    this.occurring = space.diagrams().occurring(possible);
   }
 
   /** Tests that hold together in the box, equipment first. */
@@ -32,12 +39,25 @@ public final class BoxWords {
     List<RegionTest> tests = new ArrayList<>();
     for (int axis = 0; axis < space.axes().size(); axis++) {
       Axis about = space.axes().get(axis);
-      BitSet cells = box.cells().get(axis);
-      if (!cells.equals(about.all())) {
+      BitSet cells = (BitSet) box.cells().get(axis).clone();
+      cells.and(occurring[axis]);
+      if (!cells.equals(occurring[axis])) {
         tests.addAll(tests(about, cells));
       }
     }
-    return tests;
+    return withoutImplied(tests);
+  }
+
+  /** Where limits are spoken of, the reading was taken: that need not be said as well. */
+  private static List<RegionTest> withoutImplied(List<RegionTest> tests) {
+    return tests.stream()
+        .filter(
+            test ->
+                !test.accepts().equals(TAKEN)
+                    || tests.stream()
+                        .noneMatch(
+                            other -> other != test && other.reading().equals(test.reading())))
+        .toList();
   }
 
   private List<RegionTest> tests(Axis axis, BitSet cells) {
@@ -98,7 +118,7 @@ public final class BoxWords {
     }
     return low.map(end -> (end.included() ? "at least " : "above ") + amount(end, unit))
         .or(() -> high.map(end -> (end.included() ? "at most " : "below ") + amount(end, unit)))
-        .orElse("any");
+        .orElse(TAKEN);
   }
 
   private static String both(Interval.End low, Interval.End high, String unit) {
@@ -144,7 +164,7 @@ public final class BoxWords {
 
   private List<RegionTest> equipment(Axis axis, BitSet cells) {
     List<Build> inside = builds(axis, cells);
-    List<Build> all = builds(axis, axis.all());
+    List<Build> all = builds(axis, occurring[0]);
     List<RegionTest> tests = new ArrayList<>();
     for (String attribute : knowledge.equipment().attributes()) {
       List<String> here = values(inside, attribute);
@@ -199,10 +219,17 @@ public final class BoxWords {
         .toList();
   }
 
+  /** Values in alphabetical order, software versions oldest first. */
   private static List<String> values(List<Build> builds, String attribute) {
-    SortedSet<String> values = new TreeSet<>();
-    builds.forEach(build -> build.attribute(attribute).ifPresent(values::add));
-    return List.copyOf(values);
+    Comparator<String> order =
+        attribute.equals(Equipment.SOFTWARE)
+            ? Comparator.comparing(Version::new)
+            : Comparator.naturalOrder();
+    return builds.stream()
+        .flatMap(build -> build.attribute(attribute).stream())
+        .distinct()
+        .sorted(order)
+        .toList();
   }
 
   private static String listed(List<String> words) {

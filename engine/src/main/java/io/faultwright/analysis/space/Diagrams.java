@@ -193,6 +193,34 @@ public final class Diagrams {
     return same;
   }
 
+  /** For every axis the cells in which some situation of a diagram lies. */
+  public BitSet[] occurring(int diagram) {
+    BitSet[] cells = new BitSet[sizes.length];
+    Arrays.setAll(cells, axis -> new BitSet(sizes[axis]));
+    if (diagram != NONE) {
+      collect(diagram, 0, cells, new HashMap<>());
+    }
+    return cells;
+  }
+
+  /** Marks every cell of the axes that are passed over; below a diagram each is visited once. */
+  private void collect(int diagram, int from, BitSet[] cells, Map<Integer, Boolean> done) {
+    int axis = axisOf(diagram);
+    for (int skipped = from; skipped < axis; skipped++) {
+      cells[skipped].set(0, sizes[skipped]);
+    }
+    if (diagram == ALL || done.put(diagram, true) != null) {
+      return;
+    }
+    for (int cell = 0; cell < sizes[axis]; cell++) {
+      int child = nodes.child(diagram, cell);
+      if (child != NONE) {
+        cells[axis].set(cell);
+        collect(child, axis + 1, cells, done);
+      }
+    }
+  }
+
   /** Number of cell combinations in a diagram, over all axes. */
   public BigInteger count(int diagram) {
     return count(diagram, 0, new HashMap<>());

@@ -16,7 +16,7 @@ public final class Evidence {
     this.symptom = symptom;
     this.diagrams = symptom.space().diagrams();
     this.witness = new Witness(symptom.space());
-    this.words = new BoxWords(symptom.space());
+    this.words = new BoxWords(symptom.space(), symptom.possible());
   }
 
   /** The finding with a box of its situations; the witness lies in the box. */
