@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 
 class PipelineTest {
@@ -77,10 +78,23 @@ class PipelineTest {
 
   @Test
   void timeThatIsOverLeavesSymptomsNotComputed() {
-    CheckReport report = check(new Scope(Optional.empty(), Optional.of(Duration.ZERO))).report();
+    Scope scope = new Scope(Optional.empty(), Optional.of(Duration.ofMillis(1)));
+    CheckReport report = new Pipeline(scope, new Stalling()).check(sources()).report();
     assertEquals(Proof.NOT_COMPUTED, report.symptoms().get(0).proof());
     assertEquals(Optional.empty(), report.symptoms().get(0).gapFree());
     assertFalse(report.complete());
+  }
+
+  /** Keeps the analysis of a symptom from ending until it is given up. */
+  private static final class Stalling implements Watch {
+    @Override
+    public void step(int done, int all) {
+      try {
+        new CountDownLatch(1).await();
+      } catch (InterruptedException givenUp) {
+        Thread.currentThread().interrupt();
+      }
+    }
   }
 
   @Test
