@@ -104,8 +104,7 @@ class ContactLensesTest {
           question.options().stream()
               .map(option -> space.space().diagrams().literal(question.axis(), option))
               .toList();
-      double gain =
-          new Separation(space.space()).gain(space.possible(), parts, Results.of(space));
+      double gain = new Separation(space.space()).gain(space.possible(), parts, Results.of(space));
       gains.put(question.subject(), Math.round(gain * 10_000) / 10_000.0);
     }
     assertEquals(
