@@ -207,8 +207,7 @@ class BookTest {
   }
 
   private static KnowledgeBase withPicture() {
-    return new SampleBook(
-            text -> text.equals("The end.") ? "![A coil](<a coil.png>)" : text)
+    return new SampleBook(text -> text.equals("The end.") ? "![A coil](<a coil.png>)" : text)
         .build();
   }
 
