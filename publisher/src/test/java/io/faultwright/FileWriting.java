@@ -1,19 +1,16 @@
 package io.faultwright;
 
 import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaConstructorCall;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
+import java.io.FileDescriptor;
 import java.nio.file.Files;
 import java.util.Set;
 
 /** What counts as writing files. */
 final class FileWriting {
   private static final Set<String> CLASSES =
-      Set.of(
-          "java.io.FileWriter",
-          "java.io.FileOutputStream",
-          "java.io.RandomAccessFile",
-          "java.nio.channels.FileChannel");
+      Set.of("java.io.FileWriter", "java.io.FileOutputStream", "java.io.RandomAccessFile");
 
   private static final Set<String> READING =
       Set.of(
@@ -52,9 +49,14 @@ final class FileWriting {
               call.getTargetOwner().isEquivalentTo(Files.class)
                   && !READING.contains(call.getName()));
 
-  static final DescribedPredicate<JavaClass> WRITER =
+  /** A standard stream is opened by its descriptor and is no file. */
+  static final DescribedPredicate<JavaConstructorCall> OPENING =
       DescribedPredicate.describe(
-          "a class that writes files", type -> CLASSES.contains(type.getName()));
+          "opens a file for writing",
+          call ->
+              CLASSES.contains(call.getTargetOwner().getName())
+                  && call.getTarget().getRawParameterTypes().stream()
+                      .noneMatch(type -> type.isEquivalentTo(FileDescriptor.class)));
 
   private FileWriting() {}
 }

@@ -11,6 +11,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import java.nio.channels.FileChannel;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -122,7 +123,10 @@ class PublisherLayersTest {
         .should()
         .callMethodWhere(FileWriting.CALL)
         .orShould()
-        .dependOnClassesThat(FileWriting.WRITER)
+        .callConstructorWhere(FileWriting.OPENING)
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(FileChannel.class)
         .check(CLASSES);
   }
 

@@ -68,6 +68,7 @@ final class PublishCommand implements Callable<Integer> {
     try {
       Summary summary = publish(checked);
       console.print(words(summary));
+      console.say(undrawn(summary.undrawn()));
       if (!summary.problems().isEmpty()) {
         console.say(new ProblemText(sources, console.errInk()).stillOpen(summary.problems()));
       }
@@ -104,6 +105,12 @@ final class PublishCommand implements Callable<Integer> {
   private Options options(Checked checked) throws IOException {
     List<Finding> findings = draft ? checked.report().findings() : List.of();
     return new Options(draft, findings, pdf, paper, GuidePictures.read(folder.path()));
+  }
+
+  private static String undrawn(String characters) {
+    return characters.isEmpty()
+        ? ""
+        : "warning: the book prints `?` for characters its typeface lacks: " + characters + "\n";
   }
 
   private String words(Summary summary) {

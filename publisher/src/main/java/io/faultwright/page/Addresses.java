@@ -10,4 +10,7 @@ public interface Addresses {
 
   /** The address of a file of the site, given by its path from the site's root. */
   String file(String path);
+
+  /** The address of a picture, given by its path in the {@code guides} folder. */
+  String picture(String path);
 }

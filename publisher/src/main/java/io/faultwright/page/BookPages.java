@@ -19,7 +19,7 @@ public final class BookPages {
     this.kb = kb;
     this.edition = edition;
     this.paper = paper;
-    this.desk = Desk.of(kb, new BookAddresses());
+    this.desk = Desk.of(kb, new BookAddresses(edition.pictures()));
   }
 
   public Book book() {
@@ -32,7 +32,7 @@ public final class BookPages {
             .map(new FaultSections(desk)::of)
             .toList(),
         Written.order(kb.guides().values(), Guide::place).stream()
-            .map(guide -> new GuideSections(desk, edition.pictures()).of(guide, 4))
+            .map(guide -> new GuideSections(desk, edition.pictures().keySet()).of(guide, 4))
             .toList(),
         new EquipmentSections(desk).section(),
         new SafetySections(desk).section(),

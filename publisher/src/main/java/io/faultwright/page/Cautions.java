@@ -30,7 +30,6 @@ final class Cautions {
   CautionPanel panel(Caution caution) {
     return new CautionPanel(
         new Target(Kind.CAUTION, caution.id()).anchor(),
-        desk.links().href(Kind.CAUTION, caution.id()),
         caution.signal().name().toLowerCase(Locale.ROOT),
         caution.signal().name(),
         caution.signal() != Signal.NOTICE,

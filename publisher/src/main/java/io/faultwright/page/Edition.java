@@ -2,7 +2,6 @@ package io.faultwright.page;
 
 import io.faultwright.finding.Finding;
 import java.util.List;
-import java.util.Set;
 import java.util.SortedMap;
 
 /**
@@ -10,16 +9,17 @@ import java.util.SortedMap;
  *
  * @param charts drawings of each symptom, in order, as standalone SVG files
  * @param findings what the checking found, printed in drafts
- * @param pictures paths of the pictures there are, relative to the {@code guides} folder
+ * @param pictures pictures that guides may show, by path in the {@code guides} folder
  * @param draft whether it may not be worked by yet
+ * @param pdf whether the book is published beside the site
  */
 public record Edition(
     SortedMap<String, List<String>> charts,
     List<Finding> findings,
-    Set<String> pictures,
-    boolean draft) {
+    SortedMap<String, byte[]> pictures,
+    boolean draft,
+    boolean pdf) {
   public Edition {
     findings = List.copyOf(findings);
-    pictures = Set.copyOf(pictures);
   }
 }

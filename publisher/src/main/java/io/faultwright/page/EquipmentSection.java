@@ -24,7 +24,7 @@ public record EquipmentSection(
     List<ModelRow> data)
     implements Content {
   /** A family. */
-  public record Item(String anchor, String title, String about, List<Link> symptoms) {}
+  public record Item(String anchor, String title, String about) {}
 
   /** An option with its values. */
   public record OptionItem(String anchor, String title, List<String> values) {}

@@ -60,11 +60,7 @@ final class EquipmentSections {
   }
 
   private Item family(Family family) {
-    return new Item(
-        new Target(Kind.FAMILY, family.id()).anchor(),
-        family.title(),
-        family.about(),
-        new Families(desk).symptoms(family));
+    return new Item(new Target(Kind.FAMILY, family.id()).anchor(), family.title(), family.about());
   }
 
   private OptionItem option(Option option) {

@@ -81,9 +81,7 @@ final class GuideSections {
 
       @Override
       public Optional<String> picture(String path) {
-        return Optional.of(path)
-            .filter(pictures::contains)
-            .map(found -> desk.links().file(SitePaths.picture(found)));
+        return Optional.of(path).filter(pictures::contains).map(desk.links()::picture);
       }
     };
   }

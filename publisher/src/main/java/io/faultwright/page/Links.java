@@ -25,6 +25,10 @@ final class Links {
     return new Link(title, addresses.own(new Target(kind, id)));
   }
 
+  String picture(String path) {
+    return addresses.picture(path);
+  }
+
   String file(String path) {
     return addresses.file(path);
   }

@@ -20,6 +20,11 @@ record SiteAddresses(String page, Set<Target> here) implements Addresses {
   }
 
   @Override
+  public String picture(String path) {
+    return file(UrlPath.encoded(SitePaths.picture(path)));
+  }
+
+  @Override
   public String file(String path) {
     return "../".repeat((int) page.chars().filter(c -> c == '/').count()) + path;
   }

@@ -53,14 +53,14 @@ public final class SitePages {
                             Kind.GUIDE,
                             guide.id(),
                             guide.title(),
-                            at -> new GuideSections(at, edition.pictures()).of(guide, 2))))
+                            at -> new GuideSections(at, edition.pictures().keySet()).of(guide, 2))))
         .flatMap(pages -> pages)
         .toList();
   }
 
   /** Links in guides that lead nowhere. */
   public List<Problem> problems() {
-    GuideSections guides = new GuideSections(desk, edition.pictures());
+    GuideSections guides = new GuideSections(desk, edition.pictures().keySet());
     return kb.guides().values().stream().flatMap(guides::problems).sorted().toList();
   }
 
@@ -69,7 +69,7 @@ public final class SitePages {
         Target.START,
         kb.handbook().title(),
         Set.of(),
-        at -> new StartSections(at, edition.pictures()).section());
+        at -> new StartSections(at, edition).section());
   }
 
   private Page equipment() {

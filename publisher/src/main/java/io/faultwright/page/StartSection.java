@@ -2,6 +2,7 @@ package io.faultwright.page;
 
 import io.faultwright.prose.Html;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The way in.
@@ -9,6 +10,7 @@ import java.util.List;
  * @param complaints every symptom, in the written order
  * @param families the symptoms by family
  * @param welcome the start guide, or nothing
+ * @param book the whole handbook as one file, if it is published
  * @param disclaimer what the handbook defers to
  * @param notes further printed lines
  */
@@ -16,6 +18,7 @@ public record StartSection(
     List<Complaint> complaints,
     List<FamilyItem> families,
     Html welcome,
+    Optional<Link> book,
     String disclaimer,
     List<String> notes)
     implements Content {

@@ -7,16 +7,15 @@ import io.faultwright.page.StartSection.Complaint;
 import io.faultwright.page.StartSection.FamilyItem;
 import io.faultwright.prose.Html;
 import java.util.Optional;
-import java.util.Set;
 
 /** The way in: by complaint and by family. */
 final class StartSections {
   private final Desk desk;
-  private final Set<String> pictures;
+  private final Edition edition;
 
-  StartSections(Desk desk, Set<String> pictures) {
+  StartSections(Desk desk, Edition edition) {
     this.desk = desk;
-    this.pictures = pictures;
+    this.edition = edition;
   }
 
   StartSection section() {
@@ -29,6 +28,7 @@ final class StartSections {
             .map(this::family)
             .toList(),
         welcome(handbook.start()),
+        edition.pdf() ? Optional.of(book()) : Optional.empty(),
         handbook.disclaimer(),
         handbook.notes());
   }
@@ -42,10 +42,14 @@ final class StartSections {
     return new FamilyItem(family.title(), family.about(), new Families(desk).symptoms(family));
   }
 
+  private Link book() {
+    return new Link("The whole handbook as PDF", desk.links().file(SitePaths.BOOK));
+  }
+
   private Html welcome(Optional<String> guide) {
     return guide
         .map(desk.kb().guides()::get)
-        .map(found -> new GuideSections(desk, pictures).html(found, 2))
+        .map(found -> new GuideSections(desk, edition.pictures().keySet()).html(found, 2))
         .orElse(Html.NONE);
   }
 }

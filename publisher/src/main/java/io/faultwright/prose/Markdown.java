@@ -32,6 +32,7 @@ public final class Markdown {
   private static final DataHolder OPTIONS =
       new MutableDataSet()
           .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
+          .set(Parser.SPACE_IN_LINK_URLS, true)
           .set(HtmlRenderer.ESCAPE_HTML, true)
           .set(HtmlRenderer.SUPPRESSED_LINKS, "")
           .set(HtmlRenderer.GENERATE_HEADER_ID, false)

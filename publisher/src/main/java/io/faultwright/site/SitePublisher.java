@@ -39,7 +39,7 @@ public final class SitePublisher {
       KnowledgeBase kb, SortedMap<String, List<String>> charts, Options options, Path to)
       throws IOException {
     Edition edition =
-        new Edition(charts, options.findings(), options.pictures().keySet(), options.draft());
+        new Edition(charts, options.findings(), options.pictures(), options.draft(), options.pdf());
     SitePages site = new SitePages(kb, edition);
     List<Problem> problems = site.problems();
     if (!problems.isEmpty() && !options.draft()) {
@@ -49,7 +49,12 @@ public final class SitePublisher {
     Optional<PdfBook> book =
         options.pdf() ? Optional.of(book(kb, edition, options)) : Optional.empty();
     new AtomicFolder(to).publish(sink -> fill(sink, pages, book, edition, options));
-    return new Summary(pages.size(), count(charts), book.map(PdfBook::pages).orElse(0), problems);
+    return new Summary(
+        pages.size(),
+        count(charts),
+        book.map(PdfBook::pages).orElse(0),
+        book.map(PdfBook::undrawn).orElse(""),
+        problems);
   }
 
   private static PdfBook book(KnowledgeBase kb, Edition edition, Options options)

@@ -112,6 +112,12 @@ class MarkdownTest {
         html("![a \"coil\"](coil.png)"));
   }
 
+  @Test
+  void addressesMayHoldSpaces() {
+    assertEquals(1, render("![A coil](<a coil.png>)").dangling().size());
+    assertEquals("<p>(a) [b] c</p>", html("(a) [b] c"));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -9,7 +9,9 @@ import io.faultwright.model.KnowledgeBase;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,6 +35,13 @@ class BookTest {
 
   /** The words of head and foot that stand on a page whatever else it holds. */
   private static final int WORDS_OF_FRAME = 25;
+
+  /** A PNG file of one pixel. */
+  private static final byte[] PIXEL =
+      Base64.getDecoder()
+          .decode(
+              "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5E"
+                  + "rkJggg==");
 
   @TempDir static Path temp;
   private static Published site;
@@ -166,6 +175,40 @@ class BookTest {
       String all = String.join(" ", pagesOf(document)).replaceAll("\\s+", " ");
       assertTrue(all.contains("Prove it dead first. " + hostile), all);
     }
+  }
+
+  @Test
+  void saysWhichCharactersItCannotDraw() throws IOException {
+    KnowledgeBase kb = new SampleBook(text -> text + " \u05D0\u4F60 \u2212 \u03A9").build();
+    Summary summary =
+        new SitePublisher()
+            .publish(kb, new TreeMap<>(), Options.release(true), temp.resolve("scripts"));
+    assertEquals("\u05D0\u4F60", summary.undrawn());
+  }
+
+  @Test
+  void picturesOfGuidesAreInIt() throws IOException {
+    Options options =
+        new Options(false, List.of(), true, Paper.A4, new TreeMap<>(Map.of("a coil.png", PIXEL)));
+    SitePublisher publisher = new SitePublisher();
+    publisher.publish(withPicture(), new TreeMap<>(), options, temp.resolve("pictures"));
+    Published made = Published.read(temp.resolve("pictures"));
+    assertArrayEquals(PIXEL, made.files().get("guide/a coil.png"));
+    assertTrue(made.text("guide/gauges.html").contains("src=\"../guide/a%20coil.png\""));
+    try (PDDocument document = Loader.loadPDF(made.files().get("handbook.pdf"))) {
+      int pictures = 0;
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getXObjectNames()) {
+          pictures += page.getResources().isImageXObject(name) ? 1 : 0;
+        }
+      }
+      assertEquals(1, pictures);
+    }
+  }
+
+  private static KnowledgeBase withPicture() {
+    return new SampleBook(text -> text.equals("The end.") ? "![A coil](<a coil.png>)" : text)
+        .build();
   }
 
   @Test

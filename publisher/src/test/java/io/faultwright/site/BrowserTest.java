@@ -23,7 +23,7 @@ class BrowserTest {
   private static final int TARGET = 44;
 
   private static final String TARGETS =
-      ".complaints a, .targets a, .jumps a, .head a, summary, .foot a, figcaption a, .tag";
+      ".complaints a, .targets a, .jumps a, .head a, summary, .foot a, figcaption a";
 
   @TempDir static Path temp;
   private static Browser browser;

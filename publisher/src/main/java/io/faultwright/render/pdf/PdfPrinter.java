@@ -33,7 +33,7 @@ public final class PdfPrinter {
       Imprinting.imprint(document, date);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       document.save(out);
-      return new PdfBook(out.toByteArray(), document.getNumberOfPages());
+      return new PdfBook(out.toByteArray(), document.getNumberOfPages(), Undrawn.in(xhtml));
     }
   }
 
@@ -43,6 +43,7 @@ public final class PdfPrinter {
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.useFont(Fonts::regular, Fonts.FAMILY, REGULAR, FontStyle.NORMAL, true);
     builder.useFont(Fonts::bold, Fonts.FAMILY, BOLD, FontStyle.NORMAL, true);
+    builder.useReplacementText("?");
     builder.usePdfUaAccessibility(true);
     builder.useExternalResourceAccessControl(
         (uri, type) -> uri.startsWith("data:image/"),
