@@ -28,9 +28,9 @@ final class CautionText {
       column.outline(Shape.Kind.ALERT, 0, 0.5, Grid.half(leading), Grid.half(leading * 0.88));
     }
     column.mark(warning.word(), symbol, size, true, leading);
-    List<String> first = lines.isEmpty() ? List.of("") : lines.subList(0, 1);
-    column.add(first, head, size, false, leading);
-    column.add(lines.subList(first.size(), Math.max(1, lines.size())), 0, size, false, leading);
+    int first = Math.min(1, lines.size());
+    column.add(first == 0 ? List.of("") : lines.subList(0, 1), head, size, false, leading);
+    column.add(lines.subList(first, lines.size()), 0, size, false, leading);
     column.skip(Grid.half(leading * 0.25));
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Lays a flowchart out on paper: on one page where it fits in legible type, else on several joined
@@ -68,7 +69,14 @@ public final class ChartLayout {
         .map(size -> print(printer(size, chart), numbered))
         .flatMap(Optional::stream)
         .findFirst()
-        .orElseThrow();
+        .orElseGet(() -> printOnLargerPaper(printer, numbered));
+  }
+
+  /** For texts so long that one check fills more than a page. */
+  private static List<ChartPage> printOnLargerPaper(Printer printer, List<List<Part>> parts) {
+    return IntStream.range(0, parts.size())
+        .mapToObj(i -> printer.printOnLargerPaper(parts.get(i), i + 1, parts.size()))
+        .toList();
   }
 
   private static List<List<Part>> packed(

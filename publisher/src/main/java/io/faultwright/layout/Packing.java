@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -50,7 +51,8 @@ final class Packing {
   private boolean holds(List<Part> page, Part part) {
     List<Part> more = with(page, part);
     int weight = more.stream().mapToInt(one -> Part.weight(one.tree())).sum();
-    return weight <= Part.FULL && printer.turned(more).equals(printer.turned(page));
+    Optional<Boolean> turned = printer.turned(more);
+    return weight <= Part.FULL && turned.isPresent() && turned.equals(printer.turned(page));
   }
 
   private static List<Part> with(List<Part> page, Part part) {

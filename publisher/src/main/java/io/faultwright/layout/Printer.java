@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 
 /** Sets parts on a page at one text size, upright or turned, whichever fits. */
 final class Printer {
+  private static final double GROWTH = 1.2;
+
   private final List<Compositor> compositors;
   private final Paper paper;
   private final Imprint imprint;
@@ -35,6 +37,17 @@ final class Printer {
   Optional<ChartPage> print(List<Part> parts, int number, int count) {
     return print(parts, number, count, paper.width(), paper.height())
         .or(() -> print(parts, number, count, paper.height(), paper.width()));
+  }
+
+  /** The page, on paper that grows until it holds even endless texts; they are not cut. */
+  ChartPage printOnLargerPaper(List<Part> parts, int number, int count) {
+    Optional<ChartPage> page = print(parts, number, count);
+    for (double scale = GROWTH; page.isEmpty(); scale *= GROWTH) {
+      int width = (int) Math.round(paper.width() * scale);
+      int height = (int) Math.round(paper.height() * scale);
+      page = print(parts, number, count, width, height);
+    }
+    return page.get();
   }
 
   private Optional<ChartPage> print(

@@ -133,6 +133,29 @@ public final class SampleCharts {
         .build();
   }
 
+  /** Markup, templates, controls, other scripts and words that do not fit, in every text. */
+  public static Flowchart hostile() {
+    String markup = "<script>alert(1)</script> & \"quoted\" ]]> ${7*7} {{7*7}} <#assign x=1>";
+    String strange = "\u0000\u001B[31m\u202Eabc\u202C שלום العربية 冷凍庫 \uD800 😀";
+    String endless = "W".repeat(400) + " " + "word ".repeat(300);
+    Warning live = new Warning("DANGER", true, markup + ". " + strange + ". " + endless);
+    return new Builder(markup, strange)
+        .check("a", markup, List.of(live), strange, endless)
+        .check("b", endless, List.of(new Warning("NOTICE", false, endless)), endless, markup)
+        .check("c", "", List.of(new Warning("CAUTION", true, "")), "")
+        .fault("x", strange, markup)
+        .fault("y", endless, endless)
+        .node(new Outcome("z", Ending.ESCALATION, "", ""))
+        .edge("start", "", "a")
+        .edge("a", markup, "b")
+        .edge("a", strange, "x")
+        .edge("b", endless, "y")
+        .edge("b", "", "c")
+        .edge("c", "Yes", "z")
+        .edge("c", "No", "x")
+        .build();
+  }
+
   /** One check after another, each with one fault beside it. */
   public static Flowchart spine(int checks) {
     Builder builder = new Builder("Compressor does not start", "Fell, K1 controller");

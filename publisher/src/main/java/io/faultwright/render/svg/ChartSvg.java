@@ -67,7 +67,7 @@ public final class ChartSvg {
   private String description() {
     return String.format(
         Locale.ROOT,
-        "Decision flowchart: %d checks, %d outcomes. The steps stand as text in the handbook.",
+        "Decision flowchart. Checks: %d. Outcomes: %d. The steps stand as text in the handbook.",
         count(Node.Check.class),
         count(Node.Outcome.class));
   }

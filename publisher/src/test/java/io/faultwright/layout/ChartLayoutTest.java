@@ -1,0 +1,103 @@
+package io.faultwright.layout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.faultwright.flow.ChartBuilder;
+import io.faultwright.flow.Demos;
+import io.faultwright.flow.Flowchart;
+import io.faultwright.flow.Imprint;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Charts of all sizes keep the laws of a printed page. */
+class ChartLayoutTest {
+  static Stream<Arguments> handMade() {
+    return Stream.of(
+        Arguments.of("small", SampleCharts.small()),
+        Arguments.of("defrost", SampleCharts.defrost()),
+        Arguments.of("spine of 3", SampleCharts.spine(3)),
+        Arguments.of("spine of 8", SampleCharts.spine(8)),
+        Arguments.of("spine of 30", SampleCharts.spine(30)),
+        Arguments.of("hostile", SampleCharts.hostile()));
+  }
+
+  static Stream<Arguments> generated() {
+    return IntStream.of(3, 5, 8, 12, 17, 25, 40, 70, 110, 150)
+        .mapToObj(size -> Arguments.of(size, SampleCharts.random(size * 31L, size)));
+  }
+
+  static Stream<Arguments> derived() {
+    return Demos.all().stream()
+        .flatMap(
+            knowledge ->
+                knowledge.symptoms().values().stream()
+                    .map(
+                        symptom ->
+                            Arguments.of(
+                                symptom.id(),
+                                ChartBuilder.build(knowledge, symptom),
+                                Imprint.of(knowledge.handbook(), true))));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("handMade")
+  void handMadeChartsKeepTheLaws(String name, Flowchart chart) {
+    for (Paper paper : Paper.values()) {
+      PageLaws.check(chart, pages(chart, SampleCharts.IMPRINT, paper), paper);
+    }
+  }
+
+  @ParameterizedTest(name = "{0} nodes")
+  @MethodSource("generated")
+  void generatedChartsKeepTheLaws(int size, Flowchart chart) {
+    PageLaws.check(chart, pages(chart, SampleCharts.IMPRINT, Paper.A4), Paper.A4);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("derived")
+  void derivedChartsKeepTheLaws(String id, Flowchart chart, Imprint imprint) {
+    PageLaws.check(chart, pages(chart, imprint, Paper.LETTER), Paper.LETTER);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void theSameChartIsLaidOutAlike(Paper paper) {
+    Flowchart chart = SampleCharts.random(7, 60);
+    assertEquals(
+        pages(chart, SampleCharts.IMPRINT, paper), pages(chart, SampleCharts.IMPRINT, paper));
+  }
+
+  @Test
+  void smallChartsTakeOnePageInLargeType() {
+    List<ChartPage> pages = pages(SampleCharts.small(), SampleCharts.IMPRINT, Paper.A4);
+    assertEquals(1, pages.size());
+    double size = pages.get(0).nodes().get(0).texts().get(0).size();
+    assertTrue(size >= 12, () -> "size " + size);
+  }
+
+  @Test
+  void draftsSaySo() {
+    Imprint draft = new Imprint("Handbook", "", "7", "2026-03-02", "", true);
+    ChartPage page = pages(SampleCharts.small(), draft, Paper.A4).get(0);
+    assertTrue(page.texts().stream().anyMatch(text -> text.content().equals("DRAFT, Page 1 of 1")));
+  }
+
+  /** A page holds about twelve nodes, and connectors that count half. */
+  @Test
+  void pagesAreNotOverfull() {
+    for (ChartPage page : pages(SampleCharts.random(3, 120), SampleCharts.IMPRINT, Paper.A4)) {
+      assertTrue(page.nodes().size() <= 20, () -> "nodes " + page.nodes().size());
+    }
+  }
+
+  private static List<ChartPage> pages(Flowchart chart, Imprint imprint, Paper paper) {
+    return new ChartLayout(imprint, paper).pages(chart);
+  }
+}
