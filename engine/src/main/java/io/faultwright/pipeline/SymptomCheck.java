@@ -24,8 +24,12 @@ import java.util.Set;
  * @param summary what they proved
  */
 record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
+  /** Where nothing is possible, a proof would be about nothing. */
   private static final Set<FindingKind> UNANSWERED =
-      EnumSet.of(FindingKind.GAP, FindingKind.LIMITS_MISSING);
+      EnumSet.of(FindingKind.GAP, FindingKind.LIMITS_MISSING, FindingKind.EMPTY_NEVER);
+
+  private static final Set<FindingKind> CONTRADICTED =
+      EnumSet.of(FindingKind.CONTRADICTION, FindingKind.EMPTY_NEVER);
 
   /** Looks at every possible situation of a symptom. */
   static SymptomCheck of(KnowledgeBase kb, Symptom symptom) {
@@ -36,7 +40,7 @@ record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
             symptom.id(),
             symptom.rules().size(),
             Optional.of(none(findings, UNANSWERED)),
-            Optional.of(none(findings, EnumSet.of(FindingKind.CONTRADICTION))),
+            Optional.of(none(findings, CONTRADICTED)),
             Proof.EXACT,
             Optional.of(escalated(space)));
     return new SymptomCheck(findings, summary);

@@ -24,8 +24,7 @@ class ChartLayoutTest {
         Arguments.of("defrost", SampleCharts.defrost()),
         Arguments.of("spine of 3", SampleCharts.spine(3)),
         Arguments.of("spine of 8", SampleCharts.spine(8)),
-        Arguments.of("spine of 30", SampleCharts.spine(30)),
-        Arguments.of("hostile", SampleCharts.hostile()));
+        Arguments.of("spine of 30", SampleCharts.spine(30)));
   }
 
   static Stream<Arguments> generated() {
@@ -80,6 +79,16 @@ class ChartLayoutTest {
     assertEquals(1, pages.size());
     double size = pages.get(0).nodes().get(0).texts().get(0).size();
     assertTrue(size >= 12, () -> "size " + size);
+  }
+
+  /** No text is cut or printed on another, even one of two thousand letters. */
+  @Test
+  void endlessTextsTakeLargerPaper() {
+    Flowchart chart = SampleCharts.hostile();
+    List<ChartPage> pages = pages(chart, SampleCharts.IMPRINT, Paper.LETTER);
+    PageLaws.checkOnAnyPaper(chart, pages);
+    int longest = Math.max(Paper.LETTER.width(), Paper.LETTER.height());
+    assertTrue(pages.stream().anyMatch(page -> Math.max(page.width(), page.height()) > longest));
   }
 
   @Test
