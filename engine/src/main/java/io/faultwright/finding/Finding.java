@@ -49,11 +49,16 @@ public record Finding(
 
   /** A finding about the text alone, without a situation. */
   public static Finding of(FindingKind kind, Place place, String message, String help) {
+    return of(kind, List.of(place), message, help);
+  }
+
+  /** A finding about several places of the text, most telling first. */
+  public static Finding of(FindingKind kind, List<Place> places, String message, String help) {
     return new Finding(
         kind,
         Optional.empty(),
         List.of(),
-        List.of(place),
+        places,
         message,
         help,
         Optional.empty(),

@@ -3,7 +3,6 @@ package io.faultwright.resolve;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Model;
-import io.faultwright.model.NamedValue;
 import io.faultwright.model.Nameplate;
 import io.faultwright.model.Option;
 import io.faultwright.model.Version;
@@ -154,7 +153,9 @@ final class ModelResolver {
       return;
     }
     if (entry.value() instanceof Scalar written) {
-      value(option, written).ifPresent(value -> values.put(option.id(), value));
+      new NamedPatterns(context.problems())
+          .valueOf(option, written)
+          .ifPresent(value -> values.put(option.id(), value));
       checkAgreement(option.id(), decoded.getOrDefault(option.id(), ""), written);
     } else {
       problem(
@@ -162,15 +163,6 @@ final class ModelResolver {
           "an option has one value, found " + entry.value().kind(),
           "write `" + option.id() + ": value`");
     }
-  }
-
-  private Optional<String> value(Option option, Scalar written) {
-    List<String> ids = option.values().stream().map(NamedValue::id).toList();
-    return new NamedPatterns(context.problems())
-        .value(
-            written.place(),
-            written.text().strip(),
-            new Subject.Named(option.id(), ids, false, true));
   }
 
   private List<Version> software(

@@ -4,8 +4,11 @@ import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.model.Condition.OneOf;
 import io.faultwright.model.Equipment;
+import io.faultwright.model.NamedValue;
+import io.faultwright.model.Option;
 import io.faultwright.model.Sorted;
 import io.faultwright.source.Place;
+import io.faultwright.syntax.Node.Scalar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -66,5 +69,12 @@ final class NamedPatterns {
     return YES.contains(word)
         ? Optional.of("did you mean `yes`?")
         : NO.contains(word) ? Optional.of("did you mean `no`?") : Optional.empty();
+  }
+
+  /** The value of an option that a scalar names; absent, with a problem, where it names none. */
+  Optional<String> valueOf(Option option, Scalar written) {
+    List<String> ids = option.values().stream().map(NamedValue::id).toList();
+    Subject.Named named = new Subject.Named(option.id(), ids, false, true);
+    return value(written.place(), written.text().strip(), named);
   }
 }

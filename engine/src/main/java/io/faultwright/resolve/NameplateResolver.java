@@ -2,7 +2,6 @@ package io.faultwright.resolve;
 
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.model.Equipment;
-import io.faultwright.model.NamedValue;
 import io.faultwright.model.Nameplate;
 import io.faultwright.model.Nameplate.Coded;
 import io.faultwright.model.Nameplate.Digits;
@@ -124,16 +123,7 @@ final class NameplateResolver {
       return Optional.of(id).filter(context.names().all(Kind.FAMILY)::contains);
     }
     return Optional.ofNullable(options.get(attribute))
-        .flatMap(option -> optionValue(option, written));
-  }
-
-  private Optional<String> optionValue(Option option, Scalar written) {
-    List<String> ids = option.values().stream().map(NamedValue::id).toList();
-    return new NamedPatterns(context.problems())
-        .value(
-            written.place(),
-            written.text().strip(),
-            new Subject.Named(option.id(), ids, false, true));
+        .flatMap(option -> new NamedPatterns(context.problems()).valueOf(option, written));
   }
 
   private void problem(Node node, String message, String help) {

@@ -57,17 +57,12 @@ public final class ContradictionAnalysis {
   private static Finding shown(SymptomSpace symptom, Rule a, Rule b, Clash clash) {
     List<Rule> rules = a == b ? List.of(a) : List.of(a, b);
     Finding finding =
-        new Finding(
-            FindingKind.CONTRADICTION,
-            Optional.of(symptom.symptom().id()),
-            rules.stream().map(Rule::id).toList(),
-            rules.stream().map(Rule::place).toList(),
-            message(a, b, clash.conflict()),
-            clash.conflict().help(),
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            false);
+        Finding.of(
+                FindingKind.CONTRADICTION,
+                rules.stream().map(Rule::place).toList(),
+                message(a, b, clash.conflict()),
+                clash.conflict().help())
+            .in(symptom.symptom().id(), rules.stream().map(Rule::id).toList());
     return new Evidence(symptom).show(finding, clash.situations());
   }
 

@@ -75,17 +75,15 @@ public final class OverlappingLimitsAnalysis {
     TreeMap<String, String> equipment = new TreeMap<>();
     equipment.put(Equipment.MODEL, build.model().id());
     build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
-    return new Finding(
-        FindingKind.OVERLAPPING_LIMITS,
-        Optional.empty(),
-        List.of(),
-        List.of(one.place(), other.place()),
-        "two rows of the limits of `" + table.reading() + "` hold at once",
-        "keep one of them, or tell them apart by a column of `by`",
-        Optional.of(new Situation(equipment, new TreeMap<>())),
-        region(knowledge, table, one, other),
-        Optional.empty(),
-        false);
+    return Finding.of(
+            FindingKind.OVERLAPPING_LIMITS,
+            List.of(one.place(), other.place()),
+            "two rows of the limits of `" + table.reading() + "` hold at once",
+            "keep one of them, or tell them apart by a column of `by`")
+        .shownBy(
+            new Situation(equipment, new TreeMap<>()),
+            region(knowledge, table, one, other),
+            Optional.empty());
   }
 
   /** Where on the driver both rows hold. */

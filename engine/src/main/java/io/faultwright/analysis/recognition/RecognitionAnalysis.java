@@ -162,16 +162,6 @@ public final class RecognitionAnalysis {
 
   private static Finding finding(
       FindingKind kind, List<Place> places, String message, String help) {
-    return new Finding(
-        kind,
-        Optional.empty(),
-        List.of(),
-        places,
-        message,
-        help,
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        false);
+    return Finding.of(kind, places, message, help);
   }
 }

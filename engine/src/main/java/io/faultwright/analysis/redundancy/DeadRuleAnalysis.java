@@ -8,7 +8,6 @@ import io.faultwright.model.Rule;
 import io.faultwright.source.Place;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Finds rules that can never fire, with the smallest set of statements that clash. */
@@ -33,16 +32,11 @@ public final class DeadRuleAnalysis {
             ? "nothing is possible on this equipment"
             : core.stream().map(Clash.Statement::words).collect(Collectors.joining(", "))
                 + (core.size() == 1 ? " cannot hold" : " cannot all hold");
-    return new Finding(
-        FindingKind.DEAD_RULE,
-        Optional.of(symptom.symptom().id()),
-        List.of(rule.id()),
-        places,
-        "rule `" + rule.id() + "` can never fire: " + why,
-        "mend one of these statements, or take the rule out",
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        false);
+    return Finding.of(
+            FindingKind.DEAD_RULE,
+            places,
+            "rule `" + rule.id() + "` can never fire: " + why,
+            "mend one of these statements, or take the rule out")
+        .in(symptom.symptom().id(), List.of(rule.id()));
   }
 }

@@ -6,7 +6,6 @@ import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Never;
 import java.util.List;
-import java.util.Optional;
 
 /** Finds symptoms in which {@code never} statements leave nothing possible. */
 public final class EmptyNeverAnalysis {
@@ -19,23 +18,18 @@ public final class EmptyNeverAnalysis {
     }
     List<Never> nevers = symptom.nevers();
     return List.of(
-        new Finding(
-            FindingKind.EMPTY_NEVER,
-            Optional.of(symptom.symptom().id()),
-            List.of(),
-            nevers.isEmpty()
-                ? List.of(symptom.symptom().place())
-                : nevers.stream().map(Never::place).toList(),
-            "no situation of `"
-                + symptom.symptom().id()
-                + "` is left possible"
-                + (nevers.isEmpty()
-                    ? ": its `recognise` contradicts itself"
-                    : " by its `never` statements"),
-            "mend the statement that excludes too much",
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            false));
+        Finding.of(
+                FindingKind.EMPTY_NEVER,
+                nevers.isEmpty()
+                    ? List.of(symptom.symptom().place())
+                    : nevers.stream().map(Never::place).toList(),
+                "no situation of `"
+                    + symptom.symptom().id()
+                    + "` is left possible"
+                    + (nevers.isEmpty()
+                        ? ": its `recognise` contradicts itself"
+                        : " by its `never` statements"),
+                "mend the statement that excludes too much")
+            .in(symptom.symptom().id(), List.of()));
   }
 }

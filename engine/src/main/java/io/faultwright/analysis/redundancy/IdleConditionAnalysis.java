@@ -10,7 +10,6 @@ import io.faultwright.model.Rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 
 /**
@@ -64,20 +63,15 @@ public final class IdleConditionAnalysis {
 
   private Finding finding(Rule rule, Condition idle) {
     Condition.Test test = idle.tests().findFirst().orElseThrow();
-    return new Finding(
-        FindingKind.IDLE_CONDITION,
-        Optional.of(symptom.symptom().id()),
-        List.of(rule.id()),
-        List.of(test.place()),
-        "the condition on `"
-            + test.subject()
-            + "` in rule `"
-            + rule.id()
-            + "` can be dropped without changing any outcome",
-        "drop it, or find out what it should have separated",
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        false);
+    return Finding.of(
+            FindingKind.IDLE_CONDITION,
+            List.of(test.place()),
+            "the condition on `"
+                + test.subject()
+                + "` in rule `"
+                + rule.id()
+                + "` can be dropped without changing any outcome",
+            "drop it, or find out what it should have separated")
+        .in(symptom.symptom().id(), List.of(rule.id()));
   }
 }

@@ -7,7 +7,6 @@ import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Rule;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Finds {@code instead-of} entries that never silence anything. */
 public final class InsteadOfAnalysis {
@@ -34,16 +33,11 @@ public final class InsteadOfAnalysis {
 
   private static Finding finding(SymptomSpace symptom, Rule rule, String silenced) {
     Rule other = symptom.symptom().rules().get(silenced);
-    return new Finding(
-        FindingKind.INSTEAD_OF_WITHOUT_EFFECT,
-        Optional.of(symptom.symptom().id()),
-        List.of(rule.id(), silenced),
-        List.of(rule.place(), other.place()),
-        "`instead-of: [" + silenced + "]` in rule `" + rule.id() + "` never silences anything",
-        "take it out: the two rules never hold in one situation",
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        false);
+    return Finding.of(
+            FindingKind.INSTEAD_OF_WITHOUT_EFFECT,
+            List.of(rule.place(), other.place()),
+            "`instead-of: [" + silenced + "]` in rule `" + rule.id() + "` never silences anything",
+            "take it out: the two rules never hold in one situation")
+        .in(symptom.symptom().id(), List.of(rule.id(), silenced));
   }
 }

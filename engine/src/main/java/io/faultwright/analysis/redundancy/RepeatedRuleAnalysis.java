@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Finds rules that say what one other rule says already: in the same situations (duplicate) or in
@@ -63,17 +62,12 @@ public final class RepeatedRuleAnalysis {
     String relation =
         equal ? "fires in exactly the situations of `" : "fires only in situations of `";
     Finding finding =
-        new Finding(
-            equal ? FindingKind.DUPLICATE_RULE : FindingKind.SUBSUMED_RULE,
-            Optional.of(symptom.symptom().id()),
-            List.of(rule.id(), other.id()),
-            List.of(rule.place(), other.place()),
-            "rule `" + rule.id() + "` " + relation + other.id() + "`, with the same conclusion",
-            "take rule `" + rule.id() + "` out, or mend its conditions",
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            false);
+        Finding.of(
+                equal ? FindingKind.DUPLICATE_RULE : FindingKind.SUBSUMED_RULE,
+                List.of(rule.place(), other.place()),
+                "rule `" + rule.id() + "` " + relation + other.id() + "`, with the same conclusion",
+                "take rule `" + rule.id() + "` out, or mend its conditions")
+            .in(symptom.symptom().id(), List.of(rule.id(), other.id()));
     return new Evidence(symptom).show(finding, fires.get(rule.id()));
   }
 }

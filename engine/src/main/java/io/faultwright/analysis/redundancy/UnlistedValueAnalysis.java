@@ -12,7 +12,6 @@ import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -83,16 +82,11 @@ public final class UnlistedValueAnalysis {
 
   private static Finding finding(
       Symptom symptom, Condition.Test test, String reading, String value) {
-    return new Finding(
-        FindingKind.UNLISTED_VALUE,
-        Optional.of(symptom.id()),
-        List.of(),
-        List.of(test.place()),
-        "no rule names the value `" + value + "` of `" + reading + "`",
-        "say in a rule what follows from it, or take the value out",
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        false);
+    return Finding.of(
+            FindingKind.UNLISTED_VALUE,
+            List.of(test.place()),
+            "no rule names the value `" + value + "` of `" + reading + "`",
+            "say in a rule what follows from it, or take the value out")
+        .in(symptom.id(), List.of());
   }
 }

@@ -114,17 +114,12 @@ public final class CircularReferralAnalysis {
             .collect(Collectors.joining(" → "));
     List<Symptom> places = new ArrayList<>(circle);
     Finding finding =
-        new Finding(
-            FindingKind.CIRCULAR_REFERRAL,
-            Optional.of(circle.get(0).id()),
-            List.of(),
-            places.stream().map(Symptom::place).toList(),
-            "the referrals " + path + " run in a circle",
-            "let one of these symptoms answer the situation itself",
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            false);
+        Finding.of(
+                FindingKind.CIRCULAR_REFERRAL,
+                places.stream().map(Symptom::place).toList(),
+                "the referrals " + path + " run in a circle",
+                "let one of these symptoms answer the situation itself")
+            .in(circle.get(0).id(), List.of());
     return finding.shownBy(
         new Witness(space).of(round),
         new BoxWords(space, possible).tests(new Regions(space).cover(round, possible).get(0)),
