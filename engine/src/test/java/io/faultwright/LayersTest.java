@@ -37,7 +37,7 @@ class LayersTest {
     arrows("run", "model", "quantity", "compile");
     arrows("sequence", "source", "model", "quantity", "analysis.space");
     arrows("release", "source", "model", "quantity");
-    arrows("analysis.space", "source", "model", "quantity", "finding");
+    arrows("analysis.space", "source", "model", "quantity", "finding", "wording");
     for (String analysis :
         List.of(
             "change",

@@ -2,27 +2,30 @@ package io.faultwright.analysis.space;
 
 import io.faultwright.finding.RegionTest;
 import io.faultwright.model.Build;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Side;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.Version;
-import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
+import io.faultwright.wording.BuildSets;
+import io.faultwright.wording.RuleText;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A box as tests in the rule language; axes that accept all that can happen are left out. */
 public final class BoxWords {
-  private static final String TAKEN = "not cannot be taken";
+  private static final String TAKEN = "not " + RuleText.CANNOT_BE_TAKEN;
 
   private final Space space;
   private final KnowledgeBase knowledge;
+  private final RuleText text;
   private final BitSet[] occurring;
 
   /**
@@ -31,6 +34,7 @@ public final class BoxWords {
   public BoxWords(Space space, int possible) {
     this.space = space;
     this.knowledge = space.knowledge();
+    this.text = new RuleText(knowledge);
     this.occurring = space.diagrams().occurring(possible);
   }
 
@@ -83,7 +87,7 @@ public final class BoxWords {
         .forEach(cell -> words.add(((Cell.Word) cell).value()));
     words.addAll(stretches(axis, reading, cells));
     if (cells.stream().mapToObj(axis.cells()::get).anyMatch(Cell.NotTaken.class::isInstance)) {
-      words.add("cannot be taken");
+      words.add(RuleText.CANNOT_BE_TAKEN);
     }
     return words;
   }
@@ -112,96 +116,42 @@ public final class BoxWords {
         interval.low().filter(end -> !Optional.of(end).equals(domain.range().low()));
     Optional<Interval.End> high =
         interval.high().filter(end -> !Optional.of(end).equals(domain.range().high()));
-    String unit = domain.unit().symbol();
-    if (low.isPresent() && high.isPresent()) {
-      return both(low.get(), high.get(), unit);
-    }
-    return low.map(end -> (end.included() ? "at least " : "above ") + amount(end, unit))
-        .or(() -> high.map(end -> (end.included() ? "at most " : "below ") + amount(end, unit)))
-        .orElse(TAKEN);
-  }
-
-  private static String both(Interval.End low, Interval.End high, String unit) {
-    if (low.value().equals(high.value())) {
-      return amount(low, unit);
-    }
-    if (low.included() && high.included()) {
-      return Decimals.show(low.value()) + " to " + amount(high, unit);
-    }
-    return (low.included() ? "at least " : "above ")
-        + amount(low, unit)
-        + (high.included() ? " and at most " : " and below ")
-        + amount(high, unit);
-  }
-
-  private static String amount(Interval.End end, String unit) {
-    return Decimals.show(end.value()) + " " + unit;
+    return low.isEmpty() && high.isEmpty()
+        ? TAKEN
+        : text.interval(reading, new Interval(low, high));
   }
 
   private static List<String> sides(Axis axis, BitSet cells) {
-    List<String> words = new ArrayList<>();
-    if (cells.intersects(axis.side(Side.BELOW))
-        && cells.intersects(axis.side(Side.ABOVE))
-        && !cells.intersects(axis.side(Side.WITHIN))) {
-      words.add("outside limits");
-    } else {
-      for (Side side : Side.values()) {
-        if (cells.intersects(axis.side(side))) {
-          words.add(side.name().toLowerCase(Locale.ROOT) + " limits");
-        }
-      }
-    }
+    Set<Side> sides = EnumSet.noneOf(Side.class);
     cells.stream()
         .mapToObj(axis.cells()::get)
-        .forEach(
-            cell -> {
-              if (cell instanceof Cell.NoFigure) {
-                words.add("no limits known");
-              }
-            });
+        .filter(Cell.SideOf.class::isInstance)
+        .forEach(cell -> sides.add(((Cell.SideOf) cell).side()));
+    List<String> words = new ArrayList<>();
+    if (!sides.isEmpty()) {
+      words.add(RuleText.limits(new AgainstLimits(sides)));
+    }
+    if (cells.stream().mapToObj(axis.cells()::get).anyMatch(Cell.NoFigure.class::isInstance)) {
+      words.add("no limits known");
+    }
     return words;
   }
 
   private List<RegionTest> equipment(Axis axis, BitSet cells) {
     List<Build> inside = builds(axis, cells);
-    List<Build> all = builds(axis, occurring[0]);
-    List<RegionTest> tests = new ArrayList<>();
-    for (String attribute : knowledge.equipment().attributes()) {
-      List<String> here = values(inside, attribute);
-      boolean needed = !attribute.equals(Equipment.MODEL) && !here.equals(values(all, attribute));
-      if (needed) {
-        tests.add(new RegionTest(attribute, listed(here)));
-      }
-    }
-    return isProduct(tests, inside, all) ? withoutRedundant(tests, inside, all) : named(inside);
+    Condition condition = BuildSets.byFacts(knowledge.equipment(), scope(axis)).condition(inside);
+    return condition instanceof Condition.Any ? named(inside) : tests(condition);
   }
 
-  /** Whether the tests pick exactly the builds inside. */
-  private boolean isProduct(List<RegionTest> tests, List<Build> inside, List<Build> all) {
-    return all.stream()
-        .filter(build -> tests.stream().allMatch(test -> accepts(test, inside, build)))
-        .toList()
-        .equals(inside);
+  private List<Build> scope(Axis axis) {
+    return builds(axis, occurring[0]);
   }
 
-  private boolean accepts(RegionTest test, List<Build> inside, Build build) {
-    return build
-        .attribute(test.reading())
-        .map(value -> values(inside, test.reading()).contains(value))
-        .orElse(true);
-  }
-
-  private List<RegionTest> withoutRedundant(
-      List<RegionTest> tests, List<Build> inside, List<Build> all) {
-    List<RegionTest> kept = new ArrayList<>(tests);
-    for (RegionTest test : tests) {
-      List<RegionTest> fewer = new ArrayList<>(kept);
-      fewer.remove(test);
-      if (isProduct(fewer, inside, all)) {
-        kept.remove(test);
-      }
-    }
-    return kept;
+  private List<RegionTest> tests(Condition condition) {
+    return condition
+        .tests()
+        .map(test -> new RegionTest(test.subject(), text.pattern(test.subject(), test.pattern())))
+        .toList();
   }
 
   private static List<RegionTest> named(List<Build> inside) {
@@ -216,19 +166,6 @@ public final class BoxWords {
         .mapToObj(cell -> (Cell.Builds) axis.cells().get(cell))
         .flatMap(cell -> cell.builds().stream())
         .sorted()
-        .toList();
-  }
-
-  /** Values in alphabetical order, software versions oldest first. */
-  private static List<String> values(List<Build> builds, String attribute) {
-    Comparator<String> order =
-        attribute.equals(Equipment.SOFTWARE)
-            ? Comparator.comparing(Version::new)
-            : Comparator.naturalOrder();
-    return builds.stream()
-        .flatMap(build -> build.attribute(attribute).stream())
-        .distinct()
-        .sorted(order)
         .toList();
   }
 
