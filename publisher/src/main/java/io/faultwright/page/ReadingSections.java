@@ -31,7 +31,10 @@ final class ReadingSections {
         new Target(Kind.READING, reading.id()).anchor(),
         reading.title(),
         desk.links().own(Kind.READING, reading.id(), reading.title()),
-        desk.words().computation(reading.id()).orElse(reading.ask()),
+        desk.words()
+            .computation(reading.id())
+            .map(words -> "Worked out as " + words + ".")
+            .orElse(reading.ask()),
         facts(reading),
         reading.domain().match(measured -> List.of(), ReadingSections::titles),
         new Clauses(desk).of(reading.applies()),
@@ -45,9 +48,6 @@ final class ReadingSections {
   private List<Fact> facts(Reading reading) {
     List<Fact> facts =
         new ArrayList<>(reading.domain().match(m -> measured(reading, m), this::choice));
-    desk.words()
-        .computation(reading.id())
-        .ifPresent(words -> facts.add(0, new Fact("Worked out as", words)));
     reading.where().ifPresent(text -> facts.add(new Fact("Where", text)));
     reading.phase().ifPresent(text -> facts.add(new Fact("When", text)));
     reading.instrument().ifPresent(text -> facts.add(new Fact("With", text)));
