@@ -29,8 +29,7 @@ public final class GapAnalysis {
   /** Possible situations without an answer, apart from those that lack a figure. */
   public static int gap(SymptomSpace symptom) {
     Diagrams diagrams = symptom.space().diagrams();
-    int unanswered = diagrams.minus(symptom.possible(), symptom.answered());
-    return diagrams.minus(unanswered, new MissingLimits(symptom).undecided());
+    return diagrams.minus(symptom.unanswered().whole(), new MissingLimits(symptom).undecided());
   }
 
   private static Finding finding(SymptomSpace symptom, String where) {

@@ -20,6 +20,7 @@ public final class Space {
   private final Map<String, Map<Build, LimitsCurve>> curves;
   private final Diagrams diagrams;
   private final int consistent;
+  private final ConditionDiagrams conditions;
 
   Space(
       KnowledgeBase knowledge,
@@ -34,6 +35,7 @@ public final class Space {
     this.curves = curves;
     this.diagrams = diagrams;
     this.consistent = consistent;
+    this.conditions = new ConditionDiagrams(this, diagrams);
   }
 
   /**
@@ -79,9 +81,9 @@ public final class Space {
     return consistent;
   }
 
-  /** Where a condition is true and where it is false; elsewhere it is unknown. */
+  /** Where a condition is true and where it is false, worked out as it is asked for. */
   public Truth truth(Condition condition) {
-    return new ConditionDiagrams(this).truth(condition);
+    return new Truth(conditions, condition);
   }
 
   /** The diagram of situations whose cell on an axis is among those given. */

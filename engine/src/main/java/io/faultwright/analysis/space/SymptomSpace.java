@@ -12,8 +12,12 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -23,10 +27,12 @@ public final class SymptomSpace {
   private final Space space;
   private final Diagrams diagrams;
   private final List<Never> nevers;
-  private final Map<String, Truth> whens = new TreeMap<>();
+  private final Map<String, List<String>> silencers = new HashMap<>();
+  private final Map<String, Integer> fires = new HashMap<>();
   private final int possible;
   private final List<Integer> referrals = new ArrayList<>();
   private final int workable;
+  private Optional<List<RulePair>> meetings = Optional.empty();
 
   private SymptomSpace(Symptom symptom, Space space, List<Never> nevers, int real) {
     this.symptom = symptom;
@@ -41,7 +47,7 @@ public final class SymptomSpace {
       open = diagrams.and(open, truth.isTrue());
     }
     this.workable = open;
-    symptom.rules().forEach((id, rule) -> whens.put(id, space.truth(rule.when())));
+    symptom.rules().values().forEach(this::noteSilenced);
   }
 
   /** The space of a symptom over all published equipment it applies to. */
@@ -73,6 +79,11 @@ public final class SymptomSpace {
     symptom.first().forEach(first -> conditions.add(first.when()));
     symptom.rules().values().forEach(rule -> conditions.add(rule.when()));
     return conditions;
+  }
+
+  private void noteSilenced(Rule rule) {
+    rule.insteadOf()
+        .forEach(id -> silencers.computeIfAbsent(id, key -> new ArrayList<>()).add(rule.id()));
   }
 
   private int withoutNevers(int start) {
@@ -113,49 +124,92 @@ public final class SymptomSpace {
 
   /** Where a rule's conditions hold, whether or not that is possible. */
   public int when(String rule) {
-    return whens.get(rule).isTrue();
+    return truth(rule).isTrue();
   }
 
   /** Where a rule's conditions hold or may hold; there it silences what it stands instead of. */
   public int mayHold(String rule) {
-    return whens.get(rule).mayBeTrue();
+    return truth(rule).mayBeTrue();
+  }
+
+  private Truth truth(String rule) {
+    return space.truth(symptom.rules().get(rule).when());
   }
 
   /** Where a rule fires: its conditions hold and no rule that speaks instead of it may hold. */
   public int fires(String rule) {
-    return fires(rule, when(rule));
+    return fires.computeIfAbsent(rule, id -> fires(id, when(id)));
   }
 
   /** Where a rule would fire if its conditions held in another set. */
   public int fires(String rule, int when) {
-    int fires = when;
-    for (Rule other : symptom.rules().values()) {
-      if (other.insteadOf().contains(rule)) {
-        fires = diagrams.minus(fires, mayHold(other.id()));
-      }
-    }
-    return fires;
+    return silencers.getOrDefault(rule, List.of()).stream()
+        .map(this::mayHold)
+        .reduce(when, diagrams::minus);
+  }
+
+  /** Workable situations in which a rule fires. */
+  public int firing(String rule) {
+    return diagrams.and(workable, fires(rule));
   }
 
   /** For every answer the rules can give: the workable situations that get it. */
   public SortedMap<Answer, Integer> answers() {
     SortedMap<Answer, Integer> answers = new TreeMap<>();
     for (Rule rule : symptom.rules().values()) {
-      int fires = diagrams.and(workable, fires(rule.id()));
-      rule.conclusion().answers().forEach(answer -> answers.merge(answer, fires, diagrams::or));
+      int firing = firing(rule.id());
+      rule.conclusion().answers().forEach(answer -> answers.merge(answer, firing, diagrams::or));
     }
     return answers;
   }
 
-  /** Possible situations in which the symptom says something: an answer, or work this first. */
-  public int answered() {
-    int answered = referrals.stream().reduce(Diagrams.NONE, diagrams::or);
-    return answers().values().stream().reduce(answered, diagrams::or);
+  /** Possible situations in which the symptom says nothing: no answer, no work this first. */
+  public Remainder unanswered() {
+    List<String> answering =
+        symptom.rules().values().stream()
+            .filter(rule -> !rule.conclusion().answers().isEmpty())
+            .map(Rule::id)
+            .toList();
+    return remainder(notReferred(), answering);
+  }
+
+  /** Some situations without those in which one of the rules fires. */
+  public int without(int situations, Collection<String> rules) {
+    return remainder(situations, rules).whole();
+  }
+
+  private Remainder remainder(int situations, Collection<String> rules) {
+    BitSet[] around = diagrams.occurring(situations);
+    int[] sets =
+        rules.stream().mapToInt(this::firing).filter(set -> diagrams.meets(set, around)).toArray();
+    return new Remainder(diagrams, situations, sets);
+  }
+
+  /** Pairs of rules that fire in one workable situation, each once, in the order of the rules. */
+  public List<RulePair> meetings() {
+    if (meetings.isEmpty()) {
+      meetings = Optional.of(pairs());
+    }
+    return meetings.get();
+  }
+
+  private List<RulePair> pairs() {
+    List<String> alive =
+        symptom.rules().keySet().stream().filter(rule -> firing(rule) != Diagrams.NONE).toList();
+    int[] sets = alive.stream().mapToInt(this::firing).toArray();
+    return new Meetings(diagrams, workable, sets)
+        .pairs().stream()
+            .map(pair -> new RulePair(alive.get(pair.one()), alive.get(pair.other())))
+            .toList();
+  }
+
+  private int notReferred() {
+    return referrals.stream().reduce(possible, diagrams::minus);
   }
 
   /** The part of the possible situations not sent elsewhere first that a diagram holds; exact. */
   public Share share(int diagram) {
-    int here = referrals.stream().reduce(possible, diagrams::minus);
+    int here = notReferred();
     BigInteger all = space.distinguishable(here);
     BigInteger part = space.distinguishable(diagrams.and(diagram, here));
     double figure = all.signum() == 0 ? 0 : ratio(part, all);

@@ -1,0 +1,90 @@
+package io.faultwright.analysis.space;
+
+import io.faultwright.analysis.space.Parts.Part;
+import java.math.BigInteger;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What many sets leave of some situations, worked out part by part and set by set. Until it is
+ * whole, what is known bounds it from below and from above.
+ */
+public final class Remainder {
+  private final Diagrams diagrams;
+  private final int[] sets;
+  private final List<Part> parts;
+  private int left = Diagrams.NONE;
+  private int part;
+  private int inPart;
+  private int subtracted;
+
+  /**
+   * @param sets diagrams, none of them {@link Diagrams#NONE}
+   */
+  Remainder(Diagrams diagrams, int situations, int[] sets) {
+    this.diagrams = diagrams;
+    this.sets = sets.clone();
+    this.parts = Parts.of(diagrams, situations, sets);
+    begin();
+  }
+
+  private void begin() {
+    if (part < parts.size()) {
+      inPart = parts.get(part).situations();
+      subtracted = 0;
+    }
+  }
+
+  /**
+   * The situations in none of the sets.
+   *
+   * @throws OutOfTime at the deadline; it goes on from there when asked again
+   */
+  public int whole() {
+    while (part < parts.size()) {
+      int[] here = parts.get(part).sets();
+      while (subtracted < here.length) {
+        inPart = diagrams.minus(inPart, sets[here[subtracted]]);
+        subtracted++;
+      }
+      left = diagrams.or(left, inPart);
+      part++;
+      begin();
+    }
+    return left;
+  }
+
+  /** Situations that are surely in none of the sets: all of them once it is whole. */
+  public int known() {
+    return left;
+  }
+
+  /** At least so many cell combinations are in none of the sets. */
+  BigInteger atLeast() {
+    return part == parts.size()
+        ? diagrams.count(left)
+        : diagrams.count(left).add(diagrams.count(inPart).subtract(mayGo()).max(BigInteger.ZERO));
+  }
+
+  /** At most so many that the sets not yet subtracted may still take away from the part at hand. */
+  private BigInteger mayGo() {
+    int[] here = parts.get(part).sets();
+    return Arrays.stream(here, subtracted, here.length)
+        .mapToObj(set -> diagrams.occurring(sets[set]))
+        .map((BitSet[] around) -> diagrams.countWithin(inPart, around))
+        .reduce(BigInteger.ZERO, BigInteger::add);
+  }
+
+  /** At most so many cell combinations are in none of the sets. */
+  BigInteger atMost() {
+    BigInteger open =
+        part == parts.size()
+            ? BigInteger.ZERO
+            : IntStream.range(part + 1, parts.size())
+                .mapToObj(later -> diagrams.count(parts.get(later).situations()))
+                .reduce(diagrams.count(inPart), BigInteger::add);
+    return diagrams.count(left).add(open);
+  }
+}
