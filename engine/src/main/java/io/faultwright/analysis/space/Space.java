@@ -53,7 +53,21 @@ public final class Space {
       List<Build> builds,
       List<Condition> counted,
       List<Condition> others) {
-    return new SpaceBuilder(knowledge, builds, counted, others).build();
+    return of(knowledge, builds, counted, others, Deadline.NEVER);
+  }
+
+  /**
+   * The space of some conditions.
+   *
+   * @param deadline after which its diagrams throw {@link OutOfTime}
+   */
+  public static Space of(
+      KnowledgeBase knowledge,
+      List<Build> builds,
+      List<Condition> counted,
+      List<Condition> others,
+      Deadline deadline) {
+    return new SpaceBuilder(knowledge, builds, counted, others, deadline).build();
   }
 
   public KnowledgeBase knowledge() {

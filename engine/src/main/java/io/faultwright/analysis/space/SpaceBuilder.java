@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -29,8 +30,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * are then independent of each other, and the space stays exact.
  */
 final class SpaceBuilder {
+  /** From so many conditions on, the order of the axes decides how large the diagrams get. */
+  private static final int MANY = 48;
+
   private final KnowledgeBase knowledge;
   private final List<Build> builds;
+  private final List<Condition> conditions;
+  private final Deadline deadline;
   private final List<Condition.Test> counted;
   private final List<Condition.Test> tests;
   private final SortedSet<String> limited;
@@ -42,9 +48,12 @@ final class SpaceBuilder {
       KnowledgeBase knowledge,
       List<Build> builds,
       List<Condition> counted,
-      List<Condition> others) {
+      List<Condition> others,
+      Deadline deadline) {
     this.knowledge = knowledge;
     this.builds = builds;
+    this.conditions = counted;
+    this.deadline = deadline;
     this.counted = counted.stream().flatMap(Condition::tests).toList();
     this.tests =
         Stream.concat(counted.stream(), others.stream()).flatMap(Condition::tests).toList();
@@ -79,7 +88,8 @@ final class SpaceBuilder {
     List<Axis> axes = axes();
     Map<Axis.Subject, Integer> positions = new LinkedHashMap<>();
     axes.forEach(axis -> positions.put(axis.subject(), positions.size()));
-    Diagrams diagrams = new Diagrams(axes.stream().mapToInt(axis -> axis.cells().size()).toArray());
+    int[] sizes = axes.stream().mapToInt(axis -> axis.cells().size()).toArray();
+    Diagrams diagrams = new Diagrams(sizes, deadline);
     Space free = new Space(knowledge, axes, positions, curves, diagrams, Diagrams.ALL, List.of());
     List<Coupling> couplings = groups.stream().map(group -> new Coupling(free, group)).toList();
     int consistent = new Consistency(free, limited, couplings).diagram();
@@ -102,18 +112,18 @@ final class SpaceBuilder {
   /** Builds that no test, no used table and no used reading tells apart share a cell. */
   private Axis equipment() {
     Map<String, List<Build>> classes = new LinkedHashMap<>();
+    List<Condition.Test> facts =
+        tests.stream().filter(test -> !knowledge.readings().containsKey(test.subject())).toList();
     for (Build build : builds) {
-      classes.computeIfAbsent(signature(build), key -> new ArrayList<>()).add(build);
+      classes.computeIfAbsent(signature(build, facts), key -> new ArrayList<>()).add(build);
     }
     List<Cell> cells = classes.values().stream().<Cell>map(Cell.Builds::new).toList();
     return AxisBuilder.ungrouped(new Axis.OfEquipment(), cells);
   }
 
-  private String signature(Build build) {
+  private String signature(Build build, List<Condition.Test> facts) {
     StringBuilder signature = new StringBuilder();
-    tests.stream()
-        .filter(test -> !knowledge.readings().containsKey(test.subject()))
-        .forEach(test -> signature.append(build.satisfies(test) ? '1' : '0'));
+    facts.forEach(test -> signature.append(build.satisfies(test) ? '1' : '0'));
     for (String reading : limited) {
       curves
           .get(reading)
@@ -132,7 +142,7 @@ final class SpaceBuilder {
 
   /** As {@link #byImportance}, but with readings that hang together next to each other. */
   private List<String> inOrder() {
-    List<String> sorted = byImportance();
+    List<String> sorted = nearEachOther(byImportance());
     return sorted.stream()
         .sorted(Comparator.comparing(reading -> firstOf(group(reading), sorted)))
         .toList();
@@ -160,6 +170,33 @@ final class SpaceBuilder {
                 .thenComparing(reading -> -asked.getOrDefault(reading, 0L))
                 .thenComparing(Comparator.naturalOrder()))
         .toList();
+  }
+
+  /**
+   * Where many rules overlap, readings that are asked together stand together. Elsewhere the order
+   * of importance makes for the more telling witness.
+   */
+  private List<String> nearEachOther(List<String> sorted) {
+    if (conditions.size() < MANY) {
+      return sorted;
+    }
+    List<String> leading = sorted.stream().filter(this::drives).toList();
+    List<String> others = sorted.stream().filter(reading -> !drives(reading)).toList();
+    int step = conditions.size() / MANY;
+    List<Set<String>> together =
+        IntStream.iterate(0, i -> i < conditions.size(), i -> i + step)
+            .mapToObj(i -> subjects(conditions.get(i), others))
+            .filter(group -> group.size() > 1)
+            .toList();
+    return Stream.concat(leading.stream(), new AxisOrder(together).of(others).stream()).toList();
+  }
+
+  private static Set<String> subjects(Condition condition, List<String> readings) {
+    return condition
+        .tests()
+        .map(Condition.Test::subject)
+        .filter(readings::contains)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private boolean drives(String reading) {

@@ -54,6 +54,15 @@ public final class SymptomSpace {
 
   /** The space of a symptom over all published equipment it applies to. */
   public static SymptomSpace of(KnowledgeBase knowledge, Symptom symptom) {
+    return of(knowledge, symptom, Deadline.NEVER);
+  }
+
+  /**
+   * The space of a symptom over all published equipment it applies to.
+   *
+   * @param deadline after which everything asked of it throws {@link OutOfTime}
+   */
+  public static SymptomSpace of(KnowledgeBase knowledge, Symptom symptom, Deadline deadline) {
     List<Condition> counted = conditions(symptom);
     RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, counted);
     List<Build> offered = builds(knowledge, symptom);
@@ -63,7 +72,8 @@ public final class SymptomSpace {
             knowledge,
             left.isEmpty() ? offered : left,
             counted,
-            nevers.related().stream().map(Never::when).toList());
+            nevers.related().stream().map(Never::when).toList(),
+            deadline);
     return new SymptomSpace(
         symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : space.consistent());
   }
