@@ -106,6 +106,8 @@ public final class CheckJson {
       proved(json, "gapFree", symptom.gapFree());
       proved(json, "contradictionFree", symptom.contradictionFree());
       json.writeStringField("proof", symptom.proof().word());
+      Json.share(json, "unanswered", symptom.unanswered());
+      Json.share(json, "contradicted", symptom.contradicted());
       Json.share(json, "escalated", symptom.escalated());
       json.writeEndObject();
     }

@@ -4,8 +4,10 @@ import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Evidence;
 import io.faultwright.analysis.space.RulePair;
 import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.analysis.space.Union;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
+import io.faultwright.finding.Share;
 import io.faultwright.model.Rule;
 import java.util.List;
 import java.util.SortedMap;
@@ -17,6 +19,19 @@ public final class ContradictionAnalysis {
 
   /** One finding per pair of rules; none is a proof that there is no contradiction. */
   public static List<Finding> findings(SymptomSpace symptom) {
+    Evidence evidence = new Evidence(symptom);
+    return clashes(symptom).map(clash -> shown(symptom, evidence, clash)).toList();
+  }
+
+  /** The share of the situations that get two answers which exclude each other. */
+  public static Share share(SymptomSpace symptom) {
+    int[] situations = clashes(symptom).mapToInt(clash -> common(symptom, clash.pair())).toArray();
+    return symptom.share(new Union(symptom.space().diagrams(), situations));
+  }
+
+  private record Clash(RulePair pair, Conflict conflict) {}
+
+  private static Stream<Clash> clashes(SymptomSpace symptom) {
     SortedMap<String, Rule> rules = symptom.symptom().rules();
     Conflicts conflicts = new Conflicts(symptom.symptom().together());
     return pairs(symptom)
@@ -25,9 +40,12 @@ public final class ContradictionAnalysis {
                 conflicts
                     .between(
                         rules.get(pair.one()).conclusion(), rules.get(pair.other()).conclusion())
-                    .map(conflict -> shown(symptom, pair, conflict))
-                    .stream())
-        .toList();
+                    .map(conflict -> new Clash(pair, conflict))
+                    .stream());
+  }
+
+  private static int common(SymptomSpace symptom, RulePair pair) {
+    return symptom.space().diagrams().and(symptom.firing(pair.one()), symptom.firing(pair.other()));
   }
 
   /** Pairs that fire together, each rule that fires at all also with itself. */
@@ -39,9 +57,10 @@ public final class ContradictionAnalysis {
     return Stream.concat(alone, symptom.meetings().stream()).sorted();
   }
 
-  private static Finding shown(SymptomSpace symptom, RulePair pair, Conflict conflict) {
-    Rule a = symptom.symptom().rules().get(pair.one());
-    Rule b = symptom.symptom().rules().get(pair.other());
+  private static Finding shown(SymptomSpace symptom, Evidence evidence, Clash clash) {
+    Rule a = symptom.symptom().rules().get(clash.pair().one());
+    Rule b = symptom.symptom().rules().get(clash.pair().other());
+    Conflict conflict = clash.conflict();
     List<Rule> rules = a == b ? List.of(a) : List.of(a, b);
     Finding finding =
         Finding.of(
@@ -50,8 +69,7 @@ public final class ContradictionAnalysis {
                 message(a, b, conflict),
                 conflict.help())
             .in(symptom.symptom().id(), rules.stream().map(Rule::id).toList());
-    int common = symptom.space().diagrams().and(symptom.firing(a.id()), symptom.firing(b.id()));
-    return new Evidence(symptom).show(finding, common);
+    return evidence.show(finding, common(symptom, clash.pair()));
   }
 
   private static String message(Rule a, Rule b, Conflict conflict) {

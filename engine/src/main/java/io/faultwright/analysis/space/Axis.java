@@ -32,6 +32,11 @@ public record Axis(Subject subject, List<Cell> cells, List<Integer> groups) {
   /** The place of a reading against its limits. */
   public record OfSide(String reading) implements Subject {}
 
+  /** How many classes of cells conditions tell apart. */
+  int groupCount() {
+    return (int) groups.stream().distinct().count();
+  }
+
   /** The cells that satisfy the predicate. */
   public BitSet where(Predicate<Cell> predicate) {
     BitSet chosen = new BitSet(cells.size());

@@ -48,6 +48,15 @@ public final class Diagrams {
     this.deadline = deadline;
   }
 
+  /**
+   * Does nothing while there is time; long loops outside of the operations ask too.
+   *
+   * @throws OutOfTime after the deadline
+   */
+  void checkTime() {
+    deadline.check();
+  }
+
   /** How many axes there are. */
   public int axes() {
     return sizes.length;

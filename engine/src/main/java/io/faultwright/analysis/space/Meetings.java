@@ -28,6 +28,7 @@ final class Meetings {
   private void compare(Part part) {
     int[] here = part.sets();
     for (int i = 0; i < here.length; i++) {
+      diagrams.checkTime();
       for (int j = i + 1; j < here.length; j++) {
         if (meet(here[i], here[j])) {
           pairs.add(new Pair(here[i], here[j]));

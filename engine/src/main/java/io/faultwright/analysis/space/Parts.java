@@ -73,6 +73,7 @@ final class Parts {
   }
 
   private void split(int situations, int[] sets, BitSet[] left) {
+    diagrams.checkTime();
     if (situations == Diagrams.NONE) {
       return;
     }

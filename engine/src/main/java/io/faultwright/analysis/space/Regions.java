@@ -15,11 +15,15 @@ public final class Regions {
   private final Space space;
   private final Diagrams diagrams;
   private final Witness witness;
+  private final BitSet silent = new BitSet();
 
   public Regions(Space space) {
     this.space = space;
     this.diagrams = space.diagrams();
     this.witness = new Witness(space);
+    for (int axis = 0; axis < space.axes().size(); axis++) {
+      silent.set(axis, space.axes().get(axis).groupCount() == 1);
+    }
   }
 
   /**
@@ -37,6 +41,7 @@ public final class Regions {
     List<Box> boxes = new ArrayList<>();
     int covered = Diagrams.NONE;
     while (left != Diagrams.NONE && boxes.size() < most) {
+      diagrams.checkTime();
       Box box = grown(witness.path(left), forbidden);
       boxes.add(box);
       int inside = diagrams.and(wanted, diagrams.box(box.array()));
@@ -44,6 +49,15 @@ public final class Regions {
       left = diagrams.minus(left, inside);
     }
     return sorted(withoutSuperfluous(boxes, diagrams.and(covered, possible)), wanted);
+  }
+
+  /** What boxes leave of some situations. */
+  public int without(int situations, List<Box> boxes) {
+    int left = situations;
+    for (Box box : boxes) {
+      left = diagrams.minus(left, diagrams.box(box.array()));
+    }
+    return left;
   }
 
   private Box grown(int[] path, int forbidden) {
@@ -69,7 +83,7 @@ public final class Regions {
     }
     order.sort(
         Comparator.comparing((Integer axis) -> !follows(axis, path[axis]))
-            .thenComparing(axis -> !isSilent(axis))
+            .thenComparing(axis -> !silent.get(axis))
             .thenComparing(axis -> axis != 0)
             .thenComparing(axis -> -axis));
     return order;
@@ -81,10 +95,6 @@ public final class Regions {
   private boolean follows(int axis, int at) {
     Cell cell = space.axes().get(axis).cells().get(at);
     return cell instanceof Cell.Absent || cell instanceof Cell.NoFigure;
-  }
-
-  private boolean isSilent(int axis) {
-    return space.axes().get(axis).groups().stream().distinct().count() == 1;
   }
 
   /** To every cell of the axis that brings nothing forbidden into the box. */

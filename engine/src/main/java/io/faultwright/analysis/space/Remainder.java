@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * What many sets leave of some situations, worked out part by part and set by set. Until it is
  * whole, what is known bounds it from below and from above.
  */
-public final class Remainder {
+public final class Remainder implements Bounded {
   private final Diagrams diagrams;
   private final Parts split;
   private final List<Part> parts;
@@ -46,11 +46,7 @@ public final class Remainder {
     }
   }
 
-  /**
-   * The situations in none of the sets.
-   *
-   * @throws OutOfTime at the deadline; it goes on from there when asked again
-   */
+  @Override
   public int whole() {
     while (part < parts.size()) {
       int[] here = parts.get(part).sets();
@@ -65,13 +61,13 @@ public final class Remainder {
     return left;
   }
 
-  /** Situations that are surely in none of the sets: all of them once it is whole. */
+  @Override
   public int known() {
     return left;
   }
 
-  /** At least so many cell combinations are in none of the sets. */
-  BigInteger atLeast() {
+  @Override
+  public BigInteger atLeast() {
     return part == parts.size()
         ? diagrams.count(left)
         : diagrams.count(left).add(diagrams.count(inPart).subtract(mayGo()).max(BigInteger.ZERO));
@@ -85,8 +81,8 @@ public final class Remainder {
         .reduce(BigInteger.ZERO, BigInteger::add);
   }
 
-  /** At most so many cell combinations are in none of the sets. */
-  BigInteger atMost() {
+  @Override
+  public BigInteger atMost() {
     BigInteger open =
         part == parts.size()
             ? BigInteger.ZERO

@@ -8,6 +8,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * All situations that some conditions can tell apart, as cells on axes, and the diagram of those
@@ -21,6 +22,7 @@ public final class Space {
   private final Diagrams diagrams;
   private final int consistent;
   private final ConditionDiagrams conditions;
+  private final boolean[] grouped;
   private final List<Coupling> couplings;
 
   Space(
@@ -38,6 +40,10 @@ public final class Space {
     this.diagrams = diagrams;
     this.consistent = consistent;
     this.conditions = new ConditionDiagrams(this, diagrams);
+    this.grouped = new boolean[axes.size()];
+    for (int axis = 0; axis < grouped.length; axis++) {
+      grouped[axis] = axes.get(axis).groupCount() < axes.get(axis).cells().size();
+    }
     this.couplings = List.copyOf(couplings);
   }
 
@@ -118,6 +124,11 @@ public final class Space {
     return couplings;
   }
 
+  /** Whether every cell combination is a situation that can be told apart from the others. */
+  boolean everyCellCounts() {
+    return IntStream.range(0, grouped.length).noneMatch(axis -> grouped[axis]);
+  }
+
   /** How many distinguishable situations a diagram holds. */
   public BigInteger distinguishable(int diagram) {
     int coarse = diagram;
@@ -129,10 +140,10 @@ public final class Space {
 
   /** The diagram with each group of cells gathered into its first cell. */
   private int coarsened(int diagram, int axis) {
-    List<Integer> groups = axes.get(axis).groups();
-    if (groups.stream().distinct().count() == groups.size()) {
+    if (!grouped[axis]) {
       return diagram;
     }
+    List<Integer> groups = axes.get(axis).groups();
     return diagrams.change(diagram, axis, children -> gathered(children, groups));
   }
 

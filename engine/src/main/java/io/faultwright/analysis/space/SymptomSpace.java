@@ -33,6 +33,8 @@ public final class SymptomSpace {
   private final int possible;
   private final List<Integer> referrals = new ArrayList<>();
   private final int workable;
+  private final int here;
+  private Optional<Remainder> unanswered = Optional.empty();
   private Optional<Parts> parts = Optional.empty();
   private Optional<List<RulePair>> meetings = Optional.empty();
 
@@ -49,6 +51,7 @@ public final class SymptomSpace {
       open = diagrams.and(open, truth.isTrue());
     }
     this.workable = open;
+    this.here = referrals.stream().reduce(possible, diagrams::minus);
     symptom.rules().values().forEach(this::noteSilenced);
   }
 
@@ -177,8 +180,12 @@ public final class SymptomSpace {
 
   /** Possible situations in which the symptom says nothing: no answer, no work this first. */
   public Remainder unanswered() {
-    List<String> alive = alive();
-    return new Remainder(diagrams, parts(), position -> answers(alive.get(position)));
+    if (unanswered.isEmpty()) {
+      List<String> alive = alive();
+      unanswered =
+          Optional.of(new Remainder(diagrams, parts(), position -> answers(alive.get(position))));
+    }
+    return unanswered.get();
   }
 
   private boolean answers(String rule) {
@@ -202,7 +209,7 @@ public final class SymptomSpace {
   private Parts parts() {
     if (parts.isEmpty()) {
       int[] sets = alive().stream().mapToInt(this::firing).toArray();
-      parts = Optional.of(Parts.of(diagrams, notReferred(), sets));
+      parts = Optional.of(Parts.of(diagrams, here, sets));
     }
     return parts.get();
   }
@@ -223,17 +230,29 @@ public final class SymptomSpace {
             .toList();
   }
 
-  private int notReferred() {
-    return referrals.stream().reduce(possible, diagrams::minus);
-  }
-
   /** The part of the possible situations not sent elsewhere first that a diagram holds; exact. */
   public Share share(int diagram) {
-    int here = notReferred();
     BigInteger all = space.distinguishable(here);
     BigInteger part = space.distinguishable(diagrams.and(diagram, here));
     double figure = all.signum() == 0 ? 0 : ratio(part, all);
     return new Share(figure, figure, true);
+  }
+
+  /**
+   * As {@link #share(int)}; bounds where the time is over before the set is whole.
+   *
+   * @throws OutOfTime where there are no bounds either
+   */
+  public Share share(Bounded set) {
+    try {
+      return share(set.whole());
+    } catch (OutOfTime late) {
+      if (!space.everyCellCounts()) {
+        throw late;
+      }
+      BigInteger all = diagrams.count(here);
+      return new Share(ratio(set.atLeast(), all), Math.min(1, ratio(set.atMost(), all)), false);
+    }
   }
 
   private static double ratio(BigInteger part, BigInteger all) {
