@@ -8,13 +8,16 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -41,7 +44,8 @@ final class SpaceBuilder {
   private final List<Condition.Test> tests;
   private final SortedSet<String> limited;
   private final SortedSet<String> readings;
-  private final List<SortedSet<String>> groups;
+  private final List<CoupledReadings.Group> groups;
+  private final SortedMap<String, SortedSet<Cut>> separating = new TreeMap<>();
   private final Map<String, Map<Build, LimitsCurve>> curves = new HashMap<>();
 
   SpaceBuilder(
@@ -85,15 +89,39 @@ final class SpaceBuilder {
       builds.forEach(build -> byBuild.put(build, LimitsCurve.of(table(reading), build)));
       curves.put(reading, byBuild);
     }
+    Space draft = free();
+    if (groups.stream().anyMatch(group -> group.separator().isPresent())) {
+      separating.putAll(new Consistency(draft, limited, couplings(draft)).separatingCuts());
+    }
+    Space free = separating.isEmpty() ? draft : free();
+    List<Coupling> couplings = couplings(free);
+    int consistent = new Consistency(free, limited, couplings).diagram();
+    return new Space(
+        knowledge,
+        free.axes(),
+        positions(free.axes()),
+        curves,
+        free.diagrams(),
+        consistent,
+        couplings);
+  }
+
+  /** The axes as they are cut by now, without saying which cells go together. */
+  private Space free() {
     List<Axis> axes = axes();
-    Map<Axis.Subject, Integer> positions = new LinkedHashMap<>();
-    axes.forEach(axis -> positions.put(axis.subject(), positions.size()));
     int[] sizes = axes.stream().mapToInt(axis -> axis.cells().size()).toArray();
     Diagrams diagrams = new Diagrams(sizes, deadline);
-    Space free = new Space(knowledge, axes, positions, curves, diagrams, Diagrams.ALL, List.of());
-    List<Coupling> couplings = groups.stream().map(group -> new Coupling(free, group)).toList();
-    int consistent = new Consistency(free, limited, couplings).diagram();
-    return new Space(knowledge, axes, positions, curves, diagrams, consistent, couplings);
+    return new Space(knowledge, axes, positions(axes), curves, diagrams, Diagrams.ALL, List.of());
+  }
+
+  private static Map<Axis.Subject, Integer> positions(List<Axis> axes) {
+    Map<Axis.Subject, Integer> positions = new LinkedHashMap<>();
+    axes.forEach(axis -> positions.put(axis.subject(), positions.size()));
+    return positions;
+  }
+
+  private List<Coupling> couplings(Space space) {
+    return groups.stream().map(group -> new Coupling(space, group)).toList();
   }
 
   private List<Axis> axes() {
@@ -144,19 +172,17 @@ final class SpaceBuilder {
   private List<String> inOrder() {
     List<String> sorted = nearEachOther(byImportance());
     return sorted.stream()
-        .sorted(Comparator.comparing(reading -> firstOf(group(reading), sorted)))
+        .sorted(Comparator.comparing(reading -> firstWith(reading, sorted)))
         .toList();
   }
 
-  private SortedSet<String> group(String reading) {
+  /** The first of the readings that stand together with this one, or follow it as a separator. */
+  private int firstWith(String reading, List<String> sorted) {
     return groups.stream()
-        .filter(group -> group.contains(reading))
-        .findFirst()
-        .orElseGet(() -> new TreeSet<>(Set.of(reading)));
-  }
-
-  private static int firstOf(SortedSet<String> group, List<String> sorted) {
-    return group.stream().mapToInt(sorted::indexOf).min().orElseThrow();
+        .filter(group -> group.readings().contains(reading))
+        .flatMap(group -> group.core().stream())
+        .mapToInt(sorted::indexOf)
+        .reduce(sorted.indexOf(reading), Math::min);
   }
 
   /** Drivers before what follows them, then the most asked first, then by id. */
@@ -229,6 +255,7 @@ final class SpaceBuilder {
             measured -> {
               SortedSet<Cut> cuts = new TreeSet<>(builder.cuts(reading, tests));
               cuts.addAll(cutsForFollowers(reading, done));
+              cuts.addAll(separating.getOrDefault(reading, Collections.emptySortedSet()));
               return builder.measured(definition, measured, cuts, special);
             },
             choice -> builder.choice(definition, choice, special));

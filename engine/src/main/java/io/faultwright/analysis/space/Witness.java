@@ -91,7 +91,7 @@ public final class Witness {
     equipment.put(Equipment.MODEL, build.model().id());
     build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
     SortedMap<String, Value> readings = new TreeMap<>();
-    space.couplings().forEach(coupling -> readings.putAll(coupling.values(build, path)));
+    space.couplings().forEach(coupling -> readings.putAll(coupling.values(build, path, readings)));
     for (int axis = 1; axis < path.length; axis++) {
       if (space.axes().get(axis).subject() instanceof Axis.OfReading of
           && !readings.containsKey(of.reading())) {
