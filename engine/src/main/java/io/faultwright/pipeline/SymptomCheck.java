@@ -8,6 +8,7 @@ import io.faultwright.finding.FindingKind;
 import io.faultwright.finding.Share;
 import io.faultwright.model.Answer;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import io.faultwright.report.SymptomSummary;
 import io.faultwright.report.SymptomSummary.Proof;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the analyses say about one symptom.
@@ -65,16 +67,21 @@ record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
 
   /** The share of situations in which the only answer is to ask somebody. */
   private static Share escalated(SymptomSpace space) {
-    Diagrams diagrams = space.space().diagrams();
-    int escalated = Diagrams.NONE;
-    int other = Diagrams.NONE;
-    for (Map.Entry<Answer, Integer> answer : space.answers().entrySet()) {
-      if (answer.getKey() instanceof Answer.OfEscalation) {
-        escalated = diagrams.or(escalated, answer.getValue());
-      } else {
-        other = diagrams.or(other, answer.getValue());
-      }
-    }
-    return space.share(diagrams.minus(escalated, other));
+    Map<Boolean, List<String>> answering =
+        space.symptom().rules().values().stream()
+            .filter(rule -> !rule.conclusion().answers().isEmpty())
+            .collect(
+                Collectors.partitioningBy(
+                    SymptomCheck::onlyEscalates,
+                    Collectors.mapping(Rule::id, Collectors.toList())));
+    int escalated =
+        answering.get(true).stream()
+            .map(space::firing)
+            .reduce(Diagrams.NONE, space.space().diagrams()::or);
+    return space.share(space.without(escalated, answering.get(false)));
+  }
+
+  private static boolean onlyEscalates(Rule rule) {
+    return rule.conclusion().answers().stream().allMatch(Answer.OfEscalation.class::isInstance);
   }
 }

@@ -1,16 +1,13 @@
 package io.faultwright.analysis.space;
 
 import io.faultwright.analysis.space.Parts.Part;
-import java.util.Arrays;
-import java.util.BitSet;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
 /** Which of many sets have a situation in common. */
 final class Meetings {
   private final Diagrams diagrams;
-  private final int[] sets;
-  private final BitSet[][] around;
+  private final Parts split;
   private final SortedSet<Pair> pairs = new TreeSet<>();
 
   /** Positions of two sets. */
@@ -22,16 +19,10 @@ final class Meetings {
     }
   }
 
-  /**
-   * @param situations in which all the sets lie
-   * @param sets diagrams, none of them {@link Diagrams#NONE}
-   */
-  Meetings(Diagrams diagrams, int situations, int[] sets) {
+  Meetings(Diagrams diagrams, Parts split) {
     this.diagrams = diagrams;
-    this.sets = sets.clone();
-    this.around = new BitSet[sets.length][];
-    Arrays.setAll(around, set -> diagrams.occurring(sets[set]));
-    Parts.of(diagrams, situations, sets).forEach(this::compare);
+    this.split = split;
+    split.all().forEach(this::compare);
   }
 
   private void compare(Part part) {
@@ -46,8 +37,8 @@ final class Meetings {
   }
 
   private boolean meet(int one, int other) {
-    return diagrams.meets(sets[one], around[other])
-        && diagrams.and(sets[one], sets[other]) != Diagrams.NONE;
+    return diagrams.meets(split.set(one), split.around(other))
+        && diagrams.and(split.set(one), split.set(other)) != Diagrams.NONE;
   }
 
   /** Each pair that meets, once, in ascending order. */

@@ -16,6 +16,8 @@ final class Parts {
   private static final int FEW = 8;
 
   private final Diagrams diagrams;
+  private final int[] sets;
+  private final BitSet[][] around;
   private final List<Column> columns = new ArrayList<>();
   private final List<Part> parts = new ArrayList<>();
 
@@ -29,22 +31,23 @@ final class Parts {
 
   private Parts(Diagrams diagrams, int[] sets) {
     this.diagrams = diagrams;
-    BitSet[][] occurring = new BitSet[sets.length][];
-    Arrays.setAll(occurring, set -> diagrams.occurring(sets[set]));
+    this.sets = sets.clone();
+    this.around = new BitSet[sets.length][];
+    Arrays.setAll(around, set -> diagrams.occurring(sets[set]));
     for (int axis = 0; axis < diagrams.axes(); axis++) {
       int at = axis;
       BitSet[] cells = new BitSet[sets.length];
-      Arrays.setAll(cells, set -> occurring[set][at]);
+      Arrays.setAll(cells, set -> around[set][at]);
       columns.add(new Column(axis, diagrams.size(axis), cells));
     }
   }
 
   /**
-   * The parts of some situations.
+   * Splits some situations.
    *
    * @param sets diagrams, none of them {@link Diagrams#NONE}
    */
-  static List<Part> of(Diagrams diagrams, int situations, int[] sets) {
+  static Parts of(Diagrams diagrams, int situations, int[] sets) {
     Parts parts = new Parts(diagrams, sets);
     BitSet[] left = new BitSet[diagrams.axes()];
     Arrays.setAll(left, axis -> new BitSet(diagrams.size(axis)));
@@ -52,7 +55,21 @@ final class Parts {
       left[axis].set(0, diagrams.size(axis));
     }
     parts.split(situations, IntStream.range(0, sets.length).toArray(), left);
-    return parts.parts;
+    return parts;
+  }
+
+  List<Part> all() {
+    return parts;
+  }
+
+  /** The diagram of a set. */
+  int set(int position) {
+    return sets[position];
+  }
+
+  /** For every axis the cells in which a set has situations. */
+  BitSet[] around(int position) {
+    return around[position];
   }
 
   private void split(int situations, int[] sets, BitSet[] left) {

@@ -3,8 +3,8 @@ package io.faultwright.analysis.space;
 import io.faultwright.analysis.space.Parts.Part;
 import java.math.BigInteger;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -13,20 +13,29 @@ import java.util.stream.IntStream;
  */
 public final class Remainder {
   private final Diagrams diagrams;
-  private final int[] sets;
+  private final Parts split;
   private final List<Part> parts;
   private int left = Diagrams.NONE;
   private int part;
   private int inPart;
   private int subtracted;
 
+  Remainder(Diagrams diagrams, Parts split) {
+    this(diagrams, split, set -> true);
+  }
+
   /**
-   * @param sets diagrams, none of them {@link Diagrams#NONE}
+   * @param taken which sets, by position, are taken away
    */
-  Remainder(Diagrams diagrams, int situations, int[] sets) {
+  Remainder(Diagrams diagrams, Parts split, IntPredicate taken) {
     this.diagrams = diagrams;
-    this.sets = sets.clone();
-    this.parts = Parts.of(diagrams, situations, sets);
+    this.split = split;
+    this.parts =
+        split.all().stream()
+            .map(
+                all ->
+                    new Part(all.situations(), Arrays.stream(all.sets()).filter(taken).toArray()))
+            .toList();
     begin();
   }
 
@@ -46,7 +55,7 @@ public final class Remainder {
     while (part < parts.size()) {
       int[] here = parts.get(part).sets();
       while (subtracted < here.length) {
-        inPart = diagrams.minus(inPart, sets[here[subtracted]]);
+        inPart = diagrams.minus(inPart, split.set(here[subtracted]));
         subtracted++;
       }
       left = diagrams.or(left, inPart);
@@ -72,8 +81,7 @@ public final class Remainder {
   private BigInteger mayGo() {
     int[] here = parts.get(part).sets();
     return Arrays.stream(here, subtracted, here.length)
-        .mapToObj(set -> diagrams.occurring(sets[set]))
-        .map((BitSet[] around) -> diagrams.countWithin(inPart, around))
+        .mapToObj(set -> diagrams.countWithin(inPart, split.around(set)))
         .reduce(BigInteger.ZERO, BigInteger::add);
   }
 

@@ -21,6 +21,7 @@ public final class Space {
   private final Diagrams diagrams;
   private final int consistent;
   private final ConditionDiagrams conditions;
+  private final List<Coupling> couplings;
 
   Space(
       KnowledgeBase knowledge,
@@ -28,7 +29,8 @@ public final class Space {
       Map<Axis.Subject, Integer> positions,
       Map<String, Map<Build, LimitsCurve>> curves,
       Diagrams diagrams,
-      int consistent) {
+      int consistent,
+      List<Coupling> couplings) {
     this.knowledge = knowledge;
     this.axes = axes;
     this.positions = positions;
@@ -36,6 +38,7 @@ public final class Space {
     this.diagrams = diagrams;
     this.consistent = consistent;
     this.conditions = new ConditionDiagrams(this, diagrams);
+    this.couplings = List.copyOf(couplings);
   }
 
   /**
@@ -94,6 +97,11 @@ public final class Space {
   /** Limits of a reading on a build. */
   LimitsCurve curve(String reading, Build build) {
     return curves.get(reading).get(build);
+  }
+
+  /** Groups of readings whose values depend on each other. */
+  List<Coupling> couplings() {
+    return couplings;
   }
 
   /** How many distinguishable situations a diagram holds. */

@@ -29,9 +29,11 @@ public final class SymptomSpace {
   private final List<Never> nevers;
   private final Map<String, List<String>> silencers = new HashMap<>();
   private final Map<String, Integer> fires = new HashMap<>();
+  private final Map<String, Integer> firing = new HashMap<>();
   private final int possible;
   private final List<Integer> referrals = new ArrayList<>();
   private final int workable;
+  private Optional<Parts> parts = Optional.empty();
   private Optional<List<RulePair>> meetings = Optional.empty();
 
   private SymptomSpace(Symptom symptom, Space space, List<Never> nevers, int real) {
@@ -150,7 +152,7 @@ public final class SymptomSpace {
 
   /** Workable situations in which a rule fires. */
   public int firing(String rule) {
-    return diagrams.and(workable, fires(rule));
+    return firing.computeIfAbsent(rule, id -> diagrams.and(workable, fires(id)));
   }
 
   /** For every answer the rules can give: the workable situations that get it. */
@@ -165,24 +167,34 @@ public final class SymptomSpace {
 
   /** Possible situations in which the symptom says nothing: no answer, no work this first. */
   public Remainder unanswered() {
-    List<String> answering =
-        symptom.rules().values().stream()
-            .filter(rule -> !rule.conclusion().answers().isEmpty())
-            .map(Rule::id)
-            .toList();
-    return remainder(notReferred(), answering);
+    List<String> alive = alive();
+    return new Remainder(diagrams, parts(), position -> answers(alive.get(position)));
+  }
+
+  private boolean answers(String rule) {
+    return !symptom.rules().get(rule).conclusion().answers().isEmpty();
   }
 
   /** Some situations without those in which one of the rules fires. */
   public int without(int situations, Collection<String> rules) {
-    return remainder(situations, rules).whole();
-  }
-
-  private Remainder remainder(int situations, Collection<String> rules) {
     BitSet[] around = diagrams.occurring(situations);
     int[] sets =
         rules.stream().mapToInt(this::firing).filter(set -> diagrams.meets(set, around)).toArray();
-    return new Remainder(diagrams, situations, sets);
+    return new Remainder(diagrams, Parts.of(diagrams, situations, sets)).whole();
+  }
+
+  /** The rules that ever fire, in the order of their ids. */
+  private List<String> alive() {
+    return symptom.rules().keySet().stream().filter(rule -> firing(rule) != Diagrams.NONE).toList();
+  }
+
+  /** The situations split by the rules that ever fire. */
+  private Parts parts() {
+    if (parts.isEmpty()) {
+      int[] sets = alive().stream().mapToInt(this::firing).toArray();
+      parts = Optional.of(Parts.of(diagrams, notReferred(), sets));
+    }
+    return parts.get();
   }
 
   /** Pairs of rules that fire in one workable situation, each once, in the order of the rules. */
@@ -194,10 +206,8 @@ public final class SymptomSpace {
   }
 
   private List<RulePair> pairs() {
-    List<String> alive =
-        symptom.rules().keySet().stream().filter(rule -> firing(rule) != Diagrams.NONE).toList();
-    int[] sets = alive.stream().mapToInt(this::firing).toArray();
-    return new Meetings(diagrams, workable, sets)
+    List<String> alive = alive();
+    return new Meetings(diagrams, parts())
         .pairs().stream()
             .map(pair -> new RulePair(alive.get(pair.one()), alive.get(pair.other())))
             .toList();
