@@ -84,9 +84,11 @@ final class Defects {
     Span whole = (Span) column.whole();
     int step = 2 * column.step();
     if (span.to() < whole.to()) {
-      return new Span(span.from(), span.to() + step < whole.to() - 1 ? span.to() + step : whole.to());
+      return new Span(
+          span.from(), span.to() + step < whole.to() - 1 ? span.to() + step : whole.to());
     }
-    return new Span(span.from() - step > whole.from() ? span.from() - step : whole.from(), span.to());
+    return new Span(
+        span.from() - step > whole.from() ? span.from() - step : whole.from(), span.to());
   }
 
   private Part grown(Values whole, Values part) {
