@@ -79,12 +79,16 @@ final class Defects {
             : grown((Values) column.whole(), (Values) part));
   }
 
+  /** By a step; up to the end of the range where less than a step would be left. */
   private static Part grown(Column.Amount column, Span span) {
     Span whole = (Span) column.whole();
     int step = 2 * column.step();
-    return span.to() < whole.to()
-        ? new Span(span.from(), Math.min(whole.to(), span.to() + step))
-        : new Span(Math.max(whole.from(), span.from() - step), span.to());
+    if (span.to() < whole.to()) {
+      return new Span(
+          span.from(), span.to() + step < whole.to() - 1 ? span.to() + step : whole.to());
+    }
+    return new Span(
+        span.from() - step > whole.from() ? span.from() - step : whole.from(), span.to());
   }
 
   private Part grown(Values whole, Values part) {
