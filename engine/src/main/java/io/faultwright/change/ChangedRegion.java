@@ -29,6 +29,11 @@ public record ChangedRegion(
     readings = List.copyOf(readings);
   }
 
+  /** Whether a test is among its words. */
+  public boolean says(RegionTest test) {
+    return equipment.contains(test) || readings.contains(test);
+  }
+
   /** The same region after Drools agreed on both outcomes of its witness. */
   public ChangedRegion confirmed() {
     return new ChangedRegion(before, after, equipment, readings, witness, share, true);

@@ -1,14 +1,13 @@
 package io.faultwright.report;
 
-import io.faultwright.change.ChangedRegion;
 import io.faultwright.change.Comparison;
 import io.faultwright.change.Comparison.Revision;
 import io.faultwright.change.Edit;
 import io.faultwright.change.Edit.Concern;
 import io.faultwright.change.SymptomChange;
-import io.faultwright.finding.RegionTest;
 import io.faultwright.model.Build;
 import io.faultwright.model.KnowledgeBase;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +58,7 @@ public final class CompareText {
     Map<String, List<String>> byModel = new LinkedHashMap<>();
     for (Build build : builds) {
       byModel
-          .computeIfAbsent(build.model().id(), model -> new java.util.ArrayList<>())
+          .computeIfAbsent(build.model().id(), model -> new ArrayList<>())
           .addAll(build.software().map(version -> version.text()).stream().toList());
     }
     return byModel.entrySet().stream()
@@ -75,47 +74,8 @@ public final class CompareText {
   private String symptoms(Comparison comparison) {
     return comparison.symptoms().stream()
         .filter(symptom -> !symptom.unchanged())
-        .map(this::symptom)
+        .map(new SymptomChangeText(situations, ink)::of)
         .collect(Collectors.joining());
-  }
-
-  private String symptom(SymptomChange symptom) {
-    Map<List<Object>, List<ChangedRegion>> alike = new LinkedHashMap<>();
-    for (ChangedRegion region : symptom.regions()) {
-      alike
-          .computeIfAbsent(
-              List.of(region.before(), region.after()), key -> new java.util.ArrayList<>())
-          .add(region);
-    }
-    String head =
-        ink.strong(Columns.printable(symptom.title()))
-            + " ("
-            + symptom.id()
-            + "): "
-            + Shares.words(symptom.share())
-            + " of the situations that can be told apart\n\n";
-    return head + alike.values().stream().map(this::alike).collect(Collectors.joining());
-  }
-
-  /** Regions that changed in the same way. */
-  private String alike(List<ChangedRegion> regions) {
-    ChangedRegion first = regions.get(0);
-    return Block.of("before", OutcomeText.of(first.before()))
-        + Block.of("now", OutcomeText.of(first.after()))
-        + regions.stream().map(this::region).collect(Collectors.joining())
-        + "\n";
-  }
-
-  private String region(ChangedRegion region) {
-    return Block.of("for", tests(region.equipment(), "all equipment"))
-        + Block.of("where", tests(region.readings(), "whatever the readings"))
-        + Block.of("for example", situations.lines(region.witness()));
-  }
-
-  private static List<String> tests(List<RegionTest> tests, String all) {
-    return tests.isEmpty()
-        ? List.of(all)
-        : tests.stream().map(test -> test.reading() + ": " + test.accepts()).toList();
   }
 
   private String edits(String title, List<Edit> edits) {
@@ -126,7 +86,7 @@ public final class CompareText {
     edits.forEach(
         edit ->
             things
-                .computeIfAbsent(edit.kind() + " " + edit.id(), k -> new java.util.ArrayList<>())
+                .computeIfAbsent(edit.kind() + " " + edit.id(), k -> new ArrayList<>())
                 .add(edit));
     return ink.strong(title)
         + "\n\n"
