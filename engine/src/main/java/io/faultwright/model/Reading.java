@@ -3,11 +3,12 @@ package io.faultwright.model;
 import io.faultwright.source.Place;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Something a technician can observe.
+ * Something a technician can observe, or that follows from what was observed.
  *
  * @param id identifier
  * @param place where it stands
@@ -25,6 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param guide id of the page that explains it
  * @param applies equipment on which it can be taken
  * @param normal values that are no complaint; empty where that is not said
+ * @param derived how it is computed; absent where it is observed
  */
 public record Reading(
     String id,
@@ -42,10 +44,16 @@ public record Reading(
     SortedSet<String> cautions,
     Optional<String> guide,
     Condition applies,
-    SortedSet<String> normal) {
+    SortedSet<String> normal,
+    Optional<Derived> derived) {
   public Reading {
     how = List.copyOf(how);
     cautions = Sorted.set(cautions);
     normal = Sorted.set(normal);
+  }
+
+  /** Ids of the readings it is computed from; none where it is observed. */
+  public SortedSet<String> operands() {
+    return Sorted.set(derived.map(form -> form.terms().keySet()).orElse(Set.of()));
   }
 }

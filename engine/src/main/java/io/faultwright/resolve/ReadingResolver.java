@@ -86,7 +86,8 @@ final class ReadingResolver {
         cautions.forAccess(needed, fields.oneOrMore("cautions")),
         fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.read("applies", equipment::all, Condition.ALWAYS),
-        normal(definition, fields, domain));
+        normal(definition, fields, domain),
+        Optional.empty());
   }
 
   private Optional<BigFraction> minutes(Scalar written) {

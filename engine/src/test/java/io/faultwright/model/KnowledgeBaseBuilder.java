@@ -4,6 +4,7 @@ import static io.faultwright.model.Conditions.NOWHERE;
 
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
+import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import java.util.Arrays;
 import java.util.List;
@@ -61,6 +62,31 @@ public final class KnowledgeBaseBuilder {
 
   public KnowledgeBaseBuilder reading(
       String id, Domain domain, Access access, int minutes, Condition applies) {
+    return reading(id, domain, access, minutes, applies, Optional.empty());
+  }
+
+  /** The first minus the second; both stand before it. */
+  public KnowledgeBaseBuilder difference(String id, String first, String second) {
+    Unit unit = ((Domain.Measured) readings.get(first).domain()).unit();
+    return derived(
+        id,
+        Units.ofDifferences(unit),
+        Derived.difference(readings.get(first), readings.get(second)));
+  }
+
+  /** A reading computed from others that stand before it. */
+  public KnowledgeBaseBuilder derived(String id, Unit unit, Derived form) {
+    Domain domain = new Domain.Measured(unit, form.range(readings), Optional.empty());
+    return reading(id, domain, Access.OUTSIDE, 0, form.applies(readings), Optional.of(form));
+  }
+
+  private KnowledgeBaseBuilder reading(
+      String id,
+      Domain domain,
+      Access access,
+      int minutes,
+      Condition applies,
+      Optional<Derived> derived) {
     readings.put(
         id,
         new Reading(
@@ -79,11 +105,12 @@ public final class KnowledgeBaseBuilder {
             new TreeSet<>(),
             Optional.empty(),
             applies,
-            new TreeSet<>()));
+            new TreeSet<>(),
+            derived));
     return this;
   }
 
-  /** Restricts a reading to some equipment. */
+  /** Restricts a reading to some equipment; before anything is computed from it. */
   public KnowledgeBaseBuilder applies(String id, Condition equipment) {
     Reading old = readings.get(id);
     return reading(id, old.domain(), old.access(), old.minutes().intValue(), equipment);

@@ -144,7 +144,8 @@ public final class SampleBase {
         Sorted.set(List.of()),
         Optional.empty(),
         Condition.ALWAYS,
-        Sorted.set(List.of()));
+        Sorted.set(List.of()),
+        Optional.empty());
   }
 
   private static Fault fault(String id, String title) {

@@ -175,7 +175,8 @@ final class SampleBook {
         Sorted.set(access.hazardous() ? List.of(access.word()) : List.of()),
         access == Access.REFRIGERANT_CIRCUIT ? Optional.of("gauges") : Optional.empty(),
         id.equals("valve-voltage") ? test("defrost", "hot-gas") : Condition.ALWAYS,
-        Sorted.set(List.<String>of()));
+        Sorted.set(List.<String>of()),
+        Optional.empty());
   }
 
   private SortedMap<String, LimitsTable> limits() {

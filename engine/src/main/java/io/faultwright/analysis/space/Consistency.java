@@ -8,19 +8,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /** Which cell combinations hold a real situation: readings exist, and limits lie where they lie. */
 final class Consistency {
   private final Space space;
   private final Diagrams diagrams;
-  private final Set<String> limited;
+  private final SortedSet<String> limited;
+  private final List<Coupling> couplings;
 
-  Consistency(Space space, Set<String> limited) {
+  Consistency(Space space, SortedSet<String> limited, List<Coupling> couplings) {
     this.space = space;
     this.diagrams = space.diagrams();
     this.limited = limited;
+    this.couplings = couplings;
   }
 
   int diagram() {
@@ -33,7 +36,42 @@ final class Consistency {
     for (String reading : limited) {
       diagram = diagrams.and(diagram, sides(reading));
     }
+    for (Coupling coupling : couplings) {
+      diagram = diagrams.and(diagram, coupled(coupling));
+    }
     return diagram;
+  }
+
+  /** Which cells go together in a group of readings that hang together. */
+  private int coupled(Coupling coupling) {
+    SortedSet<String> judged = new TreeSet<>(coupling.readings());
+    judged.retainAll(limited);
+    int start = Diagrams.ALL;
+    for (String reading : coupling.readings()) {
+      Axis axis = space.axis(new Axis.OfReading(reading));
+      start = diagrams.and(start, diagrams.and(existence(axis, reading), computed(reading)));
+    }
+    for (String reading : judged) {
+      start = diagrams.and(start, sides(reading));
+    }
+    return new CouplingDiagram(space, coupling, judged, start).diagram();
+  }
+
+  /** A derived reading has a value where all its operands have one, and else cannot be taken. */
+  private int computed(String reading) {
+    int known = Diagrams.ALL;
+    for (String operand : space.knowledge().readings().get(reading).operands()) {
+      known = diagrams.and(known, having(operand, Cell.Stretch.class));
+    }
+    int notTaken = diagrams.minus(having(reading, Cell.NotTaken.class), known);
+    int absent = having(reading, Cell.Absent.class);
+    int value = diagrams.and(known, having(reading, Cell.Stretch.class));
+    return known == Diagrams.ALL ? Diagrams.ALL : diagrams.or(value, diagrams.or(notTaken, absent));
+  }
+
+  private int having(String reading, Class<? extends Cell> kind) {
+    Axis axis = space.axis(new Axis.OfReading(reading));
+    return space.literal(axis.subject(), axis.where(kind::isInstance));
   }
 
   /** A reading is absent exactly on the equipment that does not have it. */

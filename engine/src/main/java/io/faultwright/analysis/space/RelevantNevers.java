@@ -72,7 +72,7 @@ record RelevantNevers(List<Never> related, List<Never> unrelated) {
     return moved;
   }
 
-  /** Readings of a condition, with those its limits follow. */
+  /** Readings of a condition, with those its limits follow and those they are computed from. */
   private static Set<String> readings(KnowledgeBase knowledge, Condition condition) {
     Set<String> readings =
         condition
@@ -85,6 +85,6 @@ record RelevantNevers(List<Never> related, List<Never> unrelated) {
         readings.addAll(knowledge.limits().get(reading).drivers());
       }
     }
-    return readings;
+    return CoupledReadings.withOperands(knowledge, readings);
   }
 }

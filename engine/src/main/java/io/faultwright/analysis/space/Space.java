@@ -20,6 +20,7 @@ public final class Space {
   private final Map<String, Map<Build, LimitsCurve>> curves;
   private final Diagrams diagrams;
   private final int consistent;
+  private final List<Coupling> couplings;
 
   Space(
       KnowledgeBase knowledge,
@@ -27,13 +28,15 @@ public final class Space {
       Map<Axis.Subject, Integer> positions,
       Map<String, Map<Build, LimitsCurve>> curves,
       Diagrams diagrams,
-      int consistent) {
+      int consistent,
+      List<Coupling> couplings) {
     this.knowledge = knowledge;
     this.axes = axes;
     this.positions = positions;
     this.curves = curves;
     this.diagrams = diagrams;
     this.consistent = consistent;
+    this.couplings = List.copyOf(couplings);
   }
 
   /**
@@ -92,6 +95,11 @@ public final class Space {
   /** Limits of a reading on a build. */
   LimitsCurve curve(String reading, Build build) {
     return curves.get(reading).get(build);
+  }
+
+  /** Groups of readings whose values depend on each other. */
+  List<Coupling> couplings() {
+    return couplings;
   }
 
   /** How many distinguishable situations a diagram holds. */

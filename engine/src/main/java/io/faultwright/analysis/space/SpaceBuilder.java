@@ -35,6 +35,7 @@ final class SpaceBuilder {
   private final List<Condition.Test> tests;
   private final SortedSet<String> limited;
   private final SortedSet<String> readings;
+  private final List<SortedSet<String>> groups;
   private final Map<String, Map<Build, LimitsCurve>> curves = new HashMap<>();
 
   SpaceBuilder(
@@ -48,12 +49,14 @@ final class SpaceBuilder {
     this.tests =
         Stream.concat(counted.stream(), others.stream()).flatMap(Condition::tests).toList();
     this.limited = judgedAgainstLimits(tests);
-    this.readings = new TreeSet<>(limited);
+    SortedSet<String> asked = new TreeSet<>(limited);
     tests.stream()
         .map(Condition.Test::subject)
         .filter(knowledge.readings()::containsKey)
-        .forEach(readings::add);
-    limited.forEach(reading -> readings.addAll(table(reading).drivers()));
+        .forEach(asked::add);
+    limited.forEach(reading -> asked.addAll(table(reading).drivers()));
+    this.readings = CoupledReadings.withOperands(knowledge, asked);
+    this.groups = CoupledReadings.groups(knowledge, readings, limited);
   }
 
   private static SortedSet<String> judgedAgainstLimits(List<Condition.Test> tests) {
@@ -77,9 +80,10 @@ final class SpaceBuilder {
     Map<Axis.Subject, Integer> positions = new LinkedHashMap<>();
     axes.forEach(axis -> positions.put(axis.subject(), positions.size()));
     Diagrams diagrams = new Diagrams(axes.stream().mapToInt(axis -> axis.cells().size()).toArray());
-    Space free = new Space(knowledge, axes, positions, curves, diagrams, Diagrams.ALL);
-    return new Space(
-        knowledge, axes, positions, curves, diagrams, new Consistency(free, limited).diagram());
+    Space free = new Space(knowledge, axes, positions, curves, diagrams, Diagrams.ALL, List.of());
+    List<Coupling> couplings = groups.stream().map(group -> new Coupling(free, group)).toList();
+    int consistent = new Consistency(free, limited, couplings).diagram();
+    return new Space(knowledge, axes, positions, curves, diagrams, consistent, couplings);
   }
 
   private List<Axis> axes() {
@@ -126,8 +130,27 @@ final class SpaceBuilder {
     return build.satisfies(knowledge.readings().get(reading).applies());
   }
 
-  /** Drivers before what follows them, then the most asked first, then by id. */
+  /** As {@link #byImportance}, but with readings that hang together next to each other. */
   private List<String> inOrder() {
+    List<String> sorted = byImportance();
+    return sorted.stream()
+        .sorted(Comparator.comparing(reading -> firstOf(group(reading), sorted)))
+        .toList();
+  }
+
+  private SortedSet<String> group(String reading) {
+    return groups.stream()
+        .filter(group -> group.contains(reading))
+        .findFirst()
+        .orElseGet(() -> new TreeSet<>(Set.of(reading)));
+  }
+
+  private static int firstOf(SortedSet<String> group, List<String> sorted) {
+    return group.stream().mapToInt(sorted::indexOf).min().orElseThrow();
+  }
+
+  /** Drivers before what follows them, then the most asked first, then by id. */
+  private List<String> byImportance() {
     Map<String, Long> asked =
         tests.stream()
             .collect(Collectors.groupingBy(Condition.Test::subject, Collectors.counting()));
@@ -176,11 +199,12 @@ final class SpaceBuilder {
 
   private List<Cell> special(Reading reading) {
     List<Cell> special = new ArrayList<>();
+    SortedSet<String> sources = CoupledReadings.withOperands(knowledge, Set.of(reading.id()));
     boolean refusable =
         tests.stream()
             .anyMatch(
                 test ->
-                    test.subject().equals(reading.id()) && test.pattern() instanceof CannotBeTaken);
+                    sources.contains(test.subject()) && test.pattern() instanceof CannotBeTaken);
     if (refusable) {
       special.add(new Cell.NotTaken());
     }

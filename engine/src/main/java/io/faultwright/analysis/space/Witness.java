@@ -90,13 +90,20 @@ public final class Witness {
     equipment.put(Equipment.MODEL, build.model().id());
     build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
     SortedMap<String, Value> readings = new TreeMap<>();
+    space.couplings().forEach(coupling -> readings.putAll(coupling.values(build, path)));
     for (int axis = 1; axis < path.length; axis++) {
-      if (space.axes().get(axis).subject() instanceof Axis.OfReading of) {
+      if (space.axes().get(axis).subject() instanceof Axis.OfReading of
+          && !readings.containsKey(of.reading())) {
         value(of.reading(), path, build, readings)
             .ifPresent(value -> readings.put(of.reading(), value));
       }
     }
+    readings.keySet().removeIf(this::isDerived);
     return new Situation(equipment, readings);
+  }
+
+  private boolean isDerived(String reading) {
+    return space.knowledge().readings().get(reading).derived().isPresent();
   }
 
   /** The value for a reading's cell; readings it depends on stand before it in the order. */
