@@ -6,7 +6,6 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.NamedValue;
 import io.faultwright.model.Reading;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Units;
@@ -25,9 +24,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * a revision says is then a condition on these situations, and two conditions can be compared.
  */
 public final class Joined {
-  private static final Domain HERE =
-      new Domain.Choice(List.of(new NamedValue("here", "here")), false);
-
   private final Side before;
   private final Side after;
   private final List<Build> builds;
@@ -73,16 +69,14 @@ public final class Joined {
   private void addExistence(Side side, String name, List<Build> having) {
     String aid = side.existence(name);
     readings.put(
-        aid,
-        SharedNames.named(
-            aid, readings.get(name), HERE, BuildConditions.of(having), new TreeSet<>()));
+        aid, SharedNames.existence(aid, readings.get(name), BuildConditions.of(having)));
   }
 
   private Reading on(String name, Domain domain, Set<Build> having) {
     Condition applies =
         having.size() == builds.size() ? Condition.ALWAYS : BuildConditions.of(having);
     Reading like = readings.get(name);
-    return SharedNames.named(name, like, domain, applies, like.normal());
+    return SharedNames.named(name, like, domain, applies, like.derived());
   }
 
   private static Reading noFigure() {
@@ -103,7 +97,8 @@ public final class Joined {
         new TreeSet<>(),
         Optional.empty(),
         Condition.ALWAYS,
-        new TreeSet<>());
+        new TreeSet<>(),
+        Optional.empty());
   }
 
   private KnowledgeBase knowledge(Equipment equipment, KnowledgeBase current) {

@@ -4,6 +4,7 @@ import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Test;
+import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Limits;
 import io.faultwright.model.LimitsTable;
@@ -81,12 +82,32 @@ final class SharedLimits {
     judgements.get(side).put(table.reading(), test -> test);
   }
 
+  /** The new table where the old one already judges the reading: it judges the reading's double. */
+  private LimitsTable doubled(LimitsTable table) {
+    String name = table.reading() + SharedNames.NOW;
+    Reading reading = readings.get(table.reading());
+    readings.put(
+        name,
+        SharedNames.named(
+            name,
+            reading,
+            reading.domain(),
+            reading.applies(),
+            Optional.of(Derived.same(table.reading()))));
+    return new LimitsTable(
+        name, table.place(), table.by(), table.driver(), table.between(), table.rows());
+  }
+
   private void judge(Side side, LimitsTable table) {
+    Map<String, Judgement> judged = judgements.get(side);
     if (StepwiseLimits.isStepwise(table, builds)) {
       StepwiseLimits steps = new StepwiseLimits(table, readings, builds);
-      judgements
-          .get(side)
-          .put(table.reading(), test -> steps.condition((AgainstLimits) test.pattern()));
+      judged.put(table.reading(), test -> steps.condition((AgainstLimits) test.pattern()));
+    } else if (tables.containsKey(table.reading())) {
+      LimitsTable twin = doubled(table);
+      tables.put(twin.reading(), twin);
+      judged.put(
+          table.reading(), test -> new Test(twin.reading(), test.pattern(), test.place()));
     } else {
       keep(side, table);
     }

@@ -1,9 +1,12 @@
 package io.faultwright.analysis.change;
 
 import io.faultwright.model.Condition;
+import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
+import io.faultwright.model.NamedValue;
 import io.faultwright.model.Reading;
-import java.util.SortedSet;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Names of readings that only the joined knowledge base has. They hold a blank, which no trainer's
@@ -19,8 +22,17 @@ final class SharedNames {
   /** Begins the name of a reading that exists where the new revision has the reading named. */
   static final String EXISTS_AFTER = "exists after ";
 
+  /** The only value of an aid that tells where a reading exists. */
+  static final String EXISTS = "here";
+
+  private static final Domain HERE =
+      new Domain.Choice(List.of(new NamedValue(EXISTS, EXISTS)), false);
+
   /** A reading whose limits have no figure anywhere. */
   static final String NO_FIGURE = "no figure";
+
+  /** Ends the name of a reading's double, which the new revision's limits judge. */
+  static final String NOW = " now";
 
   private SharedNames() {}
 
@@ -31,15 +43,14 @@ final class SharedNames {
         || name.equals(NO_FIGURE);
   }
 
-  /** A reading with another domain, other equipment and other normal values. */
-  static Reading reading(
-      Reading like, Domain domain, Condition applies, SortedSet<String> normal) {
-    return named(like.id(), like, domain, applies, normal);
+  /** An aid that is one value wherever it exists. */
+  static Reading existence(String name, Reading of, Condition applies) {
+    return named(name, of, HERE, applies, Optional.empty());
   }
 
-  /** A reading under another name, with another domain, equipment and normal values. */
+  /** A reading under another name, with another domain, equipment and origin. */
   static Reading named(
-      String name, Reading like, Domain domain, Condition applies, SortedSet<String> normal) {
+      String name, Reading like, Domain domain, Condition applies, Optional<Derived> derived) {
     return new Reading(
         name,
         like.place(),
@@ -56,6 +67,7 @@ final class SharedNames {
         like.cautions(),
         like.guide(),
         applies,
-        normal);
+        like.normal(),
+        derived);
   }
 }

@@ -94,9 +94,17 @@ record SymptomScope(Side side, Symptom symptom, List<Never> nevers, SortedSet<St
         return Stream.empty();
       }
       Stream<String> own = Stream.of(test.subject());
-      return test.pattern() instanceof AgainstLimits
-          ? Stream.concat(own, side.own().limits().get(test.subject()).drivers().stream())
-          : own;
+      Stream<String> all =
+          test.pattern() instanceof AgainstLimits
+              ? Stream.concat(own, side.own().limits().get(test.subject()).drivers().stream())
+              : own;
+      return all.flatMap(this::withOperands);
+    }
+
+    private Stream<String> withOperands(String reading) {
+      return Stream.concat(
+          Stream.of(reading),
+          side.own().readings().get(reading).operands().stream().flatMap(this::withOperands));
     }
 
     SymptomScope scope() {

@@ -66,7 +66,7 @@ final class Translation {
     if (!shared.readings().containsKey(aid)) {
       return said;
     }
-    Pattern here = new OneOf(Sorted.set(List.of("here")));
+    Pattern here = new OneOf(Sorted.set(List.of(SharedNames.EXISTS)));
     return Kleene.where(new Test(aid, here, BuildConditions.NOWHERE), said);
   }
 
@@ -133,7 +133,8 @@ final class Translation {
             measured -> new InInterval(measured.range()),
             choice -> new OneOf(Sorted.set(choice.ids())));
     Condition inside = new Test(side.name(reading), possible, BuildConditions.NOWHERE);
-    return possible.equals(all)
+    boolean computed = side.own().readings().get(reading).derived().isPresent();
+    return computed || possible.equals(all)
         ? Optional.empty()
         : Optional.of(
             new Never(
