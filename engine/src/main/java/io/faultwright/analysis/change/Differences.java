@@ -1,7 +1,6 @@
 package io.faultwright.analysis.change;
 
 import io.faultwright.analysis.space.Box;
-import io.faultwright.analysis.space.BoxWords;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Regions;
 import io.faultwright.analysis.space.Space;
@@ -28,7 +27,7 @@ final class Differences {
   private final Space space;
   private final Diagrams diagrams;
   private final int belonging;
-  private final BoxWords words;
+  private final TightWords words;
   private int changed = Diagrams.NONE;
 
   Differences(OutcomePairs outcomes) {
@@ -36,7 +35,7 @@ final class Differences {
     this.space = outcomes.space();
     this.diagrams = space.diagrams();
     this.belonging = outcomes.belonging();
-    this.words = new BoxWords(space, belonging);
+    this.words = new TightWords(space, belonging);
   }
 
   /** Largest first. */
@@ -65,7 +64,7 @@ final class Differences {
 
   private ChangedRegion region(Outcome from, Outcome to, int both, Box box) {
     int inside = diagrams.and(both, diagrams.box(box.cells().toArray(BitSet[]::new)));
-    List<RegionTest> tests = SharedWords.of(space.knowledge(), words.tests(box));
+    List<RegionTest> tests = words.tests(box, inside);
     List<String> facts = space.knowledge().equipment().attributes();
     return new ChangedRegion(
         from,
