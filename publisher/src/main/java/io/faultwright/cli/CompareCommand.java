@@ -1,19 +1,13 @@
 package io.faultwright.cli;
 
-import io.faultwright.diagnostic.Problem;
-import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.pipeline.Compared;
 import io.faultwright.pipeline.Comparing;
 import io.faultwright.report.CompareJson;
 import io.faultwright.report.CompareText;
-import io.faultwright.resolve.Resolver;
-import io.faultwright.source.Sources;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -56,9 +50,11 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Revisions revisions = new Revisions(before, after, of);
-    Side old = new Side("old", before, revisions::before);
-    Side current = new Side("new", after, revisions::after);
-    return old.with(first -> current.with(second -> compare(first, second)));
+    Revision old = new Revision("old", before, revisions::before);
+    Revision current = new Revision("new", after, revisions::after);
+    ProblemPrinter printer = new ProblemPrinter(console, format == CheckFormat.JSON);
+    return printer.guard(
+        old, first -> printer.guard(current, second -> compare(first, second)));
   }
 
   private int compare(KnowledgeBase first, KnowledgeBase second) {
@@ -73,46 +69,6 @@ final class CompareCommand implements Callable<Integer> {
   private Compared compared(KnowledgeBase first, KnowledgeBase second) {
     try (Watching watching = new Watching(console, timings)) {
       return new Comparing(watching).compare(first, second);
-    }
-  }
-
-  /** What is done with a knowledge base that could be read. */
-  private interface Work {
-    int on(KnowledgeBase kb);
-  }
-
-  /** One of the two revisions, read with its problems told apart from the other's. */
-  private final class Side {
-    private final String word;
-    private final String name;
-    private final Supplier<Sources> reader;
-
-    Side(String word, String name, Supplier<Sources> reader) {
-      this.word = word;
-      this.name = name;
-      this.reader = reader;
-    }
-
-    int with(Work work) {
-      Sources sources = new Sources(List.of());
-      KnowledgeBase kb;
-      try {
-        sources = reader.get();
-        kb = Resolver.resolve(sources);
-      } catch (Unreadable unreadable) {
-        ProblemPrinter printer = new ProblemPrinter(console, format == CheckFormat.JSON);
-        return printer.print(sources, named(unreadable));
-      }
-      return work.on(kb);
-    }
-
-    private Unreadable named(Unreadable unreadable) {
-      return new Unreadable(unreadable.problems().stream().map(this::named).toList());
-    }
-
-    private Problem named(Problem problem) {
-      String message = word + " revision `" + name + "`: " + problem.message();
-      return new Problem(problem.places(), message, problem.help());
     }
   }
 }
