@@ -79,12 +79,14 @@ final class SymptomChangeText {
     List<String> lines = new ArrayList<>();
     for (String entry : entries) {
       int last = lines.size() - 1;
-      if (last >= 0 && Columns.width(lines.get(last) + ", " + entry) <= WIDTH) {
-        lines.set(last, lines.get(last) + ", " + entry);
+      if (last >= 0 && Columns.width(lines.get(last) + " " + entry) < WIDTH) {
+        lines.set(last, lines.get(last) + " " + entry + ",");
       } else {
-        lines.add(entry);
+        lines.add(entry + ",");
       }
     }
+    int last = lines.size() - 1;
+    lines.set(last, lines.get(last).substring(0, lines.get(last).length() - 1));
     return lines;
   }
 }

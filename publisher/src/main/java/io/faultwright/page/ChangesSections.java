@@ -106,7 +106,7 @@ final class ChangesSections {
   private static String words(Outcome outcome, Wording words) {
     return switch (outcome.kind()) {
       case ANSWERED -> answers(outcome, words);
-      case SENT_ELSEWHERE -> "First " + answers(outcome, words);
+      case SENT_ELSEWHERE -> "First: " + answers(outcome, words);
       case CONTRADICTION -> "Contradiction: " + answers(outcome, words);
       case UNANSWERED -> "No answer";
       case NO_FIGURE -> "No figure in the limits";
@@ -127,8 +127,8 @@ final class ChangesSections {
       return words.fault(fault.fault());
     }
     return answer instanceof Answer.OfReferral referral
-        ? "work “" + words.symptom(referral.symptom()) + "”"
-        : "ask " + answer.name();
+        ? "Work “" + words.symptom(referral.symptom()) + "”"
+        : "Ask " + answer.name();
   }
 
   private List<Fact> equipment() {

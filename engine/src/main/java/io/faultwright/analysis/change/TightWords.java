@@ -8,7 +8,9 @@ import io.faultwright.finding.RegionTest;
 import io.faultwright.model.KnowledgeBase;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -48,7 +50,20 @@ final class TightWords {
       }
       cells.add(accepted);
     }
-    return words.tests(new Box(cells)).stream().map(this::renamed).distinct().toList();
+    return joined(words.tests(new Box(cells)).stream().map(this::renamed).distinct().toList());
+  }
+
+  /** Where a reading lies against its old and its new limits is one line. */
+  private static List<RegionTest> joined(List<RegionTest> tests) {
+    Map<String, RegionTest> byReading = new LinkedHashMap<>();
+    for (RegionTest test : tests) {
+      boolean judged = test.accepts().contains(LIMITS);
+      byReading.merge(
+          judged ? test.reading() + LIMITS : test.toString(),
+          test,
+          (one, other) -> new RegionTest(one.reading(), one.accepts() + ", " + other.accepts()));
+    }
+    return List.copyOf(byReading.values());
   }
 
   private boolean isTold(Axis.Subject subject) {
