@@ -1,7 +1,6 @@
 package io.faultwright.pipeline;
 
 import io.faultwright.analysis.change.ChangeAnalysis;
-import io.faultwright.change.ChangedRegion;
 import io.faultwright.change.Outcome;
 import io.faultwright.change.Outcome.Kind;
 import io.faultwright.change.SymptomChange;

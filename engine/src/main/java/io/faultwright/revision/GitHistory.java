@@ -78,8 +78,13 @@ public final class GitHistory {
       SortedMap<String, byte[]> files = files(repository, commit, prefix(repository));
       if (!files.containsKey(FolderReader.MARKER)) {
         throw unreadable(
-            "in revision `" + revision + "` the folder `" + folder + "` has no file `"
-                + FolderReader.MARKER + "`",
+            "in revision `"
+                + revision
+                + "` the folder `"
+                + folder
+                + "` has no file `"
+                + FolderReader.MARKER
+                + "`",
             "give a revision in which the knowledge base stood there");
       }
       return FolderContents.decode(files);
@@ -88,8 +93,7 @@ public final class GitHistory {
 
   private ObjectId commit(Repository repository, String revision) throws IOException {
     try {
-      Optional<ObjectId> found =
-          Optional.ofNullable(repository.resolve(revision + "^{commit}"));
+      Optional<ObjectId> found = Optional.ofNullable(repository.resolve(revision + "^{commit}"));
       return found.orElseThrow(() -> unknown(names(repository), revision));
     } catch (RevisionSyntaxException wrong) {
       throw unknown(names(repository), revision);

@@ -53,8 +53,7 @@ final class CompareCommand implements Callable<Integer> {
     Revision old = new Revision("old", before, revisions::before);
     Revision current = new Revision("new", after, revisions::after);
     ProblemPrinter printer = new ProblemPrinter(console, format == CheckFormat.JSON);
-    return printer.guard(
-        old, first -> printer.guard(current, second -> compare(first, second)));
+    return printer.guard(old, first -> printer.guard(current, second -> compare(first, second)));
   }
 
   private int compare(KnowledgeBase first, KnowledgeBase second) {

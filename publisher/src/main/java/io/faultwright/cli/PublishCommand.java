@@ -76,8 +76,7 @@ final class PublishCommand implements Callable<Integer> {
     Revisions revisions = new Revisions(since.get(), current, Optional.empty());
     Revision old = new Revision("old", since.get(), revisions::before);
     return printer.guard(
-        folder,
-        sources -> printer.guard(old, kb -> checkAndPublish(sources, Optional.of(kb))));
+        folder, sources -> printer.guard(old, kb -> checkAndPublish(sources, Optional.of(kb))));
   }
 
   private int checkAndPublish(Sources sources, Optional<KnowledgeBase> before) {

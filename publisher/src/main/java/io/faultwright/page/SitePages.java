@@ -103,10 +103,7 @@ public final class SitePages {
 
   private Page changes(Since since) {
     return page(
-        Target.CHANGES,
-        "What changed",
-        Set.of(),
-        at -> new ChangesSections(at, since).section());
+        Target.CHANGES, "What changed", Set.of(), at -> new ChangesSections(at, since).section());
   }
 
   private Page symptom(Symptom symptom) {

@@ -45,8 +45,7 @@ final class StartSections {
 
   private Link changes(Since since) {
     String revision = since.comparison().before().number();
-    return new Link(
-        "What changed since revision " + revision, desk.links().page(Target.CHANGES));
+    return new Link("What changed since revision " + revision, desk.links().page(Target.CHANGES));
   }
 
   private Link book() {

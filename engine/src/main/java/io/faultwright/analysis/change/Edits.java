@@ -46,7 +46,8 @@ public final class Edits {
                                     .map(io.faultwright.wording.RuleText::answer)
                                     .toList())))
                     .put(Concern.CASES, "note", one.note(), one.note())
-                    .put(Concern.CASES, "origin", one.origin().orElse(""), one.origin().orElse("")));
+                    .put(
+                        Concern.CASES, "origin", one.origin().orElse(""), one.origin().orElse("")));
     return passages;
   }
 }

@@ -68,8 +68,7 @@ public final class Joined {
 
   private void addExistence(Side side, String name, List<Build> having) {
     String aid = side.existence(name);
-    readings.put(
-        aid, SharedNames.existence(aid, readings.get(name), BuildConditions.of(having)));
+    readings.put(aid, SharedNames.existence(aid, readings.get(name), BuildConditions.of(having)));
   }
 
   private Reading on(String name, Domain domain, Set<Build> having) {

@@ -14,7 +14,6 @@ final class Kleene {
    */
   static Condition where(Condition known, Condition condition) {
     return new Condition.Any(
-        List.of(
-            new Condition.All(List.of(condition, known)), new Condition.Not(known)));
+        List.of(new Condition.All(List.of(condition, known)), new Condition.Not(known)));
   }
 }

@@ -68,8 +68,7 @@ final class OutcomeSets {
     for (int i = 0; i < referrals.size(); i++) {
       int sent = diagrams.and(left, referrals.get(i));
       String to = rules.symptom().first().get(i).otherwise();
-      put(
-          new Outcome(Kind.SENT_ELSEWHERE, Sorted.set(List.of(new Answer.OfReferral(to)))), sent);
+      put(new Outcome(Kind.SENT_ELSEWHERE, Sorted.set(List.of(new Answer.OfReferral(to)))), sent);
       left = diagrams.minus(left, sent);
     }
     return left;

@@ -45,8 +45,7 @@ final class OwnSituation {
         .equals(Optional.ofNullable(situation.equipment().get(attribute)));
   }
 
-  private static Optional<Value> value(
-      Joined joined, Side side, String reading, Situation shared) {
+  private static Optional<Value> value(Joined joined, Side side, String reading, Situation shared) {
     String name = side.name(reading);
     Reading definition = joined.knowledge().readings().get(name);
     return Optional.ofNullable(shared.readings().get(name))

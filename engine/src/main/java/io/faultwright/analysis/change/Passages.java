@@ -16,8 +16,7 @@ import java.util.stream.Collectors;
 /** Every part of a knowledge base that can be written differently, by what it belongs to. */
 final class Passages {
   /** One thing of the knowledge base. */
-  record Thing(String kind, String id, Concern concern, Place place)
-      implements Comparable<Thing> {
+  record Thing(String kind, String id, Concern concern, Place place) implements Comparable<Thing> {
     String name() {
       return kind + " " + id;
     }
@@ -81,9 +80,7 @@ final class Passages {
     }
 
     Filling put(Concern concern, String field, String key, String words) {
-      parts
-          .get(thing.name())
-          .put(field, new Part(concern, key, new Passage(words, thing.place())));
+      parts.get(thing.name()).put(field, new Part(concern, key, new Passage(words, thing.place())));
       return this;
     }
   }

@@ -93,14 +93,13 @@ final class RulePassages {
     passages
         .thing(Concern.RULES, "limits", table.reading(), table.place())
         .rules(
-            "rows",
-            table.driver() + " " + table.between() + rows,
-            table.rows().size() + " rows");
+            "rows", table.driver() + " " + table.between() + rows, table.rows().size() + " rows");
   }
 
   private String key(LimitsTable table, Row row) {
     String at =
-        table.driver()
+        table
+            .driver()
             .flatMap(driver -> row.at().map(stretch -> keys.interval(driver, stretch)))
             .orElse("");
     return keys.of(row.builds())

@@ -6,7 +6,6 @@ import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Test;
 import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
-import io.faultwright.model.Limits;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.model.Reading;
@@ -60,12 +59,7 @@ final class SharedLimits {
   /** A table without any figure. */
   static LimitsTable none(String reading) {
     return new LimitsTable(
-        reading,
-        BuildConditions.NOWHERE,
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of());
+        reading, BuildConditions.NOWHERE, List.of(), Optional.empty(), Optional.empty(), List.of());
   }
 
   SortedMap<String, LimitsTable> tables() {
@@ -106,8 +100,7 @@ final class SharedLimits {
     } else if (tables.containsKey(table.reading())) {
       LimitsTable twin = doubled(table);
       tables.put(twin.reading(), twin);
-      judged.put(
-          table.reading(), test -> new Test(twin.reading(), test.pattern(), test.place()));
+      judged.put(table.reading(), test -> new Test(twin.reading(), test.pattern(), test.place()));
     } else {
       keep(side, table);
     }
@@ -116,7 +109,10 @@ final class SharedLimits {
   /** A side's tables in the shared units, for the shared builds. */
   private SortedMap<String, LimitsTable> shared(Side side) {
     SortedMap<String, LimitsTable> shared = new TreeMap<>();
-    side.own().limits().values().forEach(table -> shared.put(side.name(table.reading()), shared(side, table)));
+    side.own()
+        .limits()
+        .values()
+        .forEach(table -> shared.put(side.name(table.reading()), shared(side, table)));
     return shared;
   }
 
@@ -136,7 +132,15 @@ final class SharedLimits {
     return new Row(
         row.place(),
         BuildConditions.of(side.satisfying(row.builds())),
-        table.driver().flatMap(driver -> row.at().map(at -> Converted.interval(at, side.unit(driver), unit(side.name(driver))))),
+        table
+            .driver()
+            .flatMap(
+                driver ->
+                    row.at()
+                        .map(
+                            at ->
+                                Converted.interval(
+                                    at, side.unit(driver), unit(side.name(driver))))),
         row.low().map(low -> from.convert(low, to)),
         row.high().map(high -> from.convert(high, to)));
   }

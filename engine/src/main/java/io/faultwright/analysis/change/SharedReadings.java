@@ -128,8 +128,7 @@ final class SharedReadings {
             .match(
                 measured -> joined((Domain.Measured) old.domain(), measured),
                 choice -> joined((Domain.Choice) old.domain(), choice));
-    return SharedNames.named(
-        current.id(), current, domain, current.applies(), current.derived());
+    return SharedNames.named(current.id(), current, domain, current.applies(), current.derived());
   }
 
   private static Domain joined(Domain.Measured one, Domain.Measured other) {
@@ -141,15 +140,12 @@ final class SharedReadings {
 
   /** The farther of two ends: the larger for sign 1, the smaller for sign -1. */
   private static Optional<End> outer(Optional<End> one, Optional<End> other, int sign) {
-    return one.flatMap(
-        a -> other.map(b -> a.value().compareTo(b.value()) * sign > 0 ? a : b));
+    return one.flatMap(a -> other.map(b -> a.value().compareTo(b.value()) * sign > 0 ? a : b));
   }
 
   private static Domain joined(Domain.Choice one, Domain.Choice other) {
     List<NamedValue> values = new ArrayList<>(other.values());
-    one.values().stream()
-        .filter(value -> !other.ids().contains(value.id()))
-        .forEach(values::add);
+    one.values().stream().filter(value -> !other.ids().contains(value.id())).forEach(values::add);
     return new Domain.Choice(values, one.yesNo() && other.yesNo());
   }
 }

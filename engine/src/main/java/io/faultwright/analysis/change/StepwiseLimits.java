@@ -97,8 +97,7 @@ final class StepwiseLimits {
   Condition condition(AgainstLimits wanted) {
     List<Condition> parts = new ArrayList<>();
     groups.forEach(
-        (pieces, builds) ->
-            pieces.forEach(piece -> parts.addAll(parts(builds, piece, wanted))));
+        (pieces, builds) -> pieces.forEach(piece -> parts.addAll(parts(builds, piece, wanted))));
     Condition judged = Kleene.where(taken(table.reading()), new Condition.Any(parts));
     return table.driver().map(driver -> Kleene.where(taken(driver), judged)).orElse(judged);
   }
@@ -129,9 +128,7 @@ final class StepwiseLimits {
 
   private static Condition noFigure() {
     return new Test(
-        SharedNames.NO_FIGURE,
-        new AgainstLimits(EnumSet.of(Side.WITHIN)),
-        BuildConditions.NOWHERE);
+        SharedNames.NO_FIGURE, new AgainstLimits(EnumSet.of(Side.WITHIN)), BuildConditions.NOWHERE);
   }
 
   /** True wherever the reading was taken. */

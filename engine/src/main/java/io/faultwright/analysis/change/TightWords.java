@@ -101,7 +101,6 @@ final class TightWords {
       return new RegionTest(base, test.accepts());
     }
     boolean now = test.reading().endsWith(SharedNames.NOW);
-    return new RegionTest(
-        base, test.accepts() + (now ? SharedNames.NOW : SharedNames.BEFORE));
+    return new RegionTest(base, test.accepts() + (now ? SharedNames.NOW : SharedNames.BEFORE));
   }
 }

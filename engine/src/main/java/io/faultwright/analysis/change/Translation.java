@@ -120,7 +120,9 @@ final class Translation {
     return new Never(own.id(), own.place(), condition(own.when()), own.because());
   }
 
-  /** What forbids the values that only the other side's reading can have; none where it has none. */
+  /**
+   * What forbids the values that only the other side's reading can have; none where it has none.
+   */
   Optional<Never> outOfRange(String reading) {
     Domain own = side.own().readings().get(reading).domain();
     Domain both = shared.readings().get(side.name(reading)).domain();

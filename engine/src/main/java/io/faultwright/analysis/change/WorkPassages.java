@@ -103,17 +103,10 @@ final class WorkPassages {
         .thing(Concern.RULES, "fault", fault.id(), fault.place())
         .put(Concern.WORK, "remedy", steps(fault.remedy(), true), steps(fault.remedy(), false))
         .put(
-            Concern.WORK,
-            "verification",
-            steps(fault.verify(), true),
-            steps(fault.verify(), false))
+            Concern.WORK, "verification", steps(fault.verify(), true), steps(fault.verify(), false))
         .lines("parts", fault.parts())
         .lines("cautions", fault.cautions())
-        .put(
-            Concern.WORK,
-            "applies",
-            keys.of(fault.applies()),
-            words.condition(fault.applies()))
+        .put(Concern.WORK, "applies", keys.of(fault.applies()), words.condition(fault.applies()))
         .text("title", fault.title())
         .text("about", fault.about())
         .text("frequency", Decimals.show(fault.frequency()))

@@ -66,8 +66,10 @@ class RandomChangeTest {
       List.of(outcomes.before(), outcomes.after())
           .forEach(sets -> sets.keySet().forEach(outcome -> seen.add(outcome.kind())));
     }
-    boolean same = new Comparing(Watch.NOBODY).compare(before, after).comparison().symptoms().stream()
-        .allMatch(symptom -> symptom.unchanged());
+    boolean same =
+        new Comparing(Watch.NOBODY)
+            .compare(before, after).comparison().symptoms().stream()
+                .allMatch(symptom -> symptom.unchanged());
     return new long[] {same ? 0 : 1, same ? 1 : 0};
   }
 

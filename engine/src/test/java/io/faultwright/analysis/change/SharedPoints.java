@@ -165,9 +165,7 @@ final class SharedPoints {
         .match(
             word -> cell -> cell instanceof Cell.Word w && w.value().equals(word.id()),
             number ->
-                cell ->
-                    cell instanceof Cell.Stretch s
-                        && contains(s.interval(), number.amount()),
+                cell -> cell instanceof Cell.Stretch s && contains(s.interval(), number.amount()),
             () -> Cell.NotTaken.class::isInstance);
   }
 
