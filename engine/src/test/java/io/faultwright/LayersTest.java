@@ -40,7 +40,6 @@ class LayersTest {
     arrows("analysis.space", "source", "model", "quantity", "finding", "wording");
     for (String analysis :
         List.of(
-            "change",
             "completeness",
             "contradiction",
             "coverage",
@@ -51,8 +50,19 @@ class LayersTest {
             "referral")) {
       arrows("analysis." + analysis, "source", "model", "quantity", "finding", "analysis.space");
     }
+    arrows("revision", "source", "diagnostic", "syntax");
+    arrows("change", "source", "model", "finding");
+    arrows(
+        "analysis.change",
+        "source",
+        "model",
+        "quantity",
+        "finding",
+        "wording",
+        "change",
+        "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
-    arrows("report", "source", "diagnostic", "model", "finding", "wording", "run");
+    arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */
@@ -111,6 +121,11 @@ class LayersTest {
   void onlyCompileAndRunKnowDrools() {
     onlyUsers("org.drools..", "compile", "run");
     onlyUsers("org.kie..", "compile", "run");
+  }
+
+  @Test
+  void onlyRevisionKnowsGit() {
+    onlyUsers("org.eclipse.jgit..", "revision");
   }
 
   @Test

@@ -32,7 +32,7 @@ class PublisherLayersTest {
 
   /** Packages of the engine that only hold values. */
   private static final List<String> VALUES =
-      List.of("source", "diagnostic", "quantity", "model", "finding", "wording");
+      List.of("source", "diagnostic", "quantity", "model", "finding", "change", "wording");
 
   /** What each package may use besides itself. */
   private static final Map<String, List<String>> ARROWS =

@@ -13,7 +13,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeSet;
 
 /**
@@ -93,16 +92,9 @@ public final class FolderReader {
       checkLink(child);
     } else if (Files.isDirectory(child, LinkOption.NOFOLLOW_LINKS)) {
       readFolder(child);
-    } else if (isWanted(name(child))) {
+    } else if (FolderContents.wants(name(child))) {
       readFile(child);
     }
-  }
-
-  private static boolean isWanted(String name) {
-    String lower = name.toLowerCase(Locale.ROOT);
-    return lower.endsWith(".yaml")
-        || lower.endsWith(".yml")
-        || lower.endsWith(".md") && name.startsWith("guides/");
   }
 
   private void checkLink(Path link) {

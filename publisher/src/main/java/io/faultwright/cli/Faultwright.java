@@ -50,6 +50,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new CheckCommand(console))
         .addSubcommand(new RunCommand(console))
         .addSubcommand(new PublishCommand(console))
+        .addSubcommand(new CompareCommand(console))
         .setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))

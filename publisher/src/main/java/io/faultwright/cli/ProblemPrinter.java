@@ -1,6 +1,7 @@
 package io.faultwright.cli;
 
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.model.KnowledgeBase;
 import io.faultwright.report.ProblemJson;
 import io.faultwright.report.ProblemText;
 import io.faultwright.source.Sources;
@@ -26,6 +27,17 @@ final class ProblemPrinter {
     } catch (Unreadable unreadable) {
       return print(new Sources(List.of()), unreadable);
     }
+  }
+
+  /** Reads one of two revisions and works on it; prints what keeps it from being read. */
+  int guard(Revision revision, ToIntFunction<KnowledgeBase> work) {
+    KnowledgeBase kb;
+    try {
+      kb = revision.knowledge();
+    } catch (Unreadable unreadable) {
+      return print(revision.sources(), unreadable);
+    }
+    return work.applyAsInt(kb);
   }
 
   /** Works on sources; prints what keeps them from being read. */

@@ -2,7 +2,11 @@ package io.faultwright.cli;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.layout.Paper;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.page.Since;
 import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.Compared;
+import io.faultwright.pipeline.Comparing;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.report.CheckText;
@@ -16,6 +20,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -45,6 +50,12 @@ final class PublishCommand implements Callable<Integer> {
       description = "Publish in spite of errors, with DRAFT on every page and the findings listed.")
   private boolean draft;
 
+  @Option(
+      names = "--since",
+      paramLabel = "OLD",
+      description = "Tell what changed since this folder, or Git tag, branch or commit.")
+  private Optional<String> since = Optional.empty();
+
   @Option(names = "--paper", paramLabel = "a4|letter", description = "Sheet size.")
   private Paper paper = Paper.A4;
 
@@ -57,16 +68,25 @@ final class PublishCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new ProblemPrinter(console, false).guard(folder, this::checkAndPublish);
+    ProblemPrinter printer = new ProblemPrinter(console, false);
+    if (since.isEmpty()) {
+      return printer.guard(folder, sources -> checkAndPublish(sources, Optional.empty()));
+    }
+    String current = folder.path().toString();
+    Revisions revisions = new Revisions(since.get(), current, Optional.empty());
+    Revision old = new Revision("old", since.get(), revisions::before);
+    return printer.guard(
+        folder, sources -> printer.guard(old, kb -> checkAndPublish(sources, Optional.of(kb))));
   }
 
-  private int checkAndPublish(Sources sources) {
+  private int checkAndPublish(Sources sources, Optional<KnowledgeBase> before) {
     Checked checked = checked(sources);
     if (checked.report().errors() > 0 && !draft) {
       return refuse(checked, sources);
     }
     try {
-      Summary summary = publish(checked);
+      Optional<Since> told = before.map(old -> since(old, checked.knowledge()));
+      Summary summary = publish(checked, told);
       console.print(words(summary));
       console.say(undrawn(summary.undrawn()));
       if (!summary.problems().isEmpty()) {
@@ -93,18 +113,26 @@ final class PublishCommand implements Callable<Integer> {
     return Exit.FINDINGS;
   }
 
-  private Summary publish(Checked checked) throws IOException {
+  /** What the handbook is compared with. */
+  private Since since(KnowledgeBase old, KnowledgeBase current) {
+    try (Watching watching = new Watching(console, timings)) {
+      Compared compared = new Comparing(watching).compare(old, current);
+      return new Since(compared.before(), compared.shared(), compared.comparison());
+    }
+  }
+
+  private Summary publish(Checked checked, Optional<Since> told) throws IOException {
     try (Watching watching = new Watching(console, timings)) {
       watching.phase("charts");
       var charts = new ChartDrawings(checked.knowledge(), draft, paper).all();
       watching.phase("site");
-      return new SitePublisher().publish(checked.knowledge(), charts, options(checked), to);
+      return new SitePublisher().publish(checked.knowledge(), charts, options(checked, told), to);
     }
   }
 
-  private Options options(Checked checked) throws IOException {
+  private Options options(Checked checked, Optional<Since> told) throws IOException {
     List<Finding> findings = draft ? checked.report().findings() : List.of();
-    return new Options(draft, findings, pdf, paper, GuidePictures.read(folder.path()));
+    return new Options(draft, findings, pdf, paper, told, GuidePictures.read(folder.path()));
   }
 
   private static String undrawn(String characters) {

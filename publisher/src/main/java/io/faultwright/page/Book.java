@@ -14,6 +14,7 @@ import java.util.List;
  * @param equipment families, options, models, nameplate
  * @param safety cautions and disclaimer
  * @param findings in drafts, one; else none
+ * @param changes what changed since an earlier revision: one, or none
  * @param index everything by name
  */
 public record Book(
@@ -26,4 +27,5 @@ public record Book(
     EquipmentSection equipment,
     SafetySection safety,
     List<FindingsSection> findings,
+    List<ChangesSection> changes,
     IndexSection index) {}

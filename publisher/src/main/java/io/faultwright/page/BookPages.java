@@ -37,6 +37,7 @@ public final class BookPages {
         new EquipmentSections(desk).section(),
         new SafetySections(desk).section(),
         edition.draft() ? List.of(new FindingsSections(desk).of(edition.findings())) : List.of(),
+        edition.since().stream().map(since -> new ChangesSections(desk, since).section()).toList(),
         new IndexSections(desk).section());
   }
 

@@ -12,7 +12,8 @@ public sealed interface Content
         EquipmentSection,
         SafetySection,
         IndexSection,
-        FindingsSection {
+        FindingsSection,
+        ChangesSection {
   /** The name of its template, for instance {@code symptom}. */
   default String kind() {
     return getClass().getSimpleName().replace("Section", "").toLowerCase(Locale.ROOT);

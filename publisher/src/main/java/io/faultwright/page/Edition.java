@@ -2,6 +2,7 @@ package io.faultwright.page;
 
 import io.faultwright.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 
 /**
@@ -12,13 +13,15 @@ import java.util.SortedMap;
  * @param pictures pictures that guides may show, by path in the {@code guides} folder
  * @param draft whether it may not be worked by yet
  * @param pdf whether the book is published beside the site
+ * @param since the earlier revision whose differences are told, if any
  */
 public record Edition(
     SortedMap<String, List<String>> charts,
     List<Finding> findings,
     SortedMap<String, byte[]> pictures,
     boolean draft,
-    boolean pdf) {
+    boolean pdf,
+    Optional<Since> since) {
   public Edition {
     findings = List.copyOf(findings);
   }

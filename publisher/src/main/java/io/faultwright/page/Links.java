@@ -25,6 +25,10 @@ final class Links {
     return new Link(title, addresses.own(new Target(kind, id)));
   }
 
+  String page(Target target) {
+    return addresses.href(target);
+  }
+
   String picture(String path) {
     return addresses.picture(path);
   }

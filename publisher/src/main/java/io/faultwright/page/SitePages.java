@@ -29,6 +29,7 @@ public final class SitePages {
     return Stream.of(
             Stream.of(start(), equipment(), safety(), index()),
             edition.draft() ? Stream.of(findings()) : Stream.<Page>empty(),
+            edition.since().stream().map(this::changes),
             kb.symptoms().values().stream().map(this::symptom),
             kb.faults().values().stream()
                 .map(
@@ -98,6 +99,11 @@ public final class SitePages {
         "Findings",
         Set.of(),
         at -> new FindingsSections(at).of(edition.findings()));
+  }
+
+  private Page changes(Since since) {
+    return page(
+        Target.CHANGES, "What changed", Set.of(), at -> new ChangesSections(at, since).section());
   }
 
   private Page symptom(Symptom symptom) {

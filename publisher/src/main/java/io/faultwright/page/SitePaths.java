@@ -30,6 +30,7 @@ public final class SitePaths {
       case SAFETY, CAUTION -> "safety.html";
       case INDEX -> "a-z.html";
       case FINDINGS -> "findings.html";
+      case CHANGES -> "what-changed.html";
     };
   }
 

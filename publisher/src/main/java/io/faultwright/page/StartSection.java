@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param complaints every symptom, in the written order
  * @param families the symptoms by family
  * @param welcome the start guide, or nothing
+ * @param changes what changed since an earlier revision, if that is told
  * @param book the whole handbook as one file, if it is published
  * @param disclaimer what the handbook defers to
  * @param notes further printed lines
@@ -18,6 +19,7 @@ public record StartSection(
     List<Complaint> complaints,
     List<FamilyItem> families,
     Html welcome,
+    Optional<Link> changes,
     Optional<Link> book,
     String disclaimer,
     List<String> notes)

@@ -28,6 +28,7 @@ final class StartSections {
             .map(this::family)
             .toList(),
         welcome(handbook.start()),
+        edition.since().map(since -> changes(since)),
         edition.pdf() ? Optional.of(book()) : Optional.empty(),
         handbook.disclaimer(),
         handbook.notes());
@@ -40,6 +41,11 @@ final class StartSections {
 
   private FamilyItem family(Family family) {
     return new FamilyItem(family.title(), family.about(), new Families(desk).symptoms(family));
+  }
+
+  private Link changes(Since since) {
+    String revision = since.comparison().before().number();
+    return new Link("What changed since revision " + revision, desk.links().page(Target.CHANGES));
   }
 
   private Link book() {

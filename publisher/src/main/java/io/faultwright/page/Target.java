@@ -15,6 +15,8 @@ public record Target(Kind kind, String id) {
   public static final Target INDEX = new Target(Kind.INDEX, "");
   public static final Target FINDINGS = new Target(Kind.FINDINGS, "");
 
+  public static final Target CHANGES = new Target(Kind.CHANGES, "");
+
   /** The things that can be linked to. */
   public enum Kind {
     START,
@@ -29,7 +31,8 @@ public record Target(Kind kind, String id) {
     SAFETY,
     CAUTION,
     INDEX,
-    FINDINGS;
+    FINDINGS,
+    CHANGES;
 
     /** The name in addresses, for instance {@code symptom}. */
     public String word() {

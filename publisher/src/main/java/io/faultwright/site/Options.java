@@ -2,8 +2,10 @@ package io.faultwright.site;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.layout.Paper;
+import io.faultwright.page.Since;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -14,6 +16,7 @@ import java.util.TreeMap;
  * @param findings what the checking found
  * @param pdf also make the book
  * @param paper sheet size of the book
+ * @param since the earlier revision whose differences are told, if any
  * @param pictures pictures that guides may show, by path relative to the {@code guides} folder
  */
 public record Options(
@@ -21,10 +24,21 @@ public record Options(
     List<Finding> findings,
     boolean pdf,
     Paper paper,
+    Optional<Since> since,
     SortedMap<String, byte[]> pictures) {
   public Options {
     findings = List.copyOf(findings);
     pictures = Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
+  }
+
+  /** Without a comparison with an earlier revision. */
+  public Options(
+      boolean draft,
+      List<Finding> findings,
+      boolean pdf,
+      Paper paper,
+      SortedMap<String, byte[]> pictures) {
+    this(draft, findings, pdf, paper, Optional.empty(), pictures);
   }
 
   /** A release, without pictures, on A4. */

@@ -39,7 +39,13 @@ public final class SitePublisher {
       KnowledgeBase kb, SortedMap<String, List<String>> charts, Options options, Path to)
       throws IOException {
     Edition edition =
-        new Edition(charts, options.findings(), options.pictures(), options.draft(), options.pdf());
+        new Edition(
+            charts,
+            options.findings(),
+            options.pictures(),
+            options.draft(),
+            options.pdf(),
+            options.since());
     SitePages site = new SitePages(kb, edition);
     List<Problem> problems = site.problems();
     if (!problems.isEmpty() && !options.draft()) {

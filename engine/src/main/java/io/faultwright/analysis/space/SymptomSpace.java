@@ -81,6 +81,16 @@ public final class SymptomSpace {
         symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : space.consistent());
   }
 
+  /**
+   * A symptom's rules over a space that may hold more than this symptom asks about.
+   *
+   * @param nevers statements that restrict what is possible
+   * @param real the situations in question; recognition restricts them further
+   */
+  public static SymptomSpace within(Space space, Symptom symptom, List<Never> nevers, int real) {
+    return new SymptomSpace(symptom, space, nevers, real);
+  }
+
   /** Published equipment to which a symptom applies. */
   public static List<Build> builds(KnowledgeBase knowledge, Symptom symptom) {
     return knowledge.equipment().builds().stream()

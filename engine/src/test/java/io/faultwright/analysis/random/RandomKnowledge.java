@@ -29,14 +29,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * is a whole number from {@link #BOTTOM} to {@link #TOP}, so that a brute-force search knows where
  * to look.
  */
-final class RandomKnowledge {
-  static final int BOTTOM = -1;
-  static final int TOP = 2;
+public final class RandomKnowledge {
+  public static final int BOTTOM = -1;
+  public static final int TOP = 2;
 
   /** Steps from the lowest to the highest number. */
   private static final int SPAN = TOP - BOTTOM;
 
-  static final String SYMPTOM = "complaint";
+  public static final String SYMPTOM = "complaint";
   static final String DIFFERENCE = "difference";
 
   private final Random random;
@@ -46,14 +46,43 @@ final class RandomKnowledge {
   private final List<String> limited = new ArrayList<>();
   private final boolean refusals;
 
-  private RandomKnowledge(long seed) {
-    random = new Random(seed);
+  private RandomKnowledge(Random random) {
+    this.random = random;
     refusals = random.nextInt(4) == 0;
   }
 
   /** The knowledge base of a seed, always the same. */
-  static KnowledgeBase of(long seed) {
-    return new RandomKnowledge(seed).build();
+  public static KnowledgeBase of(long seed) {
+    return new RandomKnowledge(new Random(seed)).build();
+  }
+
+  /** A knowledge base that begins like that of a seed and goes another way after some choices. */
+  public static KnowledgeBase of(long seed, int choices, long then) {
+    return new RandomKnowledge(new Turning(seed, choices, then)).build();
+  }
+
+  /** Random numbers of one seed, then of another. */
+  private static final class Turning extends Random {
+    private static final long serialVersionUID = 1L;
+
+    private final Random later;
+    private int left;
+
+    Turning(long seed, int choices, long then) {
+      super(seed);
+      later = new Random(then);
+      left = choices;
+    }
+
+    @Override
+    public int nextInt(int bound) {
+      return left-- > 0 ? super.nextInt(bound) : later.nextInt(bound);
+    }
+
+    @Override
+    public boolean nextBoolean() {
+      return nextInt(2) == 1;
+    }
   }
 
   private KnowledgeBase build() {

@@ -1,0 +1,43 @@
+package io.faultwright.change;
+
+import io.faultwright.finding.RegionTest;
+import io.faultwright.finding.Share;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+
+/**
+ * What changed in a symptom that both revisions have. Without a region it is proved that no
+ * situation has a different outcome.
+ *
+ * @param id identifier
+ * @param title in the new revision
+ * @param regions where the outcome changed; together exactly all such situations
+ * @param share how many of the situations that can be told apart have a different outcome
+ */
+public record SymptomChange(String id, String title, List<ChangedRegion> regions, Share share) {
+  public SymptomChange {
+    regions = List.copyOf(regions);
+  }
+
+  /** Whether no situation has a different outcome. */
+  public boolean unchanged() {
+    return regions.isEmpty();
+  }
+
+  /** What every region says of equipment and readings, where there are several. */
+  public List<RegionTest> shared() {
+    if (regions.size() < 2) {
+      return List.of();
+    }
+    ChangedRegion first = regions.get(0);
+    return Stream.concat(first.equipment().stream(), first.readings().stream())
+        .filter(test -> regions.stream().allMatch(region -> region.says(test)))
+        .toList();
+  }
+
+  /** The same with every region changed. */
+  public SymptomChange with(UnaryOperator<ChangedRegion> change) {
+    return new SymptomChange(id, title, regions.stream().map(change).toList(), share);
+  }
+}

@@ -1,0 +1,2 @@
+/** What differs between two revisions of a knowledge base, as values; printing comes later. */
+package io.faultwright.change;

@@ -1,0 +1,92 @@
+package io.faultwright.report;
+
+import io.faultwright.change.ChangedRegion;
+import io.faultwright.change.SymptomChange;
+import io.faultwright.finding.RegionTest;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What changed in one symptom: what all regions share is said once. */
+final class SymptomChangeText {
+  private static final int WIDTH = 84;
+
+  private final SituationText situations;
+  private final Ink ink;
+
+  SymptomChangeText(SituationText situations, Ink ink) {
+    this.situations = situations;
+    this.ink = ink;
+  }
+
+  String of(SymptomChange symptom) {
+    List<RegionTest> shared = symptom.shared();
+    Map<List<Object>, List<ChangedRegion>> alike = new LinkedHashMap<>();
+    symptom
+        .regions()
+        .forEach(
+            region ->
+                alike
+                    .computeIfAbsent(
+                        List.of(region.before(), region.after()), key -> new ArrayList<>())
+                    .add(region));
+    return heading(symptom)
+        + (shared.isEmpty() ? "" : Block.of("in all of them", lines(shared)) + "\n")
+        + alike.values().stream()
+            .map(regions -> alike(regions, shared))
+            .collect(Collectors.joining());
+  }
+
+  private String heading(SymptomChange symptom) {
+    return ink.strong(Columns.printable(symptom.title()))
+        + " ("
+        + symptom.id()
+        + "): changed in "
+        + Shares.words(symptom.share())
+        + " of the situations that can be told apart\n\n";
+  }
+
+  /** Regions that changed in the same way. */
+  private String alike(List<ChangedRegion> regions, List<RegionTest> shared) {
+    ChangedRegion first = regions.get(0);
+    return Block.of("before", OutcomeText.of(first.before()))
+        + Block.of("now", OutcomeText.of(first.after()))
+        + regions.stream().map(region -> region(region, shared)).collect(Collectors.joining())
+        + "\n";
+  }
+
+  private String region(ChangedRegion region, List<RegionTest> shared) {
+    List<RegionTest> equipment = without(region.equipment(), shared);
+    List<RegionTest> readings = without(region.readings(), shared);
+    boolean always = shared.isEmpty() && equipment.isEmpty() && readings.isEmpty();
+    return Block.of("for", lines(equipment))
+        + Block.of("where", always ? List.of("always") : lines(readings))
+        + Block.of("for example", wrapped(situations.lines(region.witness())));
+  }
+
+  private static List<RegionTest> without(List<RegionTest> tests, List<RegionTest> shared) {
+    return tests.stream().filter(test -> !shared.contains(test)).toList();
+  }
+
+  private static List<String> lines(List<RegionTest> tests) {
+    return tests.stream().map(test -> test.reading() + ": " + test.accepts()).toList();
+  }
+
+  /** Entries with commas between, as many on a line as have room. */
+  private static List<String> wrapped(List<String> entries) {
+    List<String> lines = new ArrayList<>();
+    for (String entry : entries) {
+      int last = lines.size() - 1;
+      if (last >= 0 && Columns.width(lines.get(last) + " " + entry) < WIDTH) {
+        lines.set(last, lines.get(last) + " " + entry + ",");
+      } else {
+        lines.add(entry + ",");
+      }
+    }
+    int last = lines.size() - 1;
+    lines.set(last, lines.get(last).substring(0, lines.get(last).length() - 1));
+    return lines;
+  }
+}

@@ -1,0 +1,51 @@
+package io.faultwright.page;
+
+import java.util.List;
+
+/**
+ * What changed since an earlier revision.
+ *
+ * @param since the earlier revision in words
+ * @param changed complaints with another outcome in some situation
+ * @param kept complaints in which every situation has the outcome it had
+ * @param added complaints that are new
+ * @param removed titles of complaints that are gone
+ * @param equipment models that came or went
+ * @param work what is done differently although the outcome is the same
+ */
+public record ChangesSection(
+    String since,
+    List<ChangedComplaint> changed,
+    List<Link> kept,
+    List<Link> added,
+    List<String> removed,
+    List<Fact> equipment,
+    List<WorkItem> work)
+    implements Content {
+  /**
+   * A complaint in which something is answered otherwise now.
+   *
+   * @param link to it
+   * @param always what all its changes have in common
+   * @param changes one for each way in which the outcome changed
+   */
+  public record ChangedComplaint(Link link, List<Fact> always, List<Change> changes) {}
+
+  /**
+   * One change of an outcome.
+   *
+   * @param before what was said
+   * @param now what is said
+   * @param where for whom and in which situations: one list, or several of which one must hold
+   */
+  public record Change(String before, String now, List<List<Fact>> where) {}
+
+  /**
+   * Something that is done differently.
+   *
+   * @param name of the fault, reading, part or caution
+   * @param href its page; empty where it has none
+   * @param what which parts of it changed
+   */
+  public record WorkItem(String name, String href, String what) {}
+}

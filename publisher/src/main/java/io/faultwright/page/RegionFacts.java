@@ -1,0 +1,38 @@
+package io.faultwright.page;
+
+import io.faultwright.finding.RegionTest;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.wording.Wording;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Words of a region with titles instead of ids. */
+final class RegionFacts {
+  private static final String NOT = "not ";
+
+  private final Wording words;
+
+  RegionFacts(KnowledgeBase kb) {
+    this.words = new Wording(kb);
+  }
+
+  List<Fact> of(List<RegionTest> tests) {
+    return tests.stream().map(this::fact).toList();
+  }
+
+  private Fact fact(RegionTest test) {
+    return new Fact(words.subject(test.reading()), accepted(test.reading(), test.accepts()));
+  }
+
+  private String accepted(String subject, String text) {
+    if (text.startsWith("[") && text.endsWith("]")) {
+      return Arrays.stream(text.substring(1, text.length() - 1).split(", "))
+          .map(value -> accepted(subject, value))
+          .collect(Collectors.joining(" or "));
+    }
+    return text.startsWith(NOT)
+        ? NOT + words.value(subject, text.substring(NOT.length()))
+        : words.value(subject, text);
+  }
+}
