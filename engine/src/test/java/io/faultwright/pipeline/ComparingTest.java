@@ -52,7 +52,7 @@ class ComparingTest {
     Comparison comparison =
         Pair.ofDemo()
             .edit("faults/drain.yaml", "Replace the", "Renew the")
-            .edit("cautions.yaml", "Lock", "Firmly lock")
+            .edit("cautions.yaml", "Live parts will kill", "Live parts kill")
             .comparison();
     assertTrue(comparison.sameMeaning());
     assertFalse(comparison.edits(Concern.WORK).isEmpty());
@@ -147,8 +147,8 @@ class ComparingTest {
         Pair.of(DemoYaml.SMALL)
             .edit(
                 "handbook.yaml",
-                "pressure: { ask: How much?, unit: bar(g), range: 0 to 10 }",
-                "pressure: { ask: How much?, values: yes/no }")
+                "pressure: { ask: How much, unit: bar(g), range: 0 to 10 }",
+                "pressure: { ask: How much, values: yes/no }")
             .edit(
                 "handbook.yaml",
                 "limits: { pressure: { by: [model], rows: [{ low: 2, high: 4 }] } }",
