@@ -24,6 +24,11 @@ final class SampleChanges {
     return new Options(true, findings, pdf, Paper.A4, Optional.of(since(kb)), new TreeMap<>());
   }
 
+  /** A release with a book that tells what changed. */
+  static Options release(KnowledgeBase kb) {
+    return new Options(false, List.of(), true, Paper.A4, Optional.of(since(kb)), new TreeMap<>());
+  }
+
   static Since since(KnowledgeBase kb) {
     Compared compared = new Comparing(Watch.NOBODY).compare(earlier(kb), kb);
     return new Since(compared.before(), compared.shared(), compared.comparison());
