@@ -1,5 +1,6 @@
 package io.faultwright.pipeline;
 
+import io.faultwright.analysis.space.Deadline;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import java.time.Duration;
@@ -15,6 +16,9 @@ import java.util.stream.IntStream;
 
 /** Checks symptoms side by side, each on its own, within the time allowed. */
 final class SymptomChecks {
+  /** For what an analysis has to tidy up once its time is over. */
+  private static final Duration GRACE = Duration.ofSeconds(2);
+
   private final KnowledgeBase kb;
   private final Watch watch;
   private final AtomicInteger done = new AtomicInteger();
@@ -27,12 +31,13 @@ final class SymptomChecks {
   /** One result for each symptom in scope, by id; not computed where the time was not enough. */
   List<SymptomCheck> run(Scope scope) {
     List<Symptom> symptoms = scope.symptoms(kb);
-    long deadline =
-        System.nanoTime() + scope.time().map(Duration::toNanos).orElse(Long.MAX_VALUE / 4);
+    Deadline deadline = scope.time().map(Deadline::in).orElse(Deadline.NEVER);
     ExecutorService workers = workers();
     try {
       List<Future<SymptomCheck>> started =
-          symptoms.stream().map(s -> workers.submit(() -> check(s, symptoms.size()))).toList();
+          symptoms.stream()
+              .map(s -> workers.submit(() -> check(s, symptoms.size(), deadline)))
+              .toList();
       return IntStream.range(0, started.size())
           .mapToObj(i -> await(started.get(i), symptoms.get(i), deadline))
           .toList();
@@ -52,15 +57,17 @@ final class SymptomChecks {
         });
   }
 
-  private SymptomCheck check(Symptom symptom, int all) {
-    SymptomCheck check = SymptomCheck.of(kb, symptom);
+  private SymptomCheck check(Symptom symptom, int all, Deadline deadline) {
+    SymptomCheck check = SymptomCheck.of(kb, symptom, deadline);
     watch.step(done.incrementAndGet(), all);
     return check;
   }
 
-  private static SymptomCheck await(Future<SymptomCheck> check, Symptom symptom, long deadline) {
+  private static SymptomCheck await(
+      Future<SymptomCheck> check, Symptom symptom, Deadline deadline) {
     try {
-      return check.get(Math.max(0, deadline - System.nanoTime()), TimeUnit.NANOSECONDS);
+      long left = Math.max(0, deadline.nanosLeft()) + GRACE.toNanos();
+      return check.get(left, TimeUnit.NANOSECONDS);
     } catch (TimeoutException late) {
       return SymptomCheck.notComputed(symptom);
     } catch (ExecutionException failed) {

@@ -54,6 +54,7 @@ public final class CheckJson {
     json.writeStringField("message", finding.message());
     json.writeStringField("help", finding.help());
     witness(json, finding.witness());
+    derived(json, finding.witness());
     region(json, finding.region());
     Json.share(json, "share", finding.share());
     json.writeBooleanField("replayed", finding.replayed());
@@ -70,6 +71,18 @@ public final class CheckJson {
       json.writeStringField(entry.getKey(), entry.getValue());
     }
     json.writeEndObject();
+  }
+
+  /** What follows from the witness, beside it, so that the witness can be run as it stands. */
+  private void derived(JsonGenerator json, Optional<Situation> witness) throws IOException {
+    Map<String, String> derived = witness.map(situations::derived).orElse(Map.of());
+    if (!derived.isEmpty()) {
+      json.writeObjectFieldStart("derived");
+      for (Map.Entry<String, String> entry : derived.entrySet()) {
+        json.writeStringField(entry.getKey(), entry.getValue());
+      }
+      json.writeEndObject();
+    }
   }
 
   private static void region(JsonGenerator json, List<RegionTest> region) throws IOException {
@@ -93,6 +106,8 @@ public final class CheckJson {
       proved(json, "gapFree", symptom.gapFree());
       proved(json, "contradictionFree", symptom.contradictionFree());
       json.writeStringField("proof", symptom.proof().word());
+      Json.share(json, "unanswered", symptom.unanswered());
+      Json.share(json, "contradicted", symptom.contradicted());
       Json.share(json, "escalated", symptom.escalated());
       json.writeEndObject();
     }

@@ -1,19 +1,23 @@
 package io.faultwright.report;
 
+import io.faultwright.model.DerivedValues;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
 import io.faultwright.wording.RuleText;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** A situation as a case's {@code given} would say it: ids, and values with their units. */
 final class SituationText {
   private final RuleText ruleText;
+  private final DerivedValues derived;
   private final boolean oneBuild;
 
   SituationText(KnowledgeBase kb) {
     this.ruleText = new RuleText(kb);
+    this.derived = new DerivedValues(kb);
     this.oneBuild = kb.equipment().builds().size() == 1;
   }
 
@@ -26,11 +30,26 @@ final class SituationText {
     return entries;
   }
 
-  /** The same for people, without the equipment where there is only one. */
+  /** The derived readings that follow from a situation, which its case would not give. */
+  Map<String, String> derived(Situation situation) {
+    Map<String, String> entries = new LinkedHashMap<>();
+    derived
+        .of(situation)
+        .forEach((reading, value) -> entries.put(reading, ruleText.value(reading, value)));
+    return entries;
+  }
+
+  /**
+   * The same for people, with what follows from it, without the equipment where there is only one.
+   */
   List<String> lines(Situation situation) {
-    return entries(situation).entrySet().stream()
-        .filter(entry -> !oneBuild || !situation.equipment().containsKey(entry.getKey()))
-        .map(entry -> entry.getKey() + ": " + entry.getValue())
-        .toList();
+    Stream<String> given =
+        entries(situation).entrySet().stream()
+            .filter(entry -> !oneBuild || !situation.equipment().containsKey(entry.getKey()))
+            .map(entry -> entry.getKey() + ": " + entry.getValue());
+    Stream<String> computed =
+        derived(situation).entrySet().stream()
+            .map(entry -> entry.getKey() + ": " + entry.getValue() + " (computed)");
+    return Stream.concat(given, computed).toList();
   }
 }

@@ -1,6 +1,8 @@
 package io.faultwright.report;
 
+import io.faultwright.finding.Share;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The closing lines of a check: what was proved, how the cases went, what is to be mended. */
@@ -12,10 +14,7 @@ final class Summary {
   }
 
   String of(CheckReport report) {
-    return proof(report.symptoms())
-        + escalated(report.symptoms())
-        + cases(report)
-        + verdict(report);
+    return proof(report.symptoms()) + shares(report.symptoms()) + cases(report) + verdict(report);
   }
 
   private static String proof(List<SymptomSummary> symptoms) {
@@ -42,19 +41,21 @@ final class Summary {
         .collect(Collectors.joining());
   }
 
-  private static String escalated(List<SymptomSummary> symptoms) {
-    return symptoms.stream()
-        .filter(symptom -> symptom.escalated().filter(share -> share.high() > 0).isPresent())
-        .map(Summary::escalated)
-        .collect(Collectors.joining());
+  private static String shares(List<SymptomSummary> symptoms) {
+    return symptoms.stream().map(Summary::shares).collect(Collectors.joining());
   }
 
-  private static String escalated(SymptomSummary symptom) {
-    return "  "
-        + symptom.id()
-        + ": only escalation answers "
-        + Shares.words(symptom.escalated().orElseThrow())
-        + " of its situations\n";
+  private static String shares(SymptomSummary symptom) {
+    return share(symptom, symptom.unanswered(), "no rule answers %s of its situations")
+        + share(symptom, symptom.contradicted(), "the answers contradict each other in %s")
+        + share(symptom, symptom.escalated(), "only escalation answers %s of its situations");
+  }
+
+  private static String share(SymptomSummary symptom, Optional<Share> share, String words) {
+    return share
+        .filter(part -> part.high() > 0)
+        .map(part -> "  " + symptom.id() + ": " + words.replace("%s", Shares.words(part)) + "\n")
+        .orElse("");
   }
 
   private static String cases(CheckReport report) {

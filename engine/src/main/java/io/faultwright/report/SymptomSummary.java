@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param gapFree whether every possible situation is answered; absent where not computed
  * @param contradictionFree whether no situation gets two answers; absent where not computed
  * @param proof what kind of proof stands behind both
+ * @param unanswered share of situations without an answer; absent where not computed
+ * @param contradicted share of situations with contradictory answers; absent where not computed
  * @param escalated share of situations that only an escalation answers; absent where not computed
  */
 public record SymptomSummary(
@@ -19,6 +21,8 @@ public record SymptomSummary(
     Optional<Boolean> gapFree,
     Optional<Boolean> contradictionFree,
     Proof proof,
+    Optional<Share> unanswered,
+    Optional<Share> contradicted,
     Optional<Share> escalated) {
   /** How far an analysis went. */
   public enum Proof {

@@ -44,10 +44,18 @@ final class TestWords {
     return test.found()
         .match(
             reading ->
-                reading.value().map(value -> wording.value(subject, value)).orElse(OPEN)
+                reading.value().map(value -> value(subject, value, reading)).orElse(OPEN)
                     + limits(test, reading),
             equipment -> wording.oneOf(subject, equipment.values()),
             () -> LACKING);
+  }
+
+  /** With how it was computed, where it was. */
+  private String value(String subject, Value value, Found.OfReading reading) {
+    String result = wording.value(subject, value);
+    return reading.operands().isEmpty() || !(value instanceof Value.Number)
+        ? result
+        : wording.computation(subject, reading.operands()) + " = " + result;
   }
 
   /** What else has to be known, beyond the subject itself. */

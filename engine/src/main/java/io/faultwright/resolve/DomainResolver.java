@@ -77,7 +77,8 @@ final class DomainResolver {
     return range;
   }
 
-  private Optional<BigFraction> resolution(Scalar written, Unit unit) {
+  /** The smallest step, in the unit's differences. */
+  Optional<BigFraction> resolution(Scalar written, Unit unit) {
     String text = written.text().strip();
     boolean ownUnit = text.endsWith(unit.symbol());
     String number = ownUnit ? text.substring(0, text.length() - unit.symbol().length()) : text;

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** Reads the keys of one map, and reports those that are unknown, missing or of the wrong kind. */
 final class Fields {
@@ -82,6 +83,13 @@ final class Fields {
 
   boolean has(String key) {
     return entries.containsKey(key);
+  }
+
+  /** Reports every key that is there and not among some. */
+  void without(List<String> fitting, UnaryOperator<String> message, String help) {
+    entries.values().stream()
+        .filter(entry -> !fitting.contains(entry.name()))
+        .forEach(entry -> problems.add(entry.key().place(), message.apply(entry.name()), help));
   }
 
   /** Whether a key is there, or a misspelling of it that is reported already. */

@@ -104,6 +104,13 @@ final class PatternResolver {
           "write one of its values");
       return Optional.empty();
     }
+    if (!subject.operands().isEmpty()) {
+      problems.add(
+          place,
+          Words.quoted(subject.id()) + " is computed, so `cannot be taken` does not fit it",
+          "ask it of what it is computed from: " + Words.and(subject.operands()));
+      return Optional.empty();
+    }
     return Optional.of(new CannotBeTaken());
   }
 }

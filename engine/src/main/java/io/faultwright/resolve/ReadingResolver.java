@@ -7,7 +7,9 @@ import io.faultwright.model.Reading;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import io.faultwright.syntax.Node.Scalar;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -25,6 +27,7 @@ final class ReadingResolver {
           "range",
           "resolution",
           "values",
+          DifferenceResolver.DIFFERENCE,
           "normal",
           "accuracy",
           "instrument",
@@ -54,15 +57,32 @@ final class ReadingResolver {
 
   /** The readings whose domain could be read, by id. */
   SortedMap<String, Reading> resolveAll() {
-    SortedMap<String, Reading> readings = new TreeMap<>();
+    SortedMap<String, Reading> observed = new TreeMap<>();
+    Map<Definition, Fields> computed = new LinkedHashMap<>();
     for (Definition definition : context.outline().of(Kind.READING).values()) {
-      resolve(definition).ifPresent(reading -> readings.put(reading.id(), reading));
+      Fields fields = Fields.of(definition, KEYS, context.problems());
+      if (fields.has(DifferenceResolver.DIFFERENCE)) {
+        computed.put(definition, fields);
+      } else {
+        resolve(definition, fields).ifPresent(reading -> observed.put(reading.id(), reading));
+      }
     }
-    return readings;
+    return withComputed(observed, computed);
   }
 
-  private Optional<Reading> resolve(Definition definition) {
-    Fields fields = Fields.of(definition, KEYS, context.problems());
+  private SortedMap<String, Reading> withComputed(
+      SortedMap<String, Reading> observed, Map<Definition, Fields> computed) {
+    SortedMap<String, Reading> all = new TreeMap<>(observed);
+    DifferenceResolver differences = new DifferenceResolver(context, observed);
+    computed.forEach(
+        (definition, fields) ->
+            differences
+                .resolve(definition, fields)
+                .ifPresent(reading -> all.put(reading.id(), reading)));
+    return all;
+  }
+
+  private Optional<Reading> resolve(Definition definition, Fields fields) {
     Optional<Domain> domain = domains.resolve(definition, fields);
     Reading draft = reading(definition, fields, domain.orElse(DomainResolver.STAND_IN));
     return domain.map(known -> draft);

@@ -54,7 +54,7 @@ public final class Resolution {
   private CaseResolver resolver(Problems problems) {
     Context context = Context.of(outline, problems);
     Subjects subjects = new Subjects(context, knowledge.equipment(), true);
-    knowledge.readings().forEach((id, reading) -> subjects.add(id, reading.domain()));
+    knowledge.readings().values().forEach(subjects::add);
     return new CaseResolver(
         context, subjects, knowledge.symptoms(), Optional.of(knowledge.equipment()));
   }

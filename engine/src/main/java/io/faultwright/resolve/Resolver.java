@@ -64,7 +64,7 @@ public final class Resolver {
     CautionRule cautionRule = new CautionRule(context.names(), cautions.values());
     SortedMap<String, Reading> readings =
         new ReadingResolver(context, facts, cautionRule).resolveAll();
-    readings.forEach((id, reading) -> subjects.add(id, reading.domain()));
+    readings.values().forEach(subjects::add);
     SortedMap<String, LimitsTable> limits = new LimitsResolver(context, subjects).resolveAll();
     SortedMap<String, Fault> faults = new FaultResolver(context, facts, cautionRule).resolveAll();
     SortedMap<String, Symptom> symptoms =

@@ -49,6 +49,13 @@ final class SituationResolver {
                   + ", found "
                   + entry.value().kind(),
               "write the value that was found, or leave the line out");
+    } else if (!subject.operands().isEmpty()) {
+      context
+          .problems()
+          .add(
+              entry.key().place(),
+              Words.quoted(subject.id()) + " is computed, it is not given",
+              "give " + Words.and(subject.operands()));
     } else if (subject.reading()) {
       value(subject, written).ifPresent(value -> readings.put(subject.id(), value));
     } else {

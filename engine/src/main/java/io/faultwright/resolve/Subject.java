@@ -2,8 +2,10 @@ package io.faultwright.resolve;
 
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
+import io.faultwright.model.Sorted;
 import io.faultwright.model.Version;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.function.Function;
 
 /** What a line of a condition can be about. */
@@ -13,6 +15,11 @@ sealed interface Subject {
 
   /** Whether it is a reading, not a fact of the equipment. */
   boolean reading();
+
+  /** What it is computed from; none where it is not. */
+  default SortedSet<String> operands() {
+    return Sorted.set(List.of());
+  }
 
   /** Dispatches on the kind of subject. */
   <T> T match(
@@ -65,8 +72,14 @@ sealed interface Subject {
    * @param id its id
    * @param domain its unit and range
    * @param limits whether a table of limits judges it, or might
+   * @param operands what it is computed from; none where it is observed
    */
-  record Quantity(String id, Domain.Measured domain, boolean limits) implements Subject {
+  record Quantity(String id, Domain.Measured domain, boolean limits, SortedSet<String> operands)
+      implements Subject {
+    public Quantity {
+      operands = Sorted.set(operands);
+    }
+
     @Override
     public boolean reading() {
       return true;

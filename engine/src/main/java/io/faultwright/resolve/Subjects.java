@@ -1,10 +1,10 @@
 package io.faultwright.resolve;
 
 import io.faultwright.diagnostic.NearMatch;
-import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.NamedValue;
 import io.faultwright.model.Option;
+import io.faultwright.model.Reading;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.List;
 import java.util.Map;
@@ -46,14 +46,17 @@ final class Subjects {
   }
 
   /** Adds a reading. */
-  void add(String id, Domain domain) {
+  void add(Reading reading) {
+    String id = reading.id();
     boolean limits =
         context.names().known(Kind.LIMITS, id) || !context.names().complete(Kind.LIMITS);
     readings.put(
         id,
-        domain.match(
-            measured -> new Subject.Quantity(id, measured, limits),
-            choice -> new Subject.Named(id, choice.ids(), true, true)));
+        reading
+            .domain()
+            .match(
+                measured -> new Subject.Quantity(id, measured, limits, reading.operands()),
+                choice -> new Subject.Named(id, choice.ids(), true, true)));
   }
 
   /** The fact or reading a name stands for; empty where it is unknown or its definition broken. */

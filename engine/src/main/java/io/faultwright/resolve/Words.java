@@ -30,6 +30,11 @@ final class Words {
     return texts.stream().map(Words::quoted).collect(Collectors.joining(", "));
   }
 
+  /** Every text in backticks, with {@code and} between them. */
+  static String and(Collection<String> texts) {
+    return texts.stream().map(Words::quoted).collect(Collectors.joining(" and "));
+  }
+
   /** {@code discharge-pressure} as {@code Discharge pressure}. */
   static String title(String id) {
     String spaced = id.replace('-', ' ');

@@ -5,6 +5,7 @@ import io.faultwright.model.Sorted;
 import io.faultwright.model.Value;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -19,11 +20,14 @@ public sealed interface Found {
    * A reading.
    *
    * @param value what was observed; absent: not known yet
+   * @param operands values of what it is computed from, as far as they are known
    * @param bands what is within limits, where the test is against limits: one where the build is
    *     known, none where the limits are not known
    */
-  record OfReading(Optional<Value> value, List<Band> bands) implements Found {
+  record OfReading(Optional<Value> value, SortedMap<String, Value> operands, List<Band> bands)
+      implements Found {
     public OfReading {
+      operands = Sorted.copy(operands);
       bands = List.copyOf(bands);
     }
 

@@ -12,7 +12,9 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Value;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -56,7 +58,17 @@ final class Reasons {
       return new Found.Lacking();
     }
     boolean against = test.pattern() instanceof AgainstLimits;
-    return new Found.OfReading(facts.value(subject), against ? bands(subject) : List.of());
+    return new Found.OfReading(
+        facts.value(subject), operands(subject), against ? bands(subject) : List.of());
+  }
+
+  private SortedMap<String, Value> operands(String reading) {
+    SortedMap<String, Value> values = new TreeMap<>();
+    base.readings()
+        .get(reading)
+        .operands()
+        .forEach(id -> facts.value(id).ifPresent(value -> values.put(id, value)));
+    return values;
   }
 
   private List<Band> bands(String reading) {
@@ -74,8 +86,25 @@ final class Reasons {
         limits.table(test.subject()).ifPresent(table -> addMissing(table, subjects));
       }
       subjects.removeIf(subject -> !open(subject));
+      observable(subjects);
     }
     return subjects;
+  }
+
+  /** Replaces what is computed by what is missing to compute it. */
+  private void observable(SortedSet<String> subjects) {
+    for (String subject : List.copyOf(subjects)) {
+      SortedSet<String> operands = new TreeSet<>();
+      if (base.readings().containsKey(subject)) {
+        operands.addAll(base.readings().get(subject).operands());
+      }
+      if (!operands.isEmpty()) {
+        operands.removeIf(operand -> !open(operand));
+        observable(operands);
+        subjects.remove(subject);
+        subjects.addAll(operands);
+      }
+    }
   }
 
   private void addMissing(LimitsTable table, SortedSet<String> subjects) {

@@ -4,6 +4,7 @@ import io.faultwright.compile.Facts;
 import io.faultwright.compile.Program;
 import io.faultwright.compile.SymptomProgram;
 import io.faultwright.model.Case;
+import io.faultwright.model.DerivedValues;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
 import java.util.ArrayList;
@@ -20,12 +21,14 @@ public final class Runner {
   private final KnowledgeBase base;
   private final Program program;
   private final Screening screening;
+  private final DerivedValues derived;
   private final Map<String, SymptomRules> rules = new ConcurrentHashMap<>();
 
   public Runner(KnowledgeBase base, Program program) {
     this.base = base;
     this.program = program;
     this.screening = new Screening(base);
+    this.derived = new DerivedValues(base);
   }
 
   /** What the rules of a symptom say about a situation, and why. */
@@ -60,7 +63,7 @@ public final class Runner {
     if (found.isEmpty()) {
       return stopped.apply(Status.UNKNOWN_SYMPTOM);
     }
-    Optional<Facts> facts = found.get().facts(situation);
+    Optional<Facts> facts = found.get().facts(derived.complete(situation));
     if (facts.isEmpty()) {
       return stopped.apply(
           screening.builds(situation) ? Status.DOES_NOT_APPLY : Status.NO_SUCH_EQUIPMENT);

@@ -7,14 +7,17 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.OneOf;
 import io.faultwright.model.Condition.Pattern;
 import io.faultwright.model.Condition.Test;
+import io.faultwright.model.Derived;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -25,12 +28,14 @@ public final class Wording {
   private final Subjects subjects;
   private final Versions versions;
   private final BuildSets buildSets;
+  private final Computation computation;
 
   public Wording(KnowledgeBase kb) {
     this.kb = kb;
     this.subjects = new Subjects(kb);
     this.versions = new Versions(kb.equipment().versions());
     this.buildSets = new BuildSets(kb.equipment());
+    this.computation = new Computation(subjects);
   }
 
   /** Title of a reading or an equipment fact. */
@@ -44,6 +49,24 @@ public final class Wording {
         word -> subjects.valueTitle(reading, word.id()),
         number -> Amounts.amount(number.amount(), subjects.unit(reading)),
         () -> RuleText.CANNOT_BE_TAKEN);
+  }
+
+  /** How a derived reading is computed, for instance {@code Room − Coil}; empty for others. */
+  public Optional<String> computation(String reading) {
+    return derived(reading)
+        .map(form -> computation.words(form, subjects.unit(reading), this::subject));
+  }
+
+  /** As above with values, for instance {@code Room 5 °C − Coil -3 °C}, as far as known. */
+  public String computation(String reading, Map<String, Value> operands) {
+    return computation.words(
+        derived(reading).orElseThrow(),
+        subjects.unit(reading),
+        id -> subject(id) + (operands.containsKey(id) ? " " + value(id, operands.get(id)) : ""));
+  }
+
+  private Optional<Derived> derived(String reading) {
+    return Optional.ofNullable(kb.readings().get(reading)).flatMap(Reading::derived);
   }
 
   /** Title of a value of a choice or an equipment fact. */

@@ -49,6 +49,8 @@ final class SampleReport {
                 Optional.of(true),
                 Optional.of(true),
                 SymptomSummary.Proof.EXACT,
+                Optional.of(new Share(0, 0, true)),
+                Optional.of(new Share(0, 0, true)),
                 Optional.of(new Share(0.0301, 0.0301, true))),
             new SymptomSummary(
                 "ice-left",
@@ -56,6 +58,8 @@ final class SampleReport {
                 Optional.of(false),
                 Optional.empty(),
                 SymptomSummary.Proof.PARTIAL,
+                Optional.of(new Share(0.125, 0.125, true)),
+                Optional.of(new Share(0.01, 0.2, false)),
                 Optional.empty())),
         80,
         1);

@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -54,7 +55,9 @@ class ReasonsTest {
     TestTrace failed = ((RuleTrace.CannotFire) rule).failed().get(0);
     assertEquals("ice", failed.test().subject());
     assertTrue(failed.wanted());
-    assertEquals(new Found.OfReading(Optional.of(new Value.Word("no")), List.of()), failed.found());
+    assertEquals(
+        new Found.OfReading(Optional.of(new Value.Word("no")), new TreeMap<>(), List.of()),
+        failed.found());
   }
 
   @Test
@@ -155,7 +158,8 @@ class ReasonsTest {
     RuleTrace rule = trace(HIGH, fell().amount("pressure", "7").amount("ambient", "15"));
     Band band = new Band(Optional.of(BigFraction.of(3)), Optional.of(BigFraction.of(7)));
     assertEquals(
-        new Found.OfReading(Optional.of(new Value.Number(BigFraction.of(7))), List.of(band)),
+        new Found.OfReading(
+            Optional.of(new Value.Number(BigFraction.of(7))), new TreeMap<>(), List.of(band)),
         ((RuleTrace.CannotFire) rule).failed().get(0).found());
   }
 

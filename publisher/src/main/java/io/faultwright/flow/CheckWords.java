@@ -57,11 +57,18 @@ final class CheckWords {
       String asked = "Can this be taken: " + Words.lowerFirst(reading.title()) + "?";
       return new Node.Check(id, List.of(), List.of(), asked);
     }
-    List<String> steps = new ArrayList<>(steps(reading));
+    List<String> steps = new ArrayList<>();
+    Optional<String> computation = wording.computation(reading.id());
+    computation.ifPresent(words -> steps.add("Work out: " + words + "."));
+    steps.addAll(steps(reading));
     if (question.limits()) {
       steps.add(limits(knowledge.limits().get(reading.id())));
     }
-    return new Node.Check(id, warnings(reading), steps, reading.ask());
+    String asked =
+        computation.isPresent()
+            ? "How much is this: " + Words.lowerFirst(reading.title()) + "?"
+            : reading.ask();
+    return new Node.Check(id, warnings(reading), steps, asked);
   }
 
   private List<Warning> warnings(Reading reading) {

@@ -2,6 +2,7 @@ package io.faultwright.page;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.Severity;
+import io.faultwright.model.DerivedValues;
 import io.faultwright.model.Situation;
 import io.faultwright.page.FindingsSection.Item;
 import io.faultwright.source.Place;
@@ -48,8 +49,9 @@ final class FindingsSections {
     return Stream.concat(
             situation.equipment().entrySet().stream()
                 .map(e -> fact(e.getKey(), desk.words().value(e.getKey(), e.getValue()))),
-            situation.readings().entrySet().stream()
-                .map(e -> fact(e.getKey(), desk.words().value(e.getKey(), e.getValue()))))
+            new DerivedValues(desk.kb())
+                .complete(situation).readings().entrySet().stream()
+                    .map(e -> fact(e.getKey(), desk.words().value(e.getKey(), e.getValue()))))
         .toList();
   }
 

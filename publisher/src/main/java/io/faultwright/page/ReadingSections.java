@@ -31,7 +31,10 @@ final class ReadingSections {
         new Target(Kind.READING, reading.id()).anchor(),
         reading.title(),
         desk.links().own(Kind.READING, reading.id(), reading.title()),
-        reading.ask(),
+        desk.words()
+            .computation(reading.id())
+            .map(words -> "Worked out as " + words + ".")
+            .orElse(reading.ask()),
         facts(reading),
         reading.domain().match(measured -> List.of(), ReadingSections::titles),
         new Clauses(desk).of(reading.applies()),

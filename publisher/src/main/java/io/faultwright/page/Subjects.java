@@ -11,7 +11,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** Which readings a condition asks for, those that drive its limits included. */
+/** Which readings a condition asks for, with those that limits follow or that they are made of. */
 final class Subjects {
   private final KnowledgeBase kb;
 
@@ -41,6 +41,7 @@ final class Subjects {
               readings.add(test.subject());
               drivers(test).forEach(readings::add);
             });
+    List.copyOf(readings).forEach(id -> readings.addAll(kb.readings().get(id).operands()));
     return readings;
   }
 

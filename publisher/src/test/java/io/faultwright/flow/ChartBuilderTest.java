@@ -106,6 +106,49 @@ class ChartBuilderTest {
         outline(chart(PRESSURE)));
   }
 
+  private static final String DIFFERENCE =
+      """
+        room: { title: Room, ask: "How warm is the room?", unit: °C, range: -40 to 30, how: [Wait.] }
+        line:
+          title: Line
+          ask: How cold is the line?
+          unit: °C
+          range: -45 to 30
+          access: refrigerant-circuit
+          minutes: 9
+        apart: { title: Room above line, difference: [room, line] }
+      faults:
+        leak: { title: Charge lost }
+        valve: { title: Valve open }
+      symptoms:
+        s:
+          title: It does not cool
+          rules:
+            far: { when: { apart: above 8 K }, conclude: leak, because: b }
+            near: { when: { apart: at most 8 K }, conclude: valve, because: b }
+      """;
+
+  @Test
+  void asksOnceForWhatIsWorkedOutFromTwoReadings() {
+    String base = EQUIPMENT.substring(0, EQUIPMENT.indexOf("limits:"));
+    KnowledgeBase knowledge = Demos.of(base + DIFFERENCE);
+    assertEquals(
+        """
+        start: It does not cool
+        - check.apart: How much is this: room above line?
+          ! WARNING Gas under pressure. Wear goggles.
+          . Work out: Room − Line.
+          . How warm is the room?
+          . Wait.
+          . How cold is the line?
+          At most 8 K
+          - FAULT Valve open (Remedy: valve)
+          Above 8 K
+          - FAULT Charge lost (Remedy: leak)
+        """,
+        outline(ChartBuilder.build(knowledge, knowledge.symptoms().get("s"))));
+  }
+
   @Test
   void asksForTheSoftwareWhereItMatters() {
     assertEquals(

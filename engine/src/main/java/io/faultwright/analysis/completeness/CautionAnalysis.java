@@ -20,7 +20,8 @@ public final class CautionAnalysis {
   public static List<Finding> findings(KnowledgeBase knowledge) {
     List<Finding> findings = new ArrayList<>();
     for (Reading reading : knowledge.readings().values()) {
-      if (reading.access().hazardous() && reading.cautions().isEmpty()) {
+      boolean observed = reading.derived().isEmpty();
+      if (observed && reading.access().hazardous() && reading.cautions().isEmpty()) {
         String what = "the reading `" + reading.id() + "`";
         findings.add(finding(reading.place(), what, reading.access()));
       }

@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** Finds readings that no symptom asks for and no limits follow. */
+/** Finds readings that no symptom asks for, no limits follow and nothing is computed from. */
 public final class UnusedReadingAnalysis {
   private UnusedReadingAnalysis() {}
 
@@ -26,6 +26,9 @@ public final class UnusedReadingAnalysis {
     knowledge.limits().values().stream()
         .filter(table -> used.contains(table.reading()))
         .forEach(table -> used.addAll(table.drivers()));
+    List.copyOf(used).stream()
+        .filter(knowledge.readings()::containsKey)
+        .forEach(id -> used.addAll(knowledge.readings().get(id).operands()));
     return knowledge.readings().values().stream()
         .filter(reading -> !used.contains(reading.id()))
         .map(

@@ -16,9 +16,8 @@ public final class DeadRuleAnalysis {
 
   /** One finding per rule. */
   public static List<Finding> findings(SymptomSpace symptom) {
-    Diagrams diagrams = symptom.space().diagrams();
     return symptom.symptom().rules().values().stream()
-        .filter(rule -> diagrams.and(symptom.workable(), symptom.fires(rule.id())) == Diagrams.NONE)
+        .filter(rule -> symptom.firing(rule.id()) == Diagrams.NONE)
         .map(rule -> finding(symptom, rule))
         .toList();
   }

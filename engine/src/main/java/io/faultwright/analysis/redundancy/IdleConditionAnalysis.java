@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Finds conditions that can be dropped without changing the outcome of any possible situation. A
@@ -20,12 +21,19 @@ import java.util.SortedMap;
 public final class IdleConditionAnalysis {
   private final SymptomSpace symptom;
   private final Diagrams diagrams;
-  private final SortedMap<Answer, Integer> answers;
+  private final SortedMap<Answer, List<String>> answering = new TreeMap<>();
 
   private IdleConditionAnalysis(SymptomSpace symptom) {
     this.symptom = symptom;
     this.diagrams = symptom.space().diagrams();
-    this.answers = symptom.answers();
+    symptom.symptom().rules().values().forEach(this::noteAnswers);
+  }
+
+  private void noteAnswers(Rule rule) {
+    rule.conclusion()
+        .answers()
+        .forEach(
+            answer -> answering.computeIfAbsent(answer, key -> new ArrayList<>()).add(rule.id()));
   }
 
   /** One finding per condition that is idle while all others stay. */
@@ -37,7 +45,7 @@ public final class IdleConditionAnalysis {
   }
 
   private List<Finding> findings(Rule rule) {
-    int fires = diagrams.and(symptom.workable(), symptom.fires(rule.id()));
+    int fires = symptom.firing(rule.id());
     List<Finding> findings = new ArrayList<>();
     if (fires == Diagrams.NONE) {
       return findings;
@@ -58,7 +66,7 @@ public final class IdleConditionAnalysis {
       return more == Diagrams.NONE;
     }
     return rule.conclusion().answers().stream()
-        .allMatch(answer -> diagrams.within(more, answers.get(answer)));
+        .allMatch(answer -> symptom.without(more, answering.get(answer)) == Diagrams.NONE);
   }
 
   private Finding finding(Rule rule, Condition idle) {

@@ -1,6 +1,7 @@
 package io.faultwright.analysis.space;
 
 import io.faultwright.model.Condition.Side;
+import io.faultwright.quantity.Interval;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.Predicate;
@@ -31,6 +32,11 @@ public record Axis(Subject subject, List<Cell> cells, List<Integer> groups) {
   /** The place of a reading against its limits. */
   public record OfSide(String reading) implements Subject {}
 
+  /** How many classes of cells conditions tell apart. */
+  int groupCount() {
+    return (int) groups.stream().distinct().count();
+  }
+
   /** The cells that satisfy the predicate. */
   public BitSet where(Predicate<Cell> predicate) {
     BitSet chosen = new BitSet(cells.size());
@@ -38,6 +44,41 @@ public record Axis(Subject subject, List<Cell> cells, List<Integer> groups) {
       chosen.set(cell, predicate.test(cells.get(cell)));
     }
     return chosen;
+  }
+
+  /** How many cells are stretches of a quantity; they come first, in ascending order. */
+  int stretches() {
+    int count = cells.size();
+    while (count > 0 && !(cells.get(count - 1) instanceof Cell.Stretch)) {
+      count--;
+    }
+    return count;
+  }
+
+  /** The stretches inside an interval whose ends lie between stretches. */
+  BitSet within(Interval interval) {
+    BitSet inside = new BitSet(cells.size());
+    int from = firstNot(cell -> interval.low().isPresent() && cell.isBelow(interval));
+    int to = firstNot(cell -> interval.high().isEmpty() || !cell.isAbove(interval));
+    if (from < to) {
+      inside.set(from, to);
+    }
+    return inside;
+  }
+
+  /** The first stretch without a property that all before it have. */
+  private int firstNot(Predicate<Cell.Stretch> property) {
+    int low = 0;
+    int high = stretches();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (property.test((Cell.Stretch) cells.get(middle))) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** The three cells below, within and above limits. */

@@ -54,18 +54,16 @@ final class AxisBuilder {
     List<Interval> coarse = Cut.pieces(domain.range(), cuts(reading.id(), counted));
     List<Cell> cells = new ArrayList<>(pieces.stream().<Cell>map(Cell.Stretch::new).toList());
     List<Integer> groups = new ArrayList<>();
-    pieces.forEach(piece -> groups.add(indexOf(coarse, piece)));
+    int group = 0;
+    for (Interval piece : pieces) {
+      boolean later = Cut.start(piece).compareTo(Cut.end(coarse.get(group))) >= 0;
+      group += later ? 1 : 0;
+      groups.add(group);
+    }
     special.forEach(cell -> groups.add(coarse.size() + special.indexOf(cell)));
     cells.addAll(special);
     Axis.Subject subject = new Axis.OfReading(reading.id());
     return isCounted(reading.id()) ? new Axis(subject, cells, groups) : allAlike(subject, cells);
-  }
-
-  private static int indexOf(List<Interval> coarse, Interval piece) {
-    return IntStream.range(0, coarse.size())
-        .filter(i -> Stretches.intersection(coarse.get(i), piece).isPresent())
-        .findFirst()
-        .orElseThrow();
   }
 
   Axis choice(Reading reading, Domain.Choice domain, List<Cell> special) {

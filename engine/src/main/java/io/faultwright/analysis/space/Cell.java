@@ -23,7 +23,17 @@ public sealed interface Cell {
   record Word(String value) implements Cell {}
 
   /** A stretch of a quantity, in its reading's unit, within its range. */
-  record Stretch(Interval interval) implements Cell {}
+  record Stretch(Interval interval) implements Cell {
+    /** Whether it ends before a bounded interval begins. */
+    boolean isBelow(Interval other) {
+      return Cut.end(interval).compareTo(Cut.start(other)) <= 0;
+    }
+
+    /** Whether it begins after a bounded interval has ended. */
+    boolean isAbove(Interval other) {
+      return Cut.start(interval).compareTo(Cut.end(other)) >= 0;
+    }
+  }
 
   /** The place of a quantity against its limits. */
   record SideOf(Side side) implements Cell {}

@@ -4,115 +4,123 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.InInterval;
 import io.faultwright.model.Condition.OneOf;
-import io.faultwright.quantity.Interval;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntBinaryOperator;
-import java.util.function.Predicate;
 
 /** Conditions as diagrams, by strong three-valued logic (Kleene, 1938). */
 final class ConditionDiagrams {
   private final Space space;
   private final Diagrams diagrams;
 
-  ConditionDiagrams(Space space) {
+  ConditionDiagrams(Space space, Diagrams diagrams) {
     this.space = space;
-    this.diagrams = space.diagrams();
+    this.diagrams = diagrams;
   }
 
-  Truth truth(Condition condition) {
-    return condition.match(
-        all -> folded(all.parts(), Diagrams.ALL, diagrams::and, diagrams::or),
-        any -> folded(any.parts(), Diagrams.NONE, diagrams::or, diagrams::and),
-        not -> truth(not.part()).negated(),
-        this::test);
-  }
+  /** What is asked of a condition. */
+  enum Aspect {
+    TRUE,
+    FALSE,
+    MAYBE_TRUE,
+    MAYBE_FALSE;
 
-  /** Joins parts one way where they are true and the other way where they are false. */
-  private Truth folded(
-      List<Condition> parts, int start, IntBinaryOperator join, IntBinaryOperator opposite) {
-    int other = diagrams.not(start);
-    Truth result = new Truth(start, other, start, other);
-    for (Condition condition : parts) {
-      Truth part = truth(condition);
-      result =
-          new Truth(
-              join.applyAsInt(result.isTrue(), part.isTrue()),
-              opposite.applyAsInt(result.isFalse(), part.isFalse()),
-              join.applyAsInt(result.mayBeTrue(), part.mayBeTrue()),
-              opposite.applyAsInt(result.mayBeFalse(), part.mayBeFalse()));
+    private Aspect ofNegation() {
+      return switch (this) {
+        case TRUE -> FALSE;
+        case FALSE -> TRUE;
+        case MAYBE_TRUE -> MAYBE_FALSE;
+        case MAYBE_FALSE -> MAYBE_TRUE;
+      };
     }
-    return result;
+
+    private boolean asksForTruth() {
+      return this == TRUE || this == MAYBE_TRUE;
+    }
+
+    private boolean takesUnknown() {
+      return this == MAYBE_TRUE || this == MAYBE_FALSE;
+    }
   }
 
-  private Truth test(Condition.Test test) {
+  int where(Condition condition, Aspect aspect) {
+    return condition.match(
+        all -> joined(all.parts(), aspect, aspect.asksForTruth()),
+        any -> joined(any.parts(), aspect, !aspect.asksForTruth()),
+        not -> where(not.part(), aspect.ofNegation()),
+        test -> test(test, aspect));
+  }
+
+  /** Parts that must all be so, or of which one must; the deepest first, which is cheapest. */
+  private int joined(List<Condition> parts, Aspect aspect, boolean every) {
+    return parts.stream()
+        .map(part -> where(part, aspect))
+        .sorted(Comparator.comparing(diagrams::axisOf).reversed())
+        .reduce(every ? Diagrams.ALL : Diagrams.NONE, every ? diagrams::and : diagrams::or);
+  }
+
+  private int test(Condition.Test test, Aspect aspect) {
     if (!space.knowledge().readings().containsKey(test.subject())) {
-      return onEquipment(test);
+      return onEquipment(test, aspect);
     }
     return test.pattern()
         .match(
-            oneOf -> onWord(test.subject(), oneOf),
-            inInterval -> onAmount(test.subject(), inInterval),
-            againstLimits -> onSide(test.subject(), againstLimits),
-            cannotBeTaken -> onTaking(test.subject()));
+            oneOf -> onWord(test.subject(), oneOf, aspect),
+            inInterval -> onAmount(test.subject(), inInterval, aspect),
+            againstLimits -> onSide(test.subject(), againstLimits, aspect),
+            cannotBeTaken -> onTaking(test.subject(), aspect));
   }
 
-  private Truth onEquipment(Condition.Test test) {
-    return split(
-        new Axis.OfEquipment(),
-        cell -> true,
-        cell -> cell instanceof Cell.Builds builds && builds.representative().satisfies(test));
+  private int onEquipment(Condition.Test test, Aspect aspect) {
+    Axis axis = space.axis(new Axis.OfEquipment());
+    BitSet satisfied =
+        axis.where(
+            cell -> cell instanceof Cell.Builds builds && builds.representative().satisfies(test));
+    return literal(axis, axis.all(), satisfied, aspect);
   }
 
-  private Truth onWord(String reading, OneOf oneOf) {
-    return split(
-        new Axis.OfReading(reading),
-        cell -> cell instanceof Cell.Word,
-        cell -> cell instanceof Cell.Word word && oneOf.values().contains(word.value()));
+  private int onWord(String reading, OneOf oneOf, Aspect aspect) {
+    Axis axis = space.axis(new Axis.OfReading(reading));
+    BitSet satisfied =
+        axis.where(cell -> cell instanceof Cell.Word word && oneOf.values().contains(word.value()));
+    return literal(axis, axis.where(Cell.Word.class::isInstance), satisfied, aspect);
   }
 
-  private Truth onAmount(String reading, InInterval inInterval) {
-    return split(
-        new Axis.OfReading(reading),
-        cell -> cell instanceof Cell.Stretch,
-        cell -> cell instanceof Cell.Stretch stretch && holds(inInterval.interval(), stretch));
+  private int onAmount(String reading, InInterval inInterval, Aspect aspect) {
+    Axis axis = space.axis(new Axis.OfReading(reading));
+    int known = axis.stretches();
+    BitSet stretches = new BitSet();
+    stretches.set(0, known);
+    return literal(axis, stretches, axis.within(inInterval.interval()), aspect);
   }
 
-  /** Whether the stretch lies inside; no condition's end lies within a stretch. */
-  private static boolean holds(Interval interval, Cell.Stretch stretch) {
-    return Stretches.intersection(interval, stretch.interval()).isPresent();
+  private int onSide(String reading, AgainstLimits againstLimits, Aspect aspect) {
+    Axis axis = space.axis(new Axis.OfSide(reading));
+    BitSet satisfied =
+        axis.where(
+            cell -> cell instanceof Cell.SideOf at && againstLimits.sides().contains(at.side()));
+    return literal(axis, axis.sides(), satisfied, aspect);
   }
 
-  private Truth onSide(String reading, AgainstLimits againstLimits) {
-    return split(
-        new Axis.OfSide(reading),
-        cell -> cell instanceof Cell.SideOf,
-        cell -> cell instanceof Cell.SideOf at && againstLimits.sides().contains(at.side()));
+  private int onTaking(String reading, Aspect aspect) {
+    Axis axis = space.axis(new Axis.OfReading(reading));
+    BitSet known = axis.where(cell -> !(cell instanceof Cell.Absent));
+    return literal(axis, known, axis.where(Cell.NotTaken.class::isInstance), aspect);
   }
 
-  private Truth onTaking(String reading) {
-    return split(
-        new Axis.OfReading(reading),
-        cell -> !(cell instanceof Cell.Absent),
-        cell -> cell instanceof Cell.NotTaken);
-  }
-
-  /** True on the known cells that satisfy the predicate, false on the other known ones. */
-  private Truth split(Axis.Subject subject, Predicate<Cell> known, Predicate<Cell> satisfied) {
-    Axis axis = space.axis(subject);
-    BitSet isTrue = axis.where(known.and(satisfied));
-    BitSet isFalse = axis.where(known.and(satisfied.negate()));
-    BitSet open = axis.where(known.negate().and(cell -> !(cell instanceof Cell.Absent)));
-    return new Truth(
-        space.literal(subject, isTrue),
-        space.literal(subject, isFalse),
-        space.literal(subject, union(isTrue, open)),
-        space.literal(subject, union(isFalse, open)));
-  }
-
-  private static BitSet union(BitSet a, BitSet b) {
-    BitSet both = (BitSet) a.clone();
-    both.or(b);
-    return both;
+  /** True on the satisfied cells, false on the other known ones, never met where absent. */
+  private int literal(Axis axis, BitSet known, BitSet satisfied, Aspect aspect) {
+    BitSet cells = (BitSet) known.clone();
+    if (aspect.asksForTruth()) {
+      cells.and(satisfied);
+    } else {
+      cells.andNot(satisfied);
+    }
+    if (aspect.takesUnknown()) {
+      BitSet open = axis.where(cell -> !(cell instanceof Cell.Absent));
+      open.andNot(known);
+      cells.or(open);
+    }
+    return space.literal(axis.subject(), cells);
   }
 }

@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 
@@ -37,13 +39,27 @@ final class Consistency {
       diagram = diagrams.and(diagram, sides(reading));
     }
     for (Coupling coupling : couplings) {
-      diagram = diagrams.and(diagram, coupled(coupling));
+      diagram = diagrams.and(diagram, coupled(coupling).diagram());
     }
     return diagram;
   }
 
+  /** Where separators of groups have to be cut. */
+  SortedMap<String, SortedSet<Cut>> separatingCuts() {
+    SortedMap<String, SortedSet<Cut>> cuts = new TreeMap<>();
+    for (Coupling coupling : couplings) {
+      coupling
+          .separator()
+          .ifPresent(
+              reading ->
+                  cuts.computeIfAbsent(reading, key -> new TreeSet<>())
+                      .addAll(coupled(coupling).cuts(reading)));
+    }
+    return cuts;
+  }
+
   /** Which cells go together in a group of readings that hang together. */
-  private int coupled(Coupling coupling) {
+  private CouplingDiagram coupled(Coupling coupling) {
     SortedSet<String> judged = new TreeSet<>(coupling.readings());
     judged.retainAll(limited);
     int start = Diagrams.ALL;
@@ -54,7 +70,7 @@ final class Consistency {
     for (String reading : judged) {
       start = diagrams.and(start, sides(reading));
     }
-    return new CouplingDiagram(space, coupling, judged, start).diagram();
+    return new CouplingDiagram(space, coupling, judged, start);
   }
 
   /** A derived reading has a value where all its operands have one, and else cannot be taken. */

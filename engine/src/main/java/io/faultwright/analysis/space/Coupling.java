@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -27,12 +28,15 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Coupling {
   private final Space space;
   private final SortedSet<String> readings;
+  private final Optional<String> separator;
   private final List<Integer> positions;
   private final List<String> variables;
+  private final Map<String, LinearForm> forms = new ConcurrentHashMap<>();
 
-  Coupling(Space space, SortedSet<String> readings) {
+  Coupling(Space space, CoupledReadings.Group group) {
     this.space = space;
-    this.readings = readings;
+    this.separator = group.separator();
+    this.readings = group.readings();
     this.positions =
         IntStream.range(0, space.axes().size())
             .filter(axis -> isAbout(space.axes().get(axis).subject(), readings))
@@ -56,6 +60,11 @@ final class Coupling {
     return readings;
   }
 
+  /** The reading through which alone the group depends on others. */
+  Optional<String> separator() {
+    return separator;
+  }
+
   /** Levels of the axes about its readings, in ascending order. */
   List<Integer> positions() {
     return positions;
@@ -71,9 +80,16 @@ final class Coupling {
 
   /** A reading's value over the observed readings. */
   LinearForm form(String reading) {
-    return derived(reading)
-        .map(this::computed)
-        .orElseGet(() -> LinearForm.variable(variables.size(), variables.indexOf(reading)));
+    LinearForm known = forms.get(reading);
+    if (known != null) {
+      return known;
+    }
+    LinearForm form =
+        derived(reading)
+            .map(this::computed)
+            .orElseGet(() -> LinearForm.variable(variables.size(), variables.indexOf(reading)));
+    forms.put(reading, form);
+    return form;
   }
 
   private LinearForm computed(Derived derived) {
@@ -170,8 +186,12 @@ final class Coupling {
     return LinearForm.constant(variables.size(), value);
   }
 
-  /** Values for the readings that are taken on a path; round ones, each fitting those before. */
-  SortedMap<String, Value> values(Build build, int[] path) {
+  /**
+   * Values for the readings that are taken on a path; round ones, each fitting those before.
+   *
+   * @param known values that are chosen already, such as the separator's
+   */
+  SortedMap<String, Value> values(Build build, int[] path, Map<String, Value> known) {
     LinearSystem system = ranges();
     for (int position : positions) {
       system = with(system, build, path, position);
@@ -179,7 +199,10 @@ final class Coupling {
     List<BigFraction> chosen = new ArrayList<>();
     for (String reading : variables) {
       Interval left = system.image(form(reading)).orElseThrow();
-      BigFraction value = RoundNumber.in(left, domain(reading).resolution());
+      BigFraction value =
+          known.get(reading) instanceof Value.Number number
+              ? number.amount()
+              : RoundNumber.in(left, domain(reading).resolution());
       system = system.with(form(reading), Interval.point(value));
       chosen.add(value);
     }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /**
  * Which combinations of cells of a group hold a real point: a walk over its axes in the order of
@@ -36,7 +38,22 @@ final class CouplingDiagram {
   /** What builds have to share for their combinations to be the same. */
   private record Kind(int start, List<List<Row>> rows) {}
 
+  /** The combinations. */
   int diagram() {
+    return diagram(system -> {});
+  }
+
+  /**
+   * Where a reading of the group has to be cut so that each combination has all of a cell or none.
+   */
+  SortedSet<Cut> cuts(String reading) {
+    SortedSet<Cut> cuts = new TreeSet<>();
+    LinearForm form = coupling.form(reading);
+    diagram(system -> system.image(form).ifPresent(reach -> cuts.addAll(Cut.of(reach))));
+    return cuts;
+  }
+
+  private int diagram(Consumer<LinearSystem> met) {
     Map<Kind, BitSet> cellsByKind = new LinkedHashMap<>();
     List<Cell> cells = space.axis(new Axis.OfEquipment()).cells();
     for (int cell = 0; cell < cells.size(); cell++) {
@@ -45,7 +62,7 @@ final class CouplingDiagram {
     }
     int all = Diagrams.NONE;
     for (Map.Entry<Kind, BitSet> entry : cellsByKind.entrySet()) {
-      Walk walk = new Walk(build(entry.getValue().nextSetBit(0)));
+      Walk walk = new Walk(build(entry.getValue().nextSetBit(0)), met);
       int here = space.literal(new Axis.OfEquipment(), entry.getValue());
       all = diagrams.or(all, diagrams.and(here, walk.from(entry.getKey().start())));
     }
@@ -65,10 +82,12 @@ final class CouplingDiagram {
   /** The walk for one build. */
   private final class Walk {
     private final Build build;
+    private final Consumer<LinearSystem> met;
     private final int[] path = new int[space.axes().size()];
 
-    Walk(Build build) {
+    Walk(Build build, Consumer<LinearSystem> met) {
       this.build = build;
+      this.met = met;
     }
 
     int from(int start) {
@@ -76,7 +95,8 @@ final class CouplingDiagram {
     }
 
     private int down(int depth, int left, LinearSystem system) {
-      if (left == Diagrams.NONE || depth == coupling.positions().size()) {
+      if (depth == coupling.positions().size()) {
+        met.accept(system);
         return left;
       }
       int position = coupling.positions().get(depth);

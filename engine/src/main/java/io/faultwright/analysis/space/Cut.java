@@ -24,9 +24,21 @@ record Cut(BigFraction value, boolean above) implements Comparable<Cut> {
   /** The cuts at the ends of an interval. */
   static SortedSet<Cut> of(Interval interval) {
     SortedSet<Cut> cuts = new TreeSet<>();
-    interval.low().ifPresent(end -> cuts.add(new Cut(end.value(), !end.included())));
-    interval.high().ifPresent(end -> cuts.add(new Cut(end.value(), end.included())));
+    interval.low().ifPresent(end -> cuts.add(start(interval)));
+    interval.high().ifPresent(end -> cuts.add(end(interval)));
     return cuts;
+  }
+
+  /** Where an interval with a lower end begins. */
+  static Cut start(Interval interval) {
+    Interval.End low = interval.low().orElseThrow();
+    return new Cut(low.value(), !low.included());
+  }
+
+  /** Where an interval with an upper end ends. */
+  static Cut end(Interval interval) {
+    Interval.End high = interval.high().orElseThrow();
+    return new Cut(high.value(), high.included());
   }
 
   /** The two cuts that set a single value apart. */

@@ -27,12 +27,34 @@ public final class Diagrams {
   private final PairCache ands = new PairCache();
   private final PairCache ors = new PairCache();
   private final PairCache differences = new PairCache();
+  private final Deadline deadline;
+  private int steps;
+  private int[] refuted = {};
+  private int question;
 
   /**
    * @param sizes number of cells of every axis, in the order of the diagrams' levels
    */
   public Diagrams(int[] sizes) {
+    this(sizes, Deadline.NEVER);
+  }
+
+  /**
+   * @param sizes number of cells of every axis, in the order of the diagrams' levels
+   * @param deadline after which operations throw {@link OutOfTime}
+   */
+  public Diagrams(int[] sizes, Deadline deadline) {
     this.sizes = sizes.clone();
+    this.deadline = deadline;
+  }
+
+  /**
+   * Does nothing while there is time; long loops outside of the operations ask too.
+   *
+   * @throws OutOfTime after the deadline
+   */
+  void checkTime() {
+    deadline.check();
   }
 
   /** How many axes there are. */
@@ -47,9 +69,7 @@ public final class Diagrams {
 
   /** Situations whose cell on one axis is among those given. */
   public int literal(int axis, BitSet cells) {
-    int[] children = new int[sizes[axis]];
-    cells.stream().forEach(cell -> children[cell] = ALL);
-    return node(axis, children);
+    return node(axis, Runs.of(cells, sizes[axis], ALL, NONE));
   }
 
   /** Situations in both. */
@@ -110,14 +130,43 @@ public final class Diagrams {
     if (known >= 0) {
       return known;
     }
-    int axis = Math.min(axisOf(a), axisOf(b));
-    int[] children = new int[sizes[axis]];
-    for (int cell = 0; cell < children.length; cell++) {
-      children[cell] = operation.apply(child(a, axis, cell), child(b, axis, cell));
+    if ((++steps & 0xFFF) == 0) {
+      deadline.check();
     }
-    int result = node(axis, children);
+    int result = runByRun(a, b, operation);
     cache.put(a, b, result, nodes.count());
     return result;
+  }
+
+  private int runByRun(int a, int b, Operation operation) {
+    int axis = Math.min(axisOf(a), axisOf(b));
+    Runs runs = new Runs(runs(a, axis) + runs(b, axis));
+    int ofA = 0;
+    int ofB = 0;
+    while (ofA < runs(a, axis)) {
+      int endOfA = runEnd(a, axis, ofA);
+      int endOfB = runEnd(b, axis, ofB);
+      int child = operation.apply(runChild(a, axis, ofA), runChild(b, axis, ofB));
+      runs.add(child, Math.min(endOfA, endOfB));
+      ofA += endOfA <= endOfB ? 1 : 0;
+      ofB += endOfB <= endOfA ? 1 : 0;
+    }
+    return node(axis, runs);
+  }
+
+  /** How many runs of cells a diagram tells apart on an axis, not above its first. */
+  int runs(int diagram, int axis) {
+    return axisOf(diagram) == axis ? nodes.runs(diagram) : 1;
+  }
+
+  /** The cell after the last of a run. */
+  int runEnd(int diagram, int axis, int run) {
+    return axisOf(diagram) == axis ? nodes.runEnd(diagram, run) : sizes[axis];
+  }
+
+  /** What is left of a diagram once an axis lies in a run. */
+  int runChild(int diagram, int axis, int run) {
+    return axisOf(diagram) == axis ? nodes.runChild(diagram, run) : diagram;
   }
 
   /** The axis a diagram looks at first; beyond the last axis for {@link #NONE} and {@link #ALL}. */
@@ -130,13 +179,8 @@ public final class Diagrams {
     return axisOf(diagram) == axis ? nodes.child(diagram, cell) : diagram;
   }
 
-  private int node(int axis, int[] children) {
-    for (int child : children) {
-      if (child != children[0]) {
-        return nodes.intern(axis, children);
-      }
-    }
-    return children[0];
+  private int node(int axis, Runs runs) {
+    return runs.single() ? runs.pairs()[0] : nodes.intern(axis, runs);
   }
 
   /**
@@ -155,12 +199,19 @@ public final class Diagrams {
       return known;
     }
     int first = axisOf(diagram);
-    int[] children = new int[sizes[Math.min(first, axis)]];
-    for (int cell = 0; cell < children.length; cell++) {
-      int child = child(diagram, Math.min(first, axis), cell);
-      children[cell] = first < axis ? change(child, axis, change, done) : child;
+    int result;
+    if (first < axis) {
+      Runs runs = new Runs(nodes.runs(diagram));
+      for (int run = 0; run < nodes.runs(diagram); run++) {
+        int child = nodes.runChild(diagram, run);
+        runs.add(change(child, axis, change, done), nodes.runEnd(diagram, run));
+      }
+      result = node(first, runs);
+    } else {
+      int[] children = new int[sizes[axis]];
+      Arrays.setAll(children, cell -> child(diagram, axis, cell));
+      result = node(axis, Runs.of(change.apply(children)));
     }
-    int result = first < axis ? node(first, children) : node(axis, change.apply(children));
     done.put(diagram, result);
     return result;
   }
@@ -212,25 +263,37 @@ public final class Diagrams {
     if (diagram == ALL || done.put(diagram, true) != null) {
       return;
     }
-    for (int cell = 0; cell < sizes[axis]; cell++) {
-      int child = nodes.child(diagram, cell);
+    int start = 0;
+    for (int run = 0; run < nodes.runs(diagram); run++) {
+      int child = nodes.runChild(diagram, run);
       if (child != NONE) {
-        cells[axis].set(cell);
+        cells[axis].set(start, nodes.runEnd(diagram, run));
         collect(child, axis + 1, cells, done);
       }
+      start = nodes.runEnd(diagram, run);
     }
   }
 
   /** Number of cell combinations in a diagram, over all axes. */
   public BigInteger count(int diagram) {
-    return count(diagram, 0, new HashMap<>());
+    BitSet[] everything = new BitSet[sizes.length];
+    for (int axis = 0; axis < sizes.length; axis++) {
+      everything[axis] = new BitSet(sizes[axis]);
+      everything[axis].set(0, sizes[axis]);
+    }
+    return countWithin(diagram, everything);
   }
 
-  private BigInteger count(int diagram, int from, Map<Integer, BigInteger> done) {
+  /** Number of cell combinations of a diagram whose cells all lie in the box. */
+  BigInteger countWithin(int diagram, BitSet[] box) {
+    return count(diagram, 0, box, new HashMap<>());
+  }
+
+  private BigInteger count(int diagram, int from, BitSet[] box, Map<Integer, BigInteger> done) {
     int axis = axisOf(diagram);
     BigInteger free = BigInteger.ONE;
     for (int skipped = from; skipped < axis; skipped++) {
-      free = free.multiply(BigInteger.valueOf(sizes[skipped]));
+      free = free.multiply(BigInteger.valueOf(box[skipped].cardinality()));
     }
     if (diagram <= ALL) {
       return diagram == NONE ? BigInteger.ZERO : free;
@@ -238,8 +301,15 @@ public final class Diagrams {
     BigInteger below = done.get(diagram);
     if (below == null) {
       below = BigInteger.ZERO;
-      for (int cell = 0; cell < sizes[axis]; cell++) {
-        below = below.add(count(child(diagram, axis, cell), axis + 1, done));
+      int start = 0;
+      for (int run = 0; run < nodes.runs(diagram); run++) {
+        int end = nodes.runEnd(diagram, run);
+        int cells = box[axis].get(start, end).cardinality();
+        if (cells > 0) {
+          BigInteger each = count(nodes.runChild(diagram, run), axis + 1, box, done);
+          below = below.add(each.multiply(BigInteger.valueOf(cells)));
+        }
+        start = end;
       }
       done.put(diagram, below);
     }
@@ -248,24 +318,68 @@ public final class Diagrams {
 
   /** Whether a diagram holds a situation whose cells all lie in the box, given a set per axis. */
   public boolean meets(int diagram, BitSet[] box) {
-    return meets(diagram, box, new BitSet());
+    newQuestion();
+    return meetsAt(diagram, box);
   }
 
-  private boolean meets(int diagram, BitSet[] box, BitSet refuted) {
+  /** Every question marks the nodes that need not be looked at again. */
+  private void newQuestion() {
+    if (refuted.length < nodes.count()) {
+      refuted = new int[2 * nodes.count()];
+    }
+    question++;
+  }
+
+  /** Cells of an axis in which a diagram holds a situation whose other cells lie in the box. */
+  BitSet reached(int diagram, BitSet[] box, int axis) {
+    newQuestion();
+    BitSet cells = new BitSet(sizes[axis]);
+    reach(diagram, box, axis, cells);
+    return cells;
+  }
+
+  private void reach(int diagram, BitSet[] box, int axis, BitSet cells) {
+    int first = axisOf(diagram);
+    if (first > axis) {
+      cells.set(0, meetsAt(diagram, box) ? sizes[axis] : 0);
+      return;
+    }
+    if (refuted[diagram] == question) {
+      return;
+    }
+    refuted[diagram] = question;
+    int from = 0;
+    for (int run = 0; run < nodes.runs(diagram); run++) {
+      int end = nodes.runEnd(diagram, run);
+      int child = nodes.runChild(diagram, run);
+      if (first == axis && meetsAt(child, box)) {
+        cells.set(from, end);
+      } else if (first < axis
+          && box[first].nextSetBit(from) >= 0
+          && box[first].nextSetBit(from) < end) {
+        reach(child, box, axis, cells);
+      }
+      from = end;
+    }
+  }
+
+  private boolean meetsAt(int diagram, BitSet[] box) {
     if (diagram <= ALL) {
       return diagram == ALL;
     }
-    if (refuted.get(diagram)) {
+    if (refuted[diagram] == question) {
       return false;
     }
     int axis = axisOf(diagram);
-    BitSet cells = box[axis];
-    for (int cell = cells.nextSetBit(0); cell >= 0; cell = cells.nextSetBit(cell + 1)) {
-      if (meets(nodes.child(diagram, cell), box, refuted)) {
+    int from = 0;
+    for (int run = 0; run < nodes.runs(diagram); run++) {
+      int first = box[axis].nextSetBit(from);
+      from = nodes.runEnd(diagram, run);
+      if (first >= 0 && first < from && meetsAt(nodes.runChild(diagram, run), box)) {
         return true;
       }
     }
-    refuted.set(diagram);
+    refuted[diagram] = question;
     return false;
   }
 

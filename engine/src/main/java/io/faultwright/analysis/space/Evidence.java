@@ -3,10 +3,14 @@ package io.faultwright.analysis.space;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.RegionTest;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Adds region, witness and share to findings about one symptom. */
 public final class Evidence {
+  /** Boxes among which the largest is looked for. */
+  private static final int FEW = 16;
+
   private final SymptomSpace symptom;
   private final Diagrams diagrams;
   private final Witness witness;
@@ -23,16 +27,20 @@ public final class Evidence {
   public Finding show(Finding finding, int situations, Box box) {
     int inside = diagrams.and(situations, diagrams.box(box.array()));
     return finding.shownBy(
-        witness.of(inside), words.tests(box), java.util.Optional.of(symptom.share(inside)));
+        witness.of(inside), words.tests(box), Optional.of(symptom.share(inside)));
   }
 
   /** The finding with all its situations; the region is the largest box of them. */
   public Finding show(Finding finding, int situations) {
-    Box largest = new Regions(symptom.space()).cover(situations, symptom.possible()).get(0);
+    Box largest = new Regions(symptom.space()).cover(situations, symptom.possible(), FEW).get(0);
     return finding.shownBy(
-        witness.of(situations),
-        words.tests(largest),
-        java.util.Optional.of(symptom.share(situations)));
+        witness.of(situations), words.tests(largest), Optional.of(symptom.share(situations)));
+  }
+
+  /** The finding with situations that no single box describes. */
+  public Finding showAll(Finding finding, int situations) {
+    return finding.shownBy(
+        witness.of(situations), List.of(), Optional.of(symptom.share(situations)));
   }
 
   /** A box in words, for messages. */

@@ -46,12 +46,14 @@ record LinearForm(List<BigFraction> factors, BigFraction constant) {
   }
 
   LinearForm plus(LinearForm other) {
-    return new LinearForm(
-        IntStream.range(0, factors.size()).mapToObj(i -> sum(factor(i), other.factor(i))).toList(),
-        sum(constant, other.constant));
+    List<BigFraction> sums = new ArrayList<>(factors.size());
+    for (int i = 0; i < factors.size(); i++) {
+      sums.add(sum(factor(i), other.factor(i)));
+    }
+    return new LinearForm(sums, sum(constant, other.constant));
   }
 
-  /** Sums with zero are frequent, and cheap this way. */
+  /** Zeros are frequent, and cheap this way. */
   private static BigFraction sum(BigFraction a, BigFraction b) {
     if (a.signum() == 0) {
       return b;
@@ -68,13 +70,17 @@ record LinearForm(List<BigFraction> factors, BigFraction constant) {
   }
 
   LinearForm negated() {
-    return new LinearForm(factors.stream().map(BigFraction::negate).toList(), constant.negate());
+    return times(BigFraction.ONE.negate());
   }
 
   LinearForm times(BigFraction number) {
-    return new LinearForm(
-        factors.stream().map(factor -> factor.multiply(number)).toList(),
-        constant.multiply(number));
+    List<BigFraction> products = new ArrayList<>(factors.size());
+    factors.forEach(factor -> products.add(product(factor, number)));
+    return new LinearForm(products, product(constant, number));
+  }
+
+  private static BigFraction product(BigFraction a, BigFraction b) {
+    return a.signum() == 0 ? a : a.multiply(b);
   }
 
   /** The form with a variable replaced by another form. */

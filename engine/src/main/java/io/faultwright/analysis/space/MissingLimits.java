@@ -16,13 +16,15 @@ public final class MissingLimits {
   private final SymptomSpace symptom;
   private final Space space;
   private final Diagrams diagrams;
+  private final List<Axis> axes;
   private final List<Integer> outcomes;
 
   public MissingLimits(SymptomSpace symptom) {
     this.symptom = symptom;
     this.space = symptom.space();
     this.diagrams = space.diagrams();
-    this.outcomes = outcomes();
+    this.axes = withoutFigure();
+    this.outcomes = axes.isEmpty() ? List.of() : outcomes();
   }
 
   /** Where each answer and each referral is given, whether or not a real situation lies there. */
@@ -49,7 +51,7 @@ public final class MissingLimits {
     for (int outcome : outcomes) {
       int best = outcome;
       int worst = outcome;
-      for (Axis axis : sideAxes()) {
+      for (Axis axis : axes) {
         best = opened(best, axis, Diagrams.NONE, diagrams::or);
         worst = opened(worst, axis, Diagrams.ALL, diagrams::and);
       }
@@ -61,7 +63,7 @@ public final class MissingLimits {
   /** For each reading whose missing figure matters: the possible situations in which it does. */
   public SortedMap<String, Integer> byReading() {
     SortedMap<String, Integer> result = new TreeMap<>();
-    for (Axis axis : sideAxes()) {
+    for (Axis axis : axes) {
       int situations = diagrams.and(mattering(axis), symptom.possible());
       if (situations != Diagrams.NONE) {
         result.put(((Axis.OfSide) axis.subject()).reading(), situations);
@@ -74,7 +76,7 @@ public final class MissingLimits {
     int matters = Diagrams.NONE;
     for (int outcome : outcomes) {
       int open = outcome;
-      for (Axis other : sideAxes()) {
+      for (Axis other : axes) {
         open = other == axis ? open : opened(open, other, Diagrams.NONE, diagrams::or);
       }
       int best = opened(open, axis, Diagrams.NONE, diagrams::or);
@@ -84,14 +86,23 @@ public final class MissingLimits {
     return matters;
   }
 
-  private List<Axis> sideAxes() {
-    return space.axes().stream().filter(axis -> axis.subject() instanceof Axis.OfSide).toList();
+  /** The limits for which some possible situation has no figure. */
+  private List<Axis> withoutFigure() {
+    BitSet[] occurring = diagrams.occurring(symptom.possible());
+    return space.axes().stream()
+        .filter(axis -> axis.subject() instanceof Axis.OfSide)
+        .filter(axis -> occurring[space.position(axis.subject()).orElseThrow()].get(missing(axis)))
+        .toList();
+  }
+
+  private static int missing(Axis axis) {
+    return axis.where(cell -> cell instanceof Cell.NoFigure).nextSetBit(0);
   }
 
   /** The diagram with "no figure" taken as the three sides joined. */
   private int opened(int diagram, Axis axis, int start, IntBinaryOperator join) {
     BitSet sides = axis.sides();
-    int missing = axis.where(cell -> cell instanceof Cell.NoFigure).nextSetBit(0);
+    int missing = missing(axis);
     return diagrams.change(
         diagram,
         space.position(axis.subject()).orElseThrow(),

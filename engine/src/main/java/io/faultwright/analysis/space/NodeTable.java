@@ -2,12 +2,15 @@ package io.faultwright.analysis.space;
 
 import java.util.Arrays;
 
-/** Stores each distinct diagram node once; numbers 0 and 1 stand for the two leaves. */
+/**
+ * Stores each distinct diagram node once; numbers 0 and 1 stand for the two leaves. A node keeps
+ * its children as runs of equal neighbours, so that an axis of hundreds of cells costs no more than
+ * what is asked about it.
+ */
 final class NodeTable {
   private int[] axes = new int[256];
-  private int[] starts = new int[256];
-  private int[] lengths = new int[256];
-  private int[] children = new int[1024];
+  private int[] starts = new int[257];
+  private int[] pairs = new int[1024];
   private int[] buckets = filledBuckets(1024);
   private int used;
   private int count = 2;
@@ -20,20 +23,46 @@ final class NodeTable {
     return axes[node];
   }
 
+  /** Number of runs of a node. */
+  int runs(int node) {
+    return (starts[node + 1] - starts[node]) / 2;
+  }
+
+  /** The child of a run. */
+  int runChild(int node, int run) {
+    return pairs[starts[node] + 2 * run];
+  }
+
+  /** The cell after the last of a run. */
+  int runEnd(int node, int run) {
+    return pairs[starts[node] + 2 * run + 1];
+  }
+
+  /** The child in a cell. */
   int child(int node, int cell) {
-    return children[starts[node] + cell];
+    int low = 0;
+    int high = runs(node) - 1;
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (runEnd(node, middle) > cell) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return runChild(node, low);
   }
 
   /** The number of the node with this axis and these children, new or known. */
-  int intern(int axis, int[] wanted) {
-    int bucket = hash(axis, wanted) & (buckets.length - 1);
+  int intern(int axis, Runs runs) {
+    int bucket = hash(axis, runs.pairs(), 0, runs.length()) & (buckets.length - 1);
     while (buckets[bucket] >= 0) {
-      if (same(buckets[bucket], axis, wanted)) {
+      if (same(buckets[bucket], axis, runs)) {
         return buckets[bucket];
       }
       bucket = (bucket + 1) & (buckets.length - 1);
     }
-    int node = append(axis, wanted);
+    int node = append(axis, runs);
     buckets[bucket] = node;
     if (count * 2 > buckets.length) {
       rehash();
@@ -41,26 +70,24 @@ final class NodeTable {
     return node;
   }
 
-  private boolean same(int node, int axis, int[] wanted) {
+  private boolean same(int node, int axis, Runs runs) {
     return axes[node] == axis
-        && Arrays.equals(
-            children, starts[node], starts[node] + lengths[node], wanted, 0, wanted.length);
+        && Arrays.equals(pairs, starts[node], starts[node + 1], runs.pairs(), 0, runs.length());
   }
 
-  private int append(int axis, int[] wanted) {
+  private int append(int axis, Runs runs) {
     if (count == axes.length) {
       axes = Arrays.copyOf(axes, count * 2);
-      starts = Arrays.copyOf(starts, count * 2);
-      lengths = Arrays.copyOf(lengths, count * 2);
+      starts = Arrays.copyOf(starts, count * 2 + 1);
     }
-    if (used + wanted.length > children.length) {
-      children = Arrays.copyOf(children, Math.max(children.length * 2, used + wanted.length));
+    if (used + runs.length() > pairs.length) {
+      pairs = Arrays.copyOf(pairs, Math.max(pairs.length * 2, used + runs.length()));
     }
-    System.arraycopy(wanted, 0, children, used, wanted.length);
+    System.arraycopy(runs.pairs(), 0, pairs, used, runs.length());
     axes[count] = axis;
     starts[count] = used;
-    lengths[count] = wanted.length;
-    used += wanted.length;
+    used += runs.length();
+    starts[count + 1] = used;
     return count++;
   }
 
@@ -68,7 +95,7 @@ final class NodeTable {
     int[] wider = filledBuckets(buckets.length * 2);
     for (int node : buckets) {
       if (node >= 0) {
-        int bucket = hash(axes[node], childrenOf(node)) & (wider.length - 1);
+        int bucket = hash(axes[node], pairs, starts[node], starts[node + 1]) & (wider.length - 1);
         while (wider[bucket] >= 0) {
           bucket = (bucket + 1) & (wider.length - 1);
         }
@@ -78,13 +105,12 @@ final class NodeTable {
     buckets = wider;
   }
 
-  private int[] childrenOf(int node) {
-    return Arrays.copyOfRange(children, starts[node], starts[node] + lengths[node]);
-  }
-
-  private static int hash(int axis, int[] wanted) {
-    int hash = axis * 0x9E3779B9 + Arrays.hashCode(wanted);
-    hash ^= hash >>> 15;
+  private static int hash(int axis, int[] pairs, int from, int to) {
+    int hash = axis + 1;
+    for (int i = from; i < to; i++) {
+      hash = (hash ^ pairs[i]) * 0x9E3779B9;
+      hash ^= hash >>> 15;
+    }
     hash *= 0x85EBCA6B;
     return hash ^ hash >>> 13;
   }

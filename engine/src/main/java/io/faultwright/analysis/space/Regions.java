@@ -1,10 +1,10 @@
 package io.faultwright.analysis.space;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Covers a set of situations with few, maximal boxes. A box may hold situations that cannot happen
@@ -15,11 +15,15 @@ public final class Regions {
   private final Space space;
   private final Diagrams diagrams;
   private final Witness witness;
+  private final BitSet silent = new BitSet();
 
   public Regions(Space space) {
     this.space = space;
     this.diagrams = space.diagrams();
     this.witness = new Witness(space);
+    for (int axis = 0; axis < space.axes().size(); axis++) {
+      silent.set(axis, space.axes().get(axis).groupCount() == 1);
+    }
   }
 
   /**
@@ -27,15 +31,33 @@ public final class Regions {
    * largest first.
    */
   public List<Box> cover(int wanted, int possible) {
+    return cover(wanted, possible, Integer.MAX_VALUE);
+  }
+
+  /** As {@link #cover(int, int)}, but no more than so many boxes; those may then leave some out. */
+  public List<Box> cover(int wanted, int possible, int most) {
     int forbidden = diagrams.minus(possible, wanted);
     int left = diagrams.and(wanted, possible);
     List<Box> boxes = new ArrayList<>();
-    while (left != Diagrams.NONE) {
+    int covered = Diagrams.NONE;
+    while (left != Diagrams.NONE && boxes.size() < most) {
+      diagrams.checkTime();
       Box box = grown(witness.path(left), forbidden);
       boxes.add(box);
+      int inside = diagrams.and(wanted, diagrams.box(box.array()));
+      covered = diagrams.or(covered, inside);
+      left = diagrams.minus(left, inside);
+    }
+    return sorted(withoutSuperfluous(boxes, diagrams.and(covered, possible)), wanted);
+  }
+
+  /** What boxes leave of some situations. */
+  public int without(int situations, List<Box> boxes) {
+    int left = situations;
+    for (Box box : boxes) {
       left = diagrams.minus(left, diagrams.box(box.array()));
     }
-    return sorted(withoutSuperfluous(boxes, diagrams.and(wanted, possible)), wanted);
+    return left;
   }
 
   private Box grown(int[] path, int forbidden) {
@@ -61,7 +83,7 @@ public final class Regions {
     }
     order.sort(
         Comparator.comparing((Integer axis) -> !follows(axis, path[axis]))
-            .thenComparing(axis -> !isSilent(axis))
+            .thenComparing(axis -> !silent.get(axis))
             .thenComparing(axis -> axis != 0)
             .thenComparing(axis -> -axis));
     return order;
@@ -75,59 +97,39 @@ public final class Regions {
     return cell instanceof Cell.Absent || cell instanceof Cell.NoFigure;
   }
 
-  private boolean isSilent(int axis) {
-    return space.axes().get(axis).groups().stream().distinct().count() == 1;
-  }
-
+  /** To every cell of the axis that brings nothing forbidden into the box. */
   private void grow(BitSet[] box, int axis, int forbidden) {
-    BitSet start = box[axis];
-    box[axis] = space.axes().get(axis).all();
-    if (!diagrams.meets(forbidden, box)) {
-      return;
-    }
-    box[axis] = start;
-    int from = start.nextSetBit(0);
-    for (int cell = from - 1; cell >= 0; cell--) {
-      tryCell(box, axis, cell, forbidden);
-    }
-    for (int cell = from + 1; cell < space.axes().get(axis).cells().size(); cell++) {
-      tryCell(box, axis, cell, forbidden);
-    }
+    BitSet free = space.axes().get(axis).all();
+    free.andNot(diagrams.reached(forbidden, box, axis));
+    box[axis].or(free);
   }
 
-  private void tryCell(BitSet[] box, int axis, int cell, int forbidden) {
-    BitSet before = box[axis];
-    BitSet one = new BitSet();
-    one.set(cell);
-    box[axis] = one;
-    boolean fits = !diagrams.meets(forbidden, box);
-    box[axis] = before;
-    if (fits) {
-      before.set(cell);
-    }
-  }
-
+  /** Without boxes that lie in the others; each is compared with those kept and those to come. */
   private List<Box> withoutSuperfluous(List<Box> boxes, int target) {
-    List<Box> kept = new ArrayList<>(boxes);
-    for (Box box : boxes) {
-      Optional<Integer> rest =
-          kept.stream()
-              .filter(other -> other != box)
-              .map(other -> diagrams.box(other.array()))
-              .reduce(diagrams::or);
-      if (rest.isPresent() && diagrams.within(target, rest.get())) {
-        kept.remove(box);
+    int[] later = new int[boxes.size() + 1];
+    for (int i = boxes.size() - 1; i >= 0; i--) {
+      later[i] = diagrams.or(later[i + 1], diagrams.box(boxes.get(i).array()));
+    }
+    List<Box> kept = new ArrayList<>();
+    int earlier = Diagrams.NONE;
+    for (int i = 0; i < boxes.size(); i++) {
+      if (!diagrams.within(target, diagrams.or(earlier, later[i + 1]))) {
+        kept.add(boxes.get(i));
+        earlier = diagrams.or(earlier, diagrams.box(boxes.get(i).array()));
       }
     }
     return kept;
   }
 
   private List<Box> sorted(List<Box> boxes, int wanted) {
-    List<Box> sorted = new ArrayList<>(boxes);
-    sorted.sort(
-        Comparator.comparing(
-                (Box box) -> space.distinguishable(diagrams.and(wanted, diagrams.box(box.array()))))
-            .reversed());
-    return sorted;
+    record Sized(Box box, BigInteger situations) {}
+    return boxes.stream()
+        .map(
+            box ->
+                new Sized(
+                    box, space.distinguishable(diagrams.and(wanted, diagrams.box(box.array())))))
+        .sorted(Comparator.comparing(Sized::situations).reversed())
+        .map(Sized::box)
+        .toList();
   }
 }

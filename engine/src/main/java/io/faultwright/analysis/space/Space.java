@@ -8,6 +8,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * All situations that some conditions can tell apart, as cells on axes, and the diagram of those
@@ -20,6 +21,8 @@ public final class Space {
   private final Map<String, Map<Build, LimitsCurve>> curves;
   private final Diagrams diagrams;
   private final int consistent;
+  private final ConditionDiagrams conditions;
+  private final boolean[] grouped;
   private final List<Coupling> couplings;
 
   Space(
@@ -36,6 +39,11 @@ public final class Space {
     this.curves = curves;
     this.diagrams = diagrams;
     this.consistent = consistent;
+    this.conditions = new ConditionDiagrams(this, diagrams);
+    this.grouped = new boolean[axes.size()];
+    for (int axis = 0; axis < grouped.length; axis++) {
+      grouped[axis] = axes.get(axis).groupCount() < axes.get(axis).cells().size();
+    }
     this.couplings = List.copyOf(couplings);
   }
 
@@ -51,7 +59,21 @@ public final class Space {
       List<Build> builds,
       List<Condition> counted,
       List<Condition> others) {
-    return new SpaceBuilder(knowledge, builds, counted, others).build();
+    return of(knowledge, builds, counted, others, Deadline.NEVER);
+  }
+
+  /**
+   * The space of some conditions.
+   *
+   * @param deadline after which its diagrams throw {@link OutOfTime}
+   */
+  public static Space of(
+      KnowledgeBase knowledge,
+      List<Build> builds,
+      List<Condition> counted,
+      List<Condition> others,
+      Deadline deadline) {
+    return new SpaceBuilder(knowledge, builds, counted, others, deadline).build();
   }
 
   public KnowledgeBase knowledge() {
@@ -82,9 +104,9 @@ public final class Space {
     return consistent;
   }
 
-  /** Where a condition is true and where it is false; elsewhere it is unknown. */
+  /** Where a condition is true and where it is false, worked out as it is asked for. */
   public Truth truth(Condition condition) {
-    return new ConditionDiagrams(this).truth(condition);
+    return new Truth(conditions, condition);
   }
 
   /** The diagram of situations whose cell on an axis is among those given. */
@@ -102,6 +124,11 @@ public final class Space {
     return couplings;
   }
 
+  /** Whether every cell combination is a situation that can be told apart from the others. */
+  boolean everyCellCounts() {
+    return IntStream.range(0, grouped.length).noneMatch(axis -> grouped[axis]);
+  }
+
   /** How many distinguishable situations a diagram holds. */
   public BigInteger distinguishable(int diagram) {
     int coarse = diagram;
@@ -113,10 +140,10 @@ public final class Space {
 
   /** The diagram with each group of cells gathered into its first cell. */
   private int coarsened(int diagram, int axis) {
-    List<Integer> groups = axes.get(axis).groups();
-    if (groups.stream().distinct().count() == groups.size()) {
+    if (!grouped[axis]) {
       return diagram;
     }
+    List<Integer> groups = axes.get(axis).groups();
     return diagrams.change(diagram, axis, children -> gathered(children, groups));
   }
 

@@ -8,15 +8,19 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -29,22 +33,31 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * are then independent of each other, and the space stays exact.
  */
 final class SpaceBuilder {
+  /** From so many conditions on, the order of the axes decides how large the diagrams get. */
+  private static final int MANY = 48;
+
   private final KnowledgeBase knowledge;
   private final List<Build> builds;
+  private final List<Condition> conditions;
+  private final Deadline deadline;
   private final List<Condition.Test> counted;
   private final List<Condition.Test> tests;
   private final SortedSet<String> limited;
   private final SortedSet<String> readings;
-  private final List<SortedSet<String>> groups;
+  private final List<CoupledReadings.Group> groups;
+  private final SortedMap<String, SortedSet<Cut>> separating = new TreeMap<>();
   private final Map<String, Map<Build, LimitsCurve>> curves = new HashMap<>();
 
   SpaceBuilder(
       KnowledgeBase knowledge,
       List<Build> builds,
       List<Condition> counted,
-      List<Condition> others) {
+      List<Condition> others,
+      Deadline deadline) {
     this.knowledge = knowledge;
     this.builds = builds;
+    this.conditions = counted;
+    this.deadline = deadline;
     this.counted = counted.stream().flatMap(Condition::tests).toList();
     this.tests =
         Stream.concat(counted.stream(), others.stream()).flatMap(Condition::tests).toList();
@@ -76,14 +89,39 @@ final class SpaceBuilder {
       builds.forEach(build -> byBuild.put(build, LimitsCurve.of(table(reading), build)));
       curves.put(reading, byBuild);
     }
+    Space draft = free();
+    if (groups.stream().anyMatch(group -> group.separator().isPresent())) {
+      separating.putAll(new Consistency(draft, limited, couplings(draft)).separatingCuts());
+    }
+    Space free = separating.isEmpty() ? draft : free();
+    List<Coupling> couplings = couplings(free);
+    int consistent = new Consistency(free, limited, couplings).diagram();
+    return new Space(
+        knowledge,
+        free.axes(),
+        positions(free.axes()),
+        curves,
+        free.diagrams(),
+        consistent,
+        couplings);
+  }
+
+  /** The axes as they are cut by now, without saying which cells go together. */
+  private Space free() {
     List<Axis> axes = axes();
+    int[] sizes = axes.stream().mapToInt(axis -> axis.cells().size()).toArray();
+    Diagrams diagrams = new Diagrams(sizes, deadline);
+    return new Space(knowledge, axes, positions(axes), curves, diagrams, Diagrams.ALL, List.of());
+  }
+
+  private static Map<Axis.Subject, Integer> positions(List<Axis> axes) {
     Map<Axis.Subject, Integer> positions = new LinkedHashMap<>();
     axes.forEach(axis -> positions.put(axis.subject(), positions.size()));
-    Diagrams diagrams = new Diagrams(axes.stream().mapToInt(axis -> axis.cells().size()).toArray());
-    Space free = new Space(knowledge, axes, positions, curves, diagrams, Diagrams.ALL, List.of());
-    List<Coupling> couplings = groups.stream().map(group -> new Coupling(free, group)).toList();
-    int consistent = new Consistency(free, limited, couplings).diagram();
-    return new Space(knowledge, axes, positions, curves, diagrams, consistent, couplings);
+    return positions;
+  }
+
+  private List<Coupling> couplings(Space space) {
+    return groups.stream().map(group -> new Coupling(space, group)).toList();
   }
 
   private List<Axis> axes() {
@@ -102,18 +140,18 @@ final class SpaceBuilder {
   /** Builds that no test, no used table and no used reading tells apart share a cell. */
   private Axis equipment() {
     Map<String, List<Build>> classes = new LinkedHashMap<>();
+    List<Condition.Test> facts =
+        tests.stream().filter(test -> !knowledge.readings().containsKey(test.subject())).toList();
     for (Build build : builds) {
-      classes.computeIfAbsent(signature(build), key -> new ArrayList<>()).add(build);
+      classes.computeIfAbsent(signature(build, facts), key -> new ArrayList<>()).add(build);
     }
     List<Cell> cells = classes.values().stream().<Cell>map(Cell.Builds::new).toList();
     return AxisBuilder.ungrouped(new Axis.OfEquipment(), cells);
   }
 
-  private String signature(Build build) {
+  private String signature(Build build, List<Condition.Test> facts) {
     StringBuilder signature = new StringBuilder();
-    tests.stream()
-        .filter(test -> !knowledge.readings().containsKey(test.subject()))
-        .forEach(test -> signature.append(build.satisfies(test) ? '1' : '0'));
+    facts.forEach(test -> signature.append(build.satisfies(test) ? '1' : '0'));
     for (String reading : limited) {
       curves
           .get(reading)
@@ -132,21 +170,19 @@ final class SpaceBuilder {
 
   /** As {@link #byImportance}, but with readings that hang together next to each other. */
   private List<String> inOrder() {
-    List<String> sorted = byImportance();
+    List<String> sorted = nearEachOther(byImportance());
     return sorted.stream()
-        .sorted(Comparator.comparing(reading -> firstOf(group(reading), sorted)))
+        .sorted(Comparator.comparing(reading -> firstWith(reading, sorted)))
         .toList();
   }
 
-  private SortedSet<String> group(String reading) {
+  /** The first of the readings that stand together with this one, or follow it as a separator. */
+  private int firstWith(String reading, List<String> sorted) {
     return groups.stream()
-        .filter(group -> group.contains(reading))
-        .findFirst()
-        .orElseGet(() -> new TreeSet<>(Set.of(reading)));
-  }
-
-  private static int firstOf(SortedSet<String> group, List<String> sorted) {
-    return group.stream().mapToInt(sorted::indexOf).min().orElseThrow();
+        .filter(group -> group.readings().contains(reading))
+        .flatMap(group -> group.core().stream())
+        .mapToInt(sorted::indexOf)
+        .reduce(sorted.indexOf(reading), Math::min);
   }
 
   /** Drivers before what follows them, then the most asked first, then by id. */
@@ -160,6 +196,33 @@ final class SpaceBuilder {
                 .thenComparing(reading -> -asked.getOrDefault(reading, 0L))
                 .thenComparing(Comparator.naturalOrder()))
         .toList();
+  }
+
+  /**
+   * Where many rules overlap, readings that are asked together stand together. Elsewhere the order
+   * of importance makes for the more telling witness.
+   */
+  private List<String> nearEachOther(List<String> sorted) {
+    if (conditions.size() < MANY) {
+      return sorted;
+    }
+    List<String> leading = sorted.stream().filter(this::drives).toList();
+    List<String> others = sorted.stream().filter(reading -> !drives(reading)).toList();
+    int step = conditions.size() / MANY;
+    List<Set<String>> together =
+        IntStream.iterate(0, i -> i < conditions.size(), i -> i + step)
+            .mapToObj(i -> subjects(conditions.get(i), others))
+            .filter(group -> group.size() > 1)
+            .toList();
+    return Stream.concat(leading.stream(), new AxisOrder(together).of(others).stream()).toList();
+  }
+
+  private static Set<String> subjects(Condition condition, List<String> readings) {
+    return condition
+        .tests()
+        .map(Condition.Test::subject)
+        .filter(readings::contains)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private boolean drives(String reading) {
@@ -192,6 +255,7 @@ final class SpaceBuilder {
             measured -> {
               SortedSet<Cut> cuts = new TreeSet<>(builder.cuts(reading, tests));
               cuts.addAll(cutsForFollowers(reading, done));
+              cuts.addAll(separating.getOrDefault(reading, Collections.emptySortedSet()));
               return builder.measured(definition, measured, cuts, special);
             },
             choice -> builder.choice(definition, choice, special));

@@ -12,8 +12,12 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -23,10 +27,16 @@ public final class SymptomSpace {
   private final Space space;
   private final Diagrams diagrams;
   private final List<Never> nevers;
-  private final Map<String, Truth> whens = new TreeMap<>();
+  private final Map<String, List<String>> silencers = new HashMap<>();
+  private final Map<String, Integer> fires = new HashMap<>();
+  private final Map<String, Integer> firing = new HashMap<>();
   private final int possible;
   private final List<Integer> referrals = new ArrayList<>();
   private final int workable;
+  private final int here;
+  private Optional<Remainder> unanswered = Optional.empty();
+  private Optional<Parts> parts = Optional.empty();
+  private Optional<List<RulePair>> meetings = Optional.empty();
 
   private SymptomSpace(Symptom symptom, Space space, List<Never> nevers, int real) {
     this.symptom = symptom;
@@ -41,11 +51,21 @@ public final class SymptomSpace {
       open = diagrams.and(open, truth.isTrue());
     }
     this.workable = open;
-    symptom.rules().forEach((id, rule) -> whens.put(id, space.truth(rule.when())));
+    this.here = referrals.stream().reduce(possible, diagrams::minus);
+    symptom.rules().values().forEach(this::noteSilenced);
   }
 
   /** The space of a symptom over all published equipment it applies to. */
   public static SymptomSpace of(KnowledgeBase knowledge, Symptom symptom) {
+    return of(knowledge, symptom, Deadline.NEVER);
+  }
+
+  /**
+   * The space of a symptom over all published equipment it applies to.
+   *
+   * @param deadline after which everything asked of it throws {@link OutOfTime}
+   */
+  public static SymptomSpace of(KnowledgeBase knowledge, Symptom symptom, Deadline deadline) {
     List<Condition> counted = conditions(symptom);
     RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, counted);
     List<Build> offered = builds(knowledge, symptom);
@@ -55,7 +75,8 @@ public final class SymptomSpace {
             knowledge,
             left.isEmpty() ? offered : left,
             counted,
-            nevers.related().stream().map(Never::when).toList());
+            nevers.related().stream().map(Never::when).toList(),
+            deadline);
     return new SymptomSpace(
         symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : space.consistent());
   }
@@ -83,6 +104,11 @@ public final class SymptomSpace {
     symptom.first().forEach(first -> conditions.add(first.when()));
     symptom.rules().values().forEach(rule -> conditions.add(rule.when()));
     return conditions;
+  }
+
+  private void noteSilenced(Rule rule) {
+    rule.insteadOf()
+        .forEach(id -> silencers.computeIfAbsent(id, key -> new ArrayList<>()).add(rule.id()));
   }
 
   private int withoutNevers(int start) {
@@ -123,53 +149,120 @@ public final class SymptomSpace {
 
   /** Where a rule's conditions hold, whether or not that is possible. */
   public int when(String rule) {
-    return whens.get(rule).isTrue();
+    return truth(rule).isTrue();
   }
 
   /** Where a rule's conditions hold or may hold; there it silences what it stands instead of. */
   public int mayHold(String rule) {
-    return whens.get(rule).mayBeTrue();
+    return truth(rule).mayBeTrue();
+  }
+
+  private Truth truth(String rule) {
+    return space.truth(symptom.rules().get(rule).when());
   }
 
   /** Where a rule fires: its conditions hold and no rule that speaks instead of it may hold. */
   public int fires(String rule) {
-    return fires(rule, when(rule));
+    return fires.computeIfAbsent(rule, id -> fires(id, when(id)));
   }
 
   /** Where a rule would fire if its conditions held in another set. */
   public int fires(String rule, int when) {
-    int fires = when;
-    for (Rule other : symptom.rules().values()) {
-      if (other.insteadOf().contains(rule)) {
-        fires = diagrams.minus(fires, mayHold(other.id()));
-      }
-    }
-    return fires;
+    return silencers.getOrDefault(rule, List.of()).stream()
+        .map(this::mayHold)
+        .reduce(when, diagrams::minus);
+  }
+
+  /** Workable situations in which a rule fires. */
+  public int firing(String rule) {
+    return firing.computeIfAbsent(rule, id -> diagrams.and(workable, fires(id)));
   }
 
   /** For every answer the rules can give: the workable situations that get it. */
   public SortedMap<Answer, Integer> answers() {
     SortedMap<Answer, Integer> answers = new TreeMap<>();
     for (Rule rule : symptom.rules().values()) {
-      int fires = diagrams.and(workable, fires(rule.id()));
-      rule.conclusion().answers().forEach(answer -> answers.merge(answer, fires, diagrams::or));
+      int firing = firing(rule.id());
+      rule.conclusion().answers().forEach(answer -> answers.merge(answer, firing, diagrams::or));
     }
     return answers;
   }
 
-  /** Possible situations in which the symptom says something: an answer, or work this first. */
-  public int answered() {
-    int answered = referrals.stream().reduce(Diagrams.NONE, diagrams::or);
-    return answers().values().stream().reduce(answered, diagrams::or);
+  /** Possible situations in which the symptom says nothing: no answer, no work this first. */
+  public Remainder unanswered() {
+    if (unanswered.isEmpty()) {
+      List<String> alive = alive();
+      unanswered =
+          Optional.of(new Remainder(diagrams, parts(), position -> answers(alive.get(position))));
+    }
+    return unanswered.get();
+  }
+
+  private boolean answers(String rule) {
+    return !symptom.rules().get(rule).conclusion().answers().isEmpty();
+  }
+
+  /** Some situations without those in which one of the rules fires. */
+  public int without(int situations, Collection<String> rules) {
+    BitSet[] around = diagrams.occurring(situations);
+    int[] sets =
+        rules.stream().mapToInt(this::firing).filter(set -> diagrams.meets(set, around)).toArray();
+    return new Remainder(diagrams, Parts.of(diagrams, situations, sets)).whole();
+  }
+
+  /** The rules that ever fire, in the order of their ids. */
+  private List<String> alive() {
+    return symptom.rules().keySet().stream().filter(rule -> firing(rule) != Diagrams.NONE).toList();
+  }
+
+  /** The situations split by the rules that ever fire. */
+  private Parts parts() {
+    if (parts.isEmpty()) {
+      int[] sets = alive().stream().mapToInt(this::firing).toArray();
+      parts = Optional.of(Parts.of(diagrams, here, sets));
+    }
+    return parts.get();
+  }
+
+  /** Pairs of rules that fire in one workable situation, each once, in the order of the rules. */
+  public List<RulePair> meetings() {
+    if (meetings.isEmpty()) {
+      meetings = Optional.of(pairs());
+    }
+    return meetings.get();
+  }
+
+  private List<RulePair> pairs() {
+    List<String> alive = alive();
+    return new Meetings(diagrams, parts())
+        .pairs().stream()
+            .map(pair -> new RulePair(alive.get(pair.one()), alive.get(pair.other())))
+            .toList();
   }
 
   /** The part of the possible situations not sent elsewhere first that a diagram holds; exact. */
   public Share share(int diagram) {
-    int here = referrals.stream().reduce(possible, diagrams::minus);
     BigInteger all = space.distinguishable(here);
     BigInteger part = space.distinguishable(diagrams.and(diagram, here));
     double figure = all.signum() == 0 ? 0 : ratio(part, all);
     return new Share(figure, figure, true);
+  }
+
+  /**
+   * As {@link #share(int)}; bounds where the time is over before the set is whole.
+   *
+   * @throws OutOfTime where there are no bounds either
+   */
+  public Share share(Bounded set) {
+    try {
+      return share(set.whole());
+    } catch (OutOfTime late) {
+      if (!space.everyCellCounts()) {
+        throw late;
+      }
+      BigInteger all = diagrams.count(here);
+      return new Share(ratio(set.atLeast(), all), Math.min(1, ratio(set.atMost(), all)), false);
+    }
   }
 
   private static double ratio(BigInteger part, BigInteger all) {

@@ -1,17 +1,39 @@
 package io.faultwright.analysis.space;
 
+import io.faultwright.analysis.space.ConditionDiagrams.Aspect;
+import io.faultwright.model.Condition;
+
 /**
  * A condition as diagrams. Where it is neither true nor false it is unknown: a reading cannot be
  * taken, or a figure is missing. A test on a reading that the equipment does not have can never
  * come true, and neither can its negation.
- *
- * @param isTrue where it is surely true
- * @param isFalse where it is surely false
- * @param mayBeTrue where it is true or may be
- * @param mayBeFalse where it is false or may be
  */
-public record Truth(int isTrue, int isFalse, int mayBeTrue, int mayBeFalse) {
-  Truth negated() {
-    return new Truth(isFalse, isTrue, mayBeFalse, mayBeTrue);
+public final class Truth {
+  private final ConditionDiagrams diagrams;
+  private final Condition condition;
+
+  Truth(ConditionDiagrams diagrams, Condition condition) {
+    this.diagrams = diagrams;
+    this.condition = condition;
+  }
+
+  /** Where it is surely true. */
+  public int isTrue() {
+    return diagrams.where(condition, Aspect.TRUE);
+  }
+
+  /** Where it is surely false. */
+  public int isFalse() {
+    return diagrams.where(condition, Aspect.FALSE);
+  }
+
+  /** Where it is true or may be. */
+  public int mayBeTrue() {
+    return diagrams.where(condition, Aspect.MAYBE_TRUE);
+  }
+
+  /** Where it is false or may be. */
+  public int mayBeFalse() {
+    return diagrams.where(condition, Aspect.MAYBE_FALSE);
   }
 }

@@ -8,10 +8,12 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.List;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -19,6 +21,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Turns cells into a concrete situation with round numbers. */
 public final class Witness {
   private final Space space;
+  private final Map<Axis.Subject, Set<Integer>> preferences = new HashMap<>();
 
   public Witness(Space space) {
     this.space = space;
@@ -56,19 +59,17 @@ public final class Witness {
     throw new IllegalStateException("a diagram other than NONE has a child");
   }
 
-  private List<Integer> preference(Axis axis) {
-    List<Integer> order = new ArrayList<>();
-    BitSet first = preferred(axis);
-    first.stream().forEach(order::add);
-    int middle = axis.cells().size() / 2;
-    if (axis.cells().get(0) instanceof Cell.Stretch && !order.contains(middle)) {
-      order.add(middle);
+  private Set<Integer> preference(Axis axis) {
+    return preferences.computeIfAbsent(axis.subject(), subject -> ordered(axis));
+  }
+
+  private Set<Integer> ordered(Axis axis) {
+    Set<Integer> order = new LinkedHashSet<>();
+    preferred(axis).stream().forEach(order::add);
+    if (axis.cells().get(0) instanceof Cell.Stretch) {
+      order.add(axis.cells().size() / 2);
     }
-    for (int cell = 0; cell < axis.cells().size(); cell++) {
-      if (!order.contains(cell)) {
-        order.add(cell);
-      }
-    }
+    axis.all().stream().forEach(order::add);
     return order;
   }
 
@@ -90,7 +91,7 @@ public final class Witness {
     equipment.put(Equipment.MODEL, build.model().id());
     build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
     SortedMap<String, Value> readings = new TreeMap<>();
-    space.couplings().forEach(coupling -> readings.putAll(coupling.values(build, path)));
+    space.couplings().forEach(coupling -> readings.putAll(coupling.values(build, path, readings)));
     for (int axis = 1; axis < path.length; axis++) {
       if (space.axes().get(axis).subject() instanceof Axis.OfReading of
           && !readings.containsKey(of.reading())) {

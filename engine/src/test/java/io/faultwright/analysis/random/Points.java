@@ -12,18 +12,23 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
 /**
  * All points that can matter to a symptom: every word; for a driver every multiple of 1/12 (limits
  * between whole numbers at most three apart pass whole numbers at multiples of 1/6 only, and every
- * stretch between has a middle); for other quantities every whole number, every limit at hand and
- * the middles between.
+ * stretch between has a middle); for two readings with a difference every quarter (a triangle
+ * between whole numbers has such points inside); for other quantities every whole number, every
+ * limit at hand and the middles between.
  */
 final class Points {
+  private static final List<String> OPERANDS = List.of("left", "right");
+
   private final KnowledgeBase knowledge;
   private final Symptom symptom;
   private final Oracle oracle;
@@ -48,6 +53,9 @@ final class Points {
                 used.addAll(knowledge.limits().get(test.subject()).drivers());
               }
             });
+    if (used.remove(RandomKnowledge.DIFFERENCE)) {
+      used.addAll(OPERANDS);
+    }
     List<String> order = new ArrayList<>(used);
     if (order.remove("driver")) {
       order.add(0, "driver");
@@ -75,7 +83,9 @@ final class Points {
 
   private void visit(Build build, int at, Map<String, Object> values, Consumer<Point> visit) {
     if (at == readings.size()) {
+      computed(values).ifPresent(value -> values.put(RandomKnowledge.DIFFERENCE, value));
       visit.accept(new Point(build, values));
+      values.remove(RandomKnowledge.DIFFERENCE);
       return;
     }
     Reading reading = knowledge.readings().get(readings.get(at));
@@ -90,14 +100,23 @@ final class Points {
     values.remove(reading.id());
   }
 
+  private static Optional<Object> computed(Map<String, Object> values) {
+    if (!values.keySet().containsAll(OPERANDS)) {
+      return Optional.empty();
+    }
+    boolean taken = values.get("left") != Point.REFUSED && values.get("right") != Point.REFUSED;
+    return Optional.of(
+        taken ? (Long) values.get("left") - (Long) values.get("right") : Point.REFUSED);
+  }
+
   private List<Object> values(Reading reading, Build build, Map<String, Object> known) {
     List<Object> values = new ArrayList<>();
     if (reading.domain() instanceof Domain.Choice choice) {
       values.addAll(choice.ids());
     } else if (reading.id().equals("driver")) {
-      for (long step = RandomKnowledge.BOTTOM * 12; step <= RandomKnowledge.TOP * 12; step++) {
-        values.add(step * (Oracle.SCALE / 12));
-      }
+      values.addAll(multiples(12));
+    } else if (OPERANDS.contains(reading.id())) {
+      values.addAll(multiples(4));
     } else {
       values.addAll(amounts(reading, build, known));
     }
@@ -105,6 +124,13 @@ final class Points {
       values.add(Point.REFUSED);
     }
     return values;
+  }
+
+  /** Every multiple of one part of a whole. */
+  private static List<Long> multiples(int parts) {
+    return LongStream.rangeClosed(RandomKnowledge.BOTTOM * parts, RandomKnowledge.TOP * parts)
+        .mapToObj(step -> step * (Oracle.SCALE / parts))
+        .toList();
   }
 
   private Set<Long> amounts(Reading reading, Build build, Map<String, Object> known) {

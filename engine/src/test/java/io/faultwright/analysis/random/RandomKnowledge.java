@@ -37,6 +37,7 @@ public final class RandomKnowledge {
   private static final int SPAN = TOP - BOTTOM;
 
   public static final String SYMPTOM = "complaint";
+  static final String DIFFERENCE = "difference";
 
   private final Random random;
   private final KnowledgeBaseBuilder base = new KnowledgeBaseBuilder();
@@ -111,8 +112,9 @@ public final class RandomKnowledge {
       words.add("word-" + i);
       base.reading("word-" + i, choice(2 + random.nextInt(2)), Access.OUTSIDE, 1, applies());
     }
-    switch (random.nextInt(4)) {
+    switch (random.nextInt(5)) {
       case 0 -> free();
+      case 4 -> difference();
       case 1 -> follower("follower", 1 + random.nextInt(2));
       case 2 -> {
         follower("follower", 1);
@@ -139,6 +141,21 @@ public final class RandomKnowledge {
 
   private void free() {
     measured("free");
+  }
+
+  /** Two readings and how far they are apart; at times with fixed limits of that. */
+  private void difference() {
+    measured("left");
+    measured("right");
+    base.applies("left", applies());
+    base.difference(DIFFERENCE, "left", "right");
+    amounts.add(DIFFERENCE);
+    if (random.nextBoolean()) {
+      limited.add(DIFFERENCE);
+      LimitsTableBuilder fixed = LimitsTableBuilder.fixed(DIFFERENCE, "family");
+      rows(builds -> fixedRow(fixed, builds));
+      base.limits(fixed.build());
+    }
   }
 
   private void measured(String id) {
@@ -267,10 +284,14 @@ public final class RandomKnowledge {
     return switch (random.nextInt(9)) {
       case 0, 1 -> word();
       case 2 -> equipment(random.nextInt(3));
-      case 3 -> refusals ? notTaken(any(amounts)) : amount();
+      case 3 -> refusals ? notTaken(observed()) : amount();
       case 4, 5 -> amount();
       default -> limited.isEmpty() ? word() : side();
     };
+  }
+
+  private String observed() {
+    return any(amounts.stream().filter(id -> !id.equals(DIFFERENCE)).toList());
   }
 
   private Condition word() {

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
  * witness, over seeded random knowledge bases. {@code -Drandom.knowledge=10000} runs more of them.
  */
 class RandomKnowledgeTest {
-  private static final int COUNT = Integer.getInteger("random.knowledge", 2_000);
+  private static final int COUNT = Integer.getInteger("random.knowledge", 1_000);
 
   @Test
   void gapsAndContradictionsEqualBruteForceAndDroolsAgreesOnEveryWitness() {

@@ -79,7 +79,8 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
     }
 
     private void computed() {
-      switch (random.nextInt(4)) {
+      switch (random.nextInt(5)) {
+        case 4 -> twins();
         case 0 -> derive("z-twin", Map.of("a", 1));
         case 1 -> derive("z-difference", Map.of("a", 1, "b", -1));
         case 2 -> {
@@ -90,6 +91,19 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
           derive("difference", Map.of("a", 1, "b", -1));
           derive("twin", Map.of("difference", 1));
         }
+      }
+    }
+
+    /** Old and new limits of two readings, all of which follow a third. */
+    private void twins() {
+      if (!observed.contains("c")) {
+        observe("c");
+      }
+      for (String id : List.of("a", "b")) {
+        derive(id + "-new", Map.of(id, 1));
+        table(id, "c", random.nextInt(2));
+        table(id + "-new", "c", random.nextInt(2));
+        limited.addAll(List.of(id, id + "-new"));
       }
     }
 
@@ -112,7 +126,10 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
 
     private void table(String id) {
       String driver = any(all);
-      int kind = driver.equals(id) || drives(id, driver) ? 2 : random.nextInt(3);
+      table(id, driver, driver.equals(id) || drives(id, driver) ? 2 : random.nextInt(3));
+    }
+
+    private void table(String id, String driver, int kind) {
       LimitsTableBuilder table =
           switch (kind) {
             case 0 -> LimitsTableBuilder.interpolated(id, driver, "family");

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
  * knowledge bases. {@code -Drandom.coupled=5000} runs more of them.
  */
 class CouplingTest {
-  private static final int COUNT = Integer.getInteger("random.coupled", 300);
+  private static final int COUNT = Integer.getInteger("random.coupled", 200);
 
   @Test
   void everyPointLiesInAnAllowedCombination() {

@@ -1,0 +1,22 @@
+package io.faultwright.analysis.space;
+
+import java.math.BigInteger;
+
+/** A set of situations that is worked out step by step, with bounds while it is not yet whole. */
+public interface Bounded {
+  /**
+   * The set.
+   *
+   * @throws OutOfTime at the deadline; what was worked out until then is kept
+   */
+  int whole();
+
+  /** Situations that are surely in it: all of them once it is whole. */
+  int known();
+
+  /** At least so many cell combinations are in it. */
+  BigInteger atLeast();
+
+  /** At most so many cell combinations are in it. */
+  BigInteger atMost();
+}

@@ -1,0 +1,52 @@
+package io.faultwright.wording;
+
+import io.faultwright.model.Derived;
+import io.faultwright.quantity.Decimals;
+import io.faultwright.quantity.Unit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** How a derived reading is computed, in words: what is added first, then what is taken away. */
+final class Computation {
+  private final Subjects subjects;
+
+  Computation(Subjects subjects) {
+    this.subjects = subjects;
+  }
+
+  /**
+   * For instance {@code Room temperature − Coil temperature}.
+   *
+   * @param unit of the result, to tell factors from conversions of units
+   * @param operand the words for an operand
+   */
+  String words(Derived derived, Unit unit, UnaryOperator<String> operand) {
+    List<Map.Entry<String, BigFraction>> terms =
+        derived.terms().entrySet().stream()
+            .sorted(Comparator.comparing(term -> -term.getValue().signum()))
+            .toList();
+    StringBuilder words = new StringBuilder();
+    for (Map.Entry<String, BigFraction> term : terms) {
+      boolean minus = term.getValue().signum() < 0;
+      words.append(sign(minus, words.isEmpty())).append(factor(term, unit));
+      words.append(operand.apply(term.getKey()));
+    }
+    return words.toString();
+  }
+
+  private static String sign(boolean minus, boolean first) {
+    if (first) {
+      return minus ? "−" : "";
+    }
+    return minus ? " − " : " + ";
+  }
+
+  private String factor(Map.Entry<String, BigFraction> term, Unit unit) {
+    BigFraction size = term.getValue().signum() < 0 ? term.getValue().negate() : term.getValue();
+    BigFraction converted = subjects.unit(term.getKey()).scale().divide(unit.scale());
+    return size.equals(converted) ? "" : Decimals.show(size.divide(converted)) + " × ";
+  }
+}
