@@ -94,6 +94,32 @@ class ComparingTest {
   }
 
   @Test
+  void aDifferenceIsComparedInWhateverUnits() {
+    String rules =
+        DemoYaml.SMALL
+            .replace(
+                "  pressure: {",
+                "  air: { ask: Air, unit: °C, range: -20 to 40 }\n"
+                    + "  coil: { ask: Coil, unit: °C, range: -40 to 40 }\n"
+                    + "  gap: { difference: [air, coil] }\n"
+                    + "  pressure: {")
+            .replace("{ lamp: v8 }", "{ lamp: v8, gap: above 9 K }");
+    Comparison same =
+        Pair.of(rules)
+            .edit("handbook.yaml", "unit: °C, range: -20 to 40", "unit: °F, range: -4 to 104")
+            .edit("handbook.yaml", "gap: above 9 K", "gap: above 16.2 Δ°F")
+            .comparison();
+    assertTrue(same.sameMeaning());
+    SymptomChange other =
+        changed(
+            Pair.of(rules).edit("handbook.yaml", "gap: above 9 K", "gap: above 7 K").comparison(),
+            "dark");
+    assertEquals(
+        "[RegionTest[reading=lamp, accepts=v8], RegionTest[reading=gap, accepts=above 7 K and at most 9 K]]",
+        other.regions().get(0).readings().toString());
+  }
+
+  @Test
   void everyOutcomeIsTold() {
     Pair pair =
         Pair.of(DemoYaml.SMALL)

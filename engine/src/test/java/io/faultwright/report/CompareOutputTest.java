@@ -39,7 +39,8 @@ class CompareOutputTest {
         List.of("handbook", "before", "after", "sameMeaning", "equipment", "symptoms", "edits"),
         names(report));
     JsonNode symptom = report.get("symptoms").get(0);
-    assertEquals(List.of("id", "unchanged", "proof", "share", "regions"), names(symptom));
+    assertEquals(
+        List.of("id", "unchanged", "proof", "share", "complete", "regions"), names(symptom));
     assertEquals(
         List.of("before", "after", "equipment", "readings", "witness", "share", "replayed"),
         names(symptom.get("regions").get(0)));

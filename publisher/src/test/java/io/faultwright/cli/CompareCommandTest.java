@@ -131,9 +131,11 @@ class CompareCommandTest {
     assertEquals(0, run("compare", "revision-2", kb("old")), err.toString());
     assertEquals(1, run("compare", "revision-1", "main", "--of", kb("old")), err.toString());
     assertEquals(2, run("compare", "revision-1", "revision-2"));
-    assertTrue(err.toString().contains("name the folder with `--of`"), err.toString());
+    assertTrue(err.toString().contains("name the knowledge base with `--of`"), err.toString());
     assertEquals(2, run("compare", "revison-1", kb("old")));
     assertTrue(err.toString().contains("did you mean `revision-1`?"), err.toString());
+    assertEquals(2, run("compare", kb("odl"), "revision-1"));
+    assertTrue(err.toString().contains("did you mean `" + kb("old") + "`?"), err.toString());
   }
 
   private static void commit(Git git, String tag) throws Exception {
