@@ -4,14 +4,18 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.InInterval;
 import io.faultwright.model.Condition.OneOf;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Conditions as diagrams, by strong three-valued logic (Kleene, 1938). */
 final class ConditionDiagrams {
   private final Space space;
   private final Diagrams diagrams;
+  private final Map<Condition.Test, int[]> known = new IdentityHashMap<>();
 
   ConditionDiagrams(Space space, Diagrams diagrams) {
     this.space = space;
@@ -48,7 +52,22 @@ final class ConditionDiagrams {
         all -> joined(all.parts(), aspect, aspect.asksForTruth()),
         any -> joined(any.parts(), aspect, !aspect.asksForTruth()),
         not -> where(not.part(), aspect.ofNegation()),
-        test -> test(test, aspect));
+        test -> known(test, aspect));
+  }
+
+  /** Worked out once for each test as it stands in a file; many questions ask for it again. */
+  private int known(Condition.Test test, Aspect aspect) {
+    int[] diagram = known.computeIfAbsent(test, key -> filled());
+    if (diagram[aspect.ordinal()] < 0) {
+      diagram[aspect.ordinal()] = test(test, aspect);
+    }
+    return diagram[aspect.ordinal()];
+  }
+
+  private static int[] filled() {
+    int[] none = new int[Aspect.values().length];
+    Arrays.fill(none, -1);
+    return none;
   }
 
   /** Parts that must all be so, or of which one must; the deepest first, which is cheapest. */
