@@ -12,10 +12,12 @@ import java.util.stream.Stream;
  *
  * @param id identifier
  * @param title in the new revision
- * @param regions where the outcome changed; together exactly all such situations
+ * @param regions where the outcome changed; together all such situations, unless there are more
+ * @param more whether there are such situations outside of the regions: too many to read
  * @param share how many of the situations that can be told apart have a different outcome
  */
-public record SymptomChange(String id, String title, List<ChangedRegion> regions, Share share) {
+public record SymptomChange(
+    String id, String title, List<ChangedRegion> regions, boolean more, Share share) {
   public SymptomChange {
     regions = List.copyOf(regions);
   }
@@ -38,6 +40,6 @@ public record SymptomChange(String id, String title, List<ChangedRegion> regions
 
   /** The same with every region changed. */
   public SymptomChange with(UnaryOperator<ChangedRegion> change) {
-    return new SymptomChange(id, title, regions.stream().map(change).toList(), share);
+    return new SymptomChange(id, title, regions.stream().map(change).toList(), more, share);
   }
 }

@@ -72,6 +72,7 @@ public final class CompareJson {
       json.writeBooleanField("unchanged", symptom.unchanged());
       json.writeStringField("proof", "exact");
       Json.share(json, "share", Optional.of(symptom.share()));
+      json.writeBooleanField("complete", !symptom.more());
       regions(json, symptom.regions());
       json.writeEndObject();
     }

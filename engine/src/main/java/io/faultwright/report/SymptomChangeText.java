@@ -36,7 +36,8 @@ final class SymptomChangeText {
         + (shared.isEmpty() ? "" : Block.of("in all of them", lines(shared)) + "\n")
         + alike.values().stream()
             .map(regions -> alike(regions, shared))
-            .collect(Collectors.joining());
+            .collect(Collectors.joining())
+        + (symptom.more() ? "  and more situations than can be listed here\n\n" : "");
   }
 
   private String heading(SymptomChange symptom) {

@@ -52,7 +52,7 @@ class ComparingTest {
     Comparison comparison =
         Pair.ofDemo()
             .edit("faults/drain.yaml", "Replace the", "Renew the")
-            .edit("cautions.yaml", "Lock", "Firmly lock")
+            .edit("cautions.yaml", "Live parts will kill", "Live parts kill")
             .comparison();
     assertTrue(comparison.sameMeaning());
     assertFalse(comparison.edits(Concern.WORK).isEmpty());
@@ -91,6 +91,32 @@ class ComparingTest {
             .comparison();
     assertTrue(comparison.sameMeaning());
     assertEquals(List.of("work reading pressure unit"), names(comparison));
+  }
+
+  @Test
+  void aDifferenceIsComparedInWhateverUnits() {
+    String rules =
+        DemoYaml.SMALL
+            .replace(
+                "  pressure: {",
+                "  air: { ask: Air, unit: °C, range: -20 to 40 }\n"
+                    + "  coil: { ask: Coil, unit: °C, range: -40 to 40 }\n"
+                    + "  gap: { difference: [air, coil] }\n"
+                    + "  pressure: {")
+            .replace("{ lamp: v8 }", "{ lamp: v8, gap: above 9 K }");
+    Comparison same =
+        Pair.of(rules)
+            .edit("handbook.yaml", "unit: °C, range: -20 to 40", "unit: °F, range: -4 to 104")
+            .edit("handbook.yaml", "gap: above 9 K", "gap: above 16.2 Δ°F")
+            .comparison();
+    assertTrue(same.sameMeaning());
+    SymptomChange other =
+        changed(
+            Pair.of(rules).edit("handbook.yaml", "gap: above 9 K", "gap: above 7 K").comparison(),
+            "dark");
+    assertEquals(
+        "[RegionTest[reading=lamp, accepts=v8], RegionTest[reading=gap, accepts=above 7 K and at most 9 K]]",
+        other.regions().get(0).readings().toString());
   }
 
   @Test
@@ -147,8 +173,8 @@ class ComparingTest {
         Pair.of(DemoYaml.SMALL)
             .edit(
                 "handbook.yaml",
-                "pressure: { ask: How much?, unit: bar(g), range: 0 to 10 }",
-                "pressure: { ask: How much?, values: yes/no }")
+                "pressure: { ask: How much, unit: bar(g), range: 0 to 10 }",
+                "pressure: { ask: How much, values: yes/no }")
             .edit(
                 "handbook.yaml",
                 "limits: { pressure: { by: [model], rows: [{ low: 2, high: 4 }] } }",

@@ -17,7 +17,7 @@ final class DemoYaml {
         lamp:
           ask: Which lamp is lit?
           values: { v1: one, v2: two, v3: three, v4: four, v5: five, v6: six, v7: seven, v8: eight, x: other }
-        pressure: { ask: How much?, unit: bar(g), range: 0 to 10 }
+        pressure: { ask: How much, unit: bar(g), range: 0 to 10 }
       limits: { pressure: { by: [model], rows: [{ low: 2, high: 4 }] } }
       faults:
         f1: { title: One, remedy: [Replace it.], verify: [Look.] }
@@ -26,7 +26,7 @@ final class DemoYaml {
         other:
           title: Other
           rules:
-            all: { when: {}, conclude: f1, because: So. }
+            always: { when: {}, conclude: f1, because: So. }
         dark:
           title: It is dark
           applies: {}

@@ -47,6 +47,13 @@ final class KnowledgeBaseFolder {
   }
 
   private String helpForMissing() {
+    return near(folder)
+        .map(path -> "did you mean `" + path + "`?")
+        .orElse("give the folder that holds `" + FolderReader.MARKER + "`");
+  }
+
+  /** The folder beside one that is not there whose name comes nearest. */
+  static Optional<Path> near(Path folder) {
     Path parent = Optional.ofNullable(folder.getParent()).orElse(Path.of("."));
     List<String> folders =
         Optional.ofNullable(parent.toFile().listFiles(File::isDirectory)).stream()
@@ -56,7 +63,6 @@ final class KnowledgeBaseFolder {
             .toList();
     return Optional.ofNullable(folder.getFileName())
         .flatMap(name -> NearMatch.of(name.toString(), folders))
-        .map(name -> "did you mean `" + folder.resolveSibling(name) + "`?")
-        .orElse("give the folder that holds `" + FolderReader.MARKER + "`");
+        .map(folder::resolveSibling);
   }
 }

@@ -41,7 +41,8 @@ final class Revision {
   }
 
   private Problem named(Problem problem) {
-    String message = word + " revision `" + name + "`: " + problem.message();
+    String which = problem.message().contains("`" + name + "`") ? "" : " `" + name + "`";
+    String message = word + " revision" + which + ": " + problem.message();
     return new Problem(problem.places(), message, problem.help());
   }
 

@@ -60,7 +60,17 @@ final class Revisions {
         List.of(
             new Problem(
                 List.of(),
-                "`" + revision + "` is no folder; a revision of which knowledge base is meant",
-                "name the folder with `--of`")));
+                "`" + revision + "` is no folder, and no folder says of what it is a revision",
+                near(revision)
+                    .map(path -> "did you mean `" + path + "`?")
+                    .orElse("name the knowledge base with `--of`"))));
+  }
+
+  private static Optional<Path> near(String name) {
+    try {
+      return KnowledgeBaseFolder.near(Path.of(name));
+    } catch (InvalidPathException revision) {
+      return Optional.empty();
+    }
   }
 }

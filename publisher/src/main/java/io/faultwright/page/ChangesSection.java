@@ -28,8 +28,10 @@ public record ChangesSection(
    * @param link to it
    * @param always what all its changes have in common
    * @param changes one for each way in which the outcome changed
+   * @param more whether there are more situations than are listed
    */
-  public record ChangedComplaint(Link link, List<Fact> always, List<Change> changes) {}
+  public record ChangedComplaint(
+      Link link, List<Fact> always, List<Change> changes, boolean more) {}
 
   /**
    * One change of an outcome.

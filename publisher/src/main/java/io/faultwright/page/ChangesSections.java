@@ -85,7 +85,8 @@ final class ChangesSections {
         facts.of(always),
         alike.entrySet().stream()
             .map(entry -> change(entry.getKey(), entry.getValue(), always))
-            .toList());
+            .toList(),
+        symptom.more());
   }
 
   private Change change(

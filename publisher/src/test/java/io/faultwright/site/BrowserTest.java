@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import io.faultwright.model.KnowledgeBase;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,11 +34,9 @@ class BrowserTest {
   static void publish() throws IOException {
     browser = Browser.open();
     String long1 = "x".repeat(300);
-    site =
-        Published.publish(
-            new SampleBook(text -> text.length() > 25 ? text + " " + long1 : text).build(),
-            Options.draft(List.of(), false),
-            temp.resolve("site"));
+    KnowledgeBase kb =
+        new SampleBook(text -> text.length() > 25 ? text + " " + long1 : text).build();
+    site = Published.publish(kb, SampleChanges.draft(kb, List.of(), false), temp.resolve("site"));
   }
 
   @AfterAll

@@ -49,7 +49,9 @@ class SiteTest {
             .in("ice-left", List.of("fan"));
     site =
         Published.publish(
-            SampleBook.plain(), Options.draft(List.of(finding), false), temp.resolve("site"));
+            SampleBook.plain(),
+            SampleChanges.draft(SampleBook.plain(), List.of(finding), false),
+            temp.resolve("site"));
   }
 
   @Test
@@ -72,7 +74,8 @@ class SiteTest {
             "reading/valve-voltage.html",
             "safety.html",
             "symptom/ice-left.html",
-            "symptom/room-too-warm.html"),
+            "symptom/room-too-warm.html",
+            "what-changed.html"),
         site.pages().toList());
     assertTrue(site.files().containsKey("charts/ice-left-1.svg"));
     assertTrue(site.files().containsKey("style.css"));

@@ -48,6 +48,7 @@ public final class ChangeAnalysis {
         after.symptom().id(),
         after.symptom().title(),
         regions,
+        differences.map(Differences::more).orElse(false),
         differences.map(Differences::share).orElse(new Share(0, 0, true)));
   }
 

@@ -23,12 +23,16 @@ import java.util.TreeMap;
 
 /** Where two outcomes differ, in boxes of one kind of difference each. */
 final class Differences {
+  /** Boxes for one change of an outcome; nobody reads more. */
+  private static final int MOST = 16;
+
   private final OutcomePairs outcomes;
   private final Space space;
   private final Diagrams diagrams;
   private final int belonging;
   private final TightWords words;
   private int changed = Diagrams.NONE;
+  private boolean more;
 
   Differences(OutcomePairs outcomes) {
     this.outcomes = outcomes;
@@ -58,8 +62,10 @@ final class Differences {
       return List.of();
     }
     changed = diagrams.or(changed, both);
-    return new Regions(space)
-        .cover(both, belonging).stream().map(box -> region(from, to, both, box)).toList();
+    Regions regions = new Regions(space);
+    List<Box> boxes = regions.cover(both, belonging, MOST);
+    more |= regions.without(both, boxes) != Diagrams.NONE;
+    return boxes.stream().map(box -> region(from, to, both, box)).toList();
   }
 
   private ChangedRegion region(Outcome from, Outcome to, int both, Box box) {
@@ -82,7 +88,12 @@ final class Differences {
     return new Situation(witness.equipment(), readings);
   }
 
-  /** All situations in the regions that were found. */
+  /** Whether some situations are in none of the regions that were found. */
+  boolean more() {
+    return more;
+  }
+
+  /** All situations whose outcome changed. */
   Share share() {
     return share(changed);
   }

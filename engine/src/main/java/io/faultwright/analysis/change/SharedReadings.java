@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -44,7 +45,7 @@ final class SharedReadings {
     return sameKind(one.domain(), other.domain())
         && one.operands().equals(other.operands())
         && one.operands().stream().noneMatch(this::changedNature)
-        && computed(one, before).equals(computed(other, after));
+        && computed(one, before, other).equals(computed(other, after, other));
   }
 
   private static boolean sameKind(Domain one, Domain other) {
@@ -55,34 +56,41 @@ final class SharedReadings {
         mine -> other.match(measured -> false, choice -> true));
   }
 
-  /** How a reading of one revision is computed, in the shared names and units. */
-  private Optional<Derived> computed(Reading reading, KnowledgeBase side) {
-    return reading.derived().map(own -> computed(reading, own, side));
+  /**
+   * How a reading of one revision is computed, in the shared names and units.
+   *
+   * @param like a reading in the unit of the result
+   */
+  private Optional<Derived> computed(Reading reading, KnowledgeBase side, Reading like) {
+    return reading
+        .derived()
+        .map(own -> computed(own, side, value -> convert(value, reading, like)));
   }
 
-  private Derived computed(Reading reading, Derived own, KnowledgeBase side) {
-    BigFraction constant = value(reading, own, side, Optional.empty());
+  private static BigFraction convert(BigFraction value, Reading from, Reading to) {
+    return unit(from).convert(value, unit(to));
+  }
+
+  private Derived computed(Derived own, KnowledgeBase side, UnaryOperator<BigFraction> result) {
+    BigFraction constant = result.apply(value(own, side, Optional.empty()));
     SortedMap<String, BigFraction> terms = new TreeMap<>();
     for (String operand : own.terms().keySet()) {
-      BigFraction one = value(reading, own, side, Optional.of(operand));
+      BigFraction one = result.apply(value(own, side, Optional.of(operand)));
       terms.put(name(operand, side), one.subtract(constant));
     }
     return new Derived(terms, constant);
   }
 
-  /** Its value where one operand is 1 and the others are 0, all in shared units. */
-  private BigFraction value(
-      Reading reading, Derived own, KnowledgeBase side, Optional<String> one) {
-    BigFraction value =
-        own.value(
-                id -> {
-                  boolean isOne = one.equals(Optional.of(id));
-                  BigFraction shared = isOne ? BigFraction.ONE : BigFraction.ZERO;
-                  return Optional.of(
-                      unit(name(id, side)).convert(shared, unit(side.readings().get(id))));
-                })
-            .orElseThrow();
-    return unit(reading).convert(value, unit(name(reading.id(), side)));
+  /** The value, in its own unit, where one operand is 1 and the others are 0 in shared units. */
+  private BigFraction value(Derived own, KnowledgeBase side, Optional<String> one) {
+    return own.value(
+            id -> {
+              boolean isOne = one.equals(Optional.of(id));
+              BigFraction shared = isOne ? BigFraction.ONE : BigFraction.ZERO;
+              Unit unit = unit(side.readings().get(id));
+              return Optional.of(unit(name(id, side)).convert(shared, unit));
+            })
+        .orElseThrow();
   }
 
   private String name(String id, KnowledgeBase side) {
@@ -91,9 +99,14 @@ final class SharedReadings {
 
   /** The shared unit of a quantity: that of the new revision where it has the reading. */
   private Unit unit(String name) {
+    return unit(current(name));
+  }
+
+  /** The reading of a shared name, as the new revision has it where it does. */
+  private Reading current(String name) {
     Reading current = after.readings().get(name);
     String id = name.endsWith(SharedNames.BEFORE) ? name.replace(SharedNames.BEFORE, "") : name;
-    return unit(current == null ? before.readings().get(id) : current);
+    return current == null ? before.readings().get(id) : current;
   }
 
   private static Unit unit(Reading reading) {
@@ -118,7 +131,7 @@ final class SharedReadings {
         reading,
         reading.domain(),
         reading.applies(),
-        computed(reading, side));
+        computed(reading, side, current(name(reading.id(), side))));
   }
 
   private static Reading joined(Reading current, Reading old) {

@@ -59,6 +59,7 @@ final class WorkPassages {
         .thing(Concern.RULES, "reading", reading.id(), reading.place())
         .rules("values", domain.match(m -> range(reading, m), WorkPassages::ids), values(reading))
         .rules("applies", keys.of(reading.applies()), words.condition(reading.applies()))
+        .rules("difference", computed(reading), computed(reading))
         .work("unit", domain.<String>match(measured -> measured.unit().symbol(), choice -> ""))
         .lines("how", reading.how())
         .work("where", reading.where())
@@ -73,6 +74,14 @@ final class WorkPassages {
         .text("normal", String.join("\n", reading.normal()))
         .text("minutes", Decimals.show(reading.minutes()))
         .text("guide", reading.guide());
+  }
+
+  /** What a reading is computed from; empty where it is observed. */
+  private static String computed(Reading reading) {
+    return reading
+        .derived()
+        .map(form -> form.terms() + " + " + Decimals.show(form.constant()))
+        .orElse("");
   }
 
   private String range(Reading reading, Domain.Measured measured) {
