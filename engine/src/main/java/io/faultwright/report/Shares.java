@@ -15,7 +15,17 @@ final class Shares {
   static String words(Share share) {
     return share.exact()
         ? percent(share.low())
-        : "between " + percent(share.low()) + " and " + percent(share.high()) + " (bounds)";
+        : "between "
+            + bound(share.low(), RoundingMode.FLOOR)
+            + " and "
+            + bound(share.high(), RoundingMode.CEILING)
+            + " (bounds)";
+  }
+
+  /** Four digits, rounded so that the bound stays one. */
+  private static String bound(double part, RoundingMode away) {
+    BigDecimal shown = BigDecimal.valueOf(part).multiply(HUNDRED).round(new MathContext(4, away));
+    return shown.stripTrailingZeros().toPlainString() + " %";
   }
 
   /** Two significant digits below ten percent, whole percents above; never rounded to 0 or 100. */

@@ -21,7 +21,7 @@ import org.kie.dmn.validation.dtanalysis.model.DTAnalysis;
 public final class Benchmark {
   private static final long SEED = 20260302;
 
-  /** How many rules are taken out, and how many widened, where there is to be something to find. */
+  /** How many rules are taken out, and how many widened, where there is something to find. */
   private static final int DEFECTS = 5;
 
   private Benchmark() {}
@@ -64,7 +64,8 @@ public final class Benchmark {
 
   private static Table damaged(int rules, int columns) {
     Defects defects = new Defects(SEED);
-    Table whole = partition(rules + DEFECTS, columns);
+    int all = rules + DEFECTS;
+    Table whole = PartitionTable.of(Columns.coarse(columns), all, all, SEED);
     return defects.widened(defects.without(whole, DEFECTS), DEFECTS);
   }
 

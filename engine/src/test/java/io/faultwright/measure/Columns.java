@@ -15,6 +15,17 @@ final class Columns {
     return IntStream.range(0, count).mapToObj(i -> i % 2 == 0 ? amount(i) : choice(i, 4)).toList();
   }
 
+  /** Quantities that are cut at 25, 50 and 75 only, and choices of four values, in turn. */
+  static List<Column> coarse(int count) {
+    return IntStream.range(0, count)
+        .mapToObj(
+            i ->
+                i % 2 == 0
+                    ? new Column.Amount("quantity-" + i, 0, TOP, TOP / 4, "K")
+                    : choice(i, 4))
+        .toList();
+  }
+
   static List<Column> choices(int count, int values) {
     return IntStream.range(0, count).<Column>mapToObj(i -> choice(i, values)).toList();
   }

@@ -33,7 +33,7 @@ final class CheckCommand implements Callable<Integer> {
       names = "--seconds",
       paramLabel = "N",
       converter = SecondsConverter.class,
-      description = "Stop the analyses after N seconds; the rest is `not computed`.")
+      description = "Stop the analyses after N seconds; shares not finished by then are bounds.")
   private Optional<Duration> seconds;
 
   @Option(names = "--strict", description = "Let warnings count as errors.")

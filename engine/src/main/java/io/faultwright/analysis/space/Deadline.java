@@ -1,24 +1,26 @@
 package io.faultwright.analysis.space;
 
 import java.time.Duration;
+import java.util.function.LongSupplier;
 
 /**
  * When an analysis has to stop.
  *
- * @param nanos on the scale of {@link System#nanoTime}
+ * @param nanos on the scale of the clock
+ * @param clock nanoseconds, on any scale
  */
-public record Deadline(long nanos) {
+public record Deadline(long nanos, LongSupplier clock) {
   /** As long as it takes. */
-  public static final Deadline NEVER = new Deadline(System.nanoTime() + Long.MAX_VALUE / 2);
+  public static final Deadline NEVER = new Deadline(Long.MAX_VALUE / 2, () -> 0);
 
   /** So long from now. */
   public static Deadline in(Duration time) {
-    return new Deadline(System.nanoTime() + time.toNanos());
+    return new Deadline(System.nanoTime() + time.toNanos(), System::nanoTime);
   }
 
   /** Time left; zero or less once it has passed. */
   public long nanosLeft() {
-    return nanos - System.nanoTime();
+    return nanos - clock.getAsLong();
   }
 
   /**
