@@ -2,7 +2,10 @@ package io.faultwright.change;
 
 import io.faultwright.finding.RegionTest;
 import io.faultwright.finding.Share;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -25,6 +28,16 @@ public record SymptomChange(
   /** Whether no situation has a different outcome. */
   public boolean unchanged() {
     return regions.isEmpty();
+  }
+
+  /** The regions, those together whose outcome changed in the same way; largest first. */
+  public List<List<ChangedRegion>> alike() {
+    Map<List<Outcome>, List<ChangedRegion>> alike = new LinkedHashMap<>();
+    for (ChangedRegion region : regions) {
+      List<Outcome> turn = List.of(region.before(), region.after());
+      alike.computeIfAbsent(turn, key -> new ArrayList<>()).add(region);
+    }
+    return List.copyOf(alike.values());
   }
 
   /** What every region says of equipment and readings, where there are several. */

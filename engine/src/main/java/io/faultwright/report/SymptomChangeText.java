@@ -4,9 +4,7 @@ import io.faultwright.change.ChangedRegion;
 import io.faultwright.change.SymptomChange;
 import io.faultwright.finding.RegionTest;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What changed in one symptom: what all regions share is said once. */
@@ -23,18 +21,9 @@ final class SymptomChangeText {
 
   String of(SymptomChange symptom) {
     List<RegionTest> shared = symptom.shared();
-    Map<List<Object>, List<ChangedRegion>> alike = new LinkedHashMap<>();
-    symptom
-        .regions()
-        .forEach(
-            region ->
-                alike
-                    .computeIfAbsent(
-                        List.of(region.before(), region.after()), key -> new ArrayList<>())
-                    .add(region));
     return heading(symptom)
         + (shared.isEmpty() ? "" : Block.of("in all of them", lines(shared)) + "\n")
-        + alike.values().stream()
+        + symptom.alike().stream()
             .map(regions -> alike(regions, shared))
             .collect(Collectors.joining())
         + (symptom.more() ? "  and more situations than can be listed here\n\n" : "");

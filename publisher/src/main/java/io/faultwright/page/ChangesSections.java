@@ -71,29 +71,17 @@ final class ChangesSections {
 
   private ChangedComplaint complaint(SymptomChange symptom) {
     List<RegionTest> always = symptom.shared();
-    Map<List<Outcome>, List<ChangedRegion>> alike = new LinkedHashMap<>();
-    symptom
-        .regions()
-        .forEach(
-            region ->
-                alike
-                    .computeIfAbsent(
-                        List.of(region.before(), region.after()), key -> new ArrayList<>())
-                    .add(region));
     return new ChangedComplaint(
         desk.links().symptom(symptom.id()),
         facts.of(always),
-        alike.entrySet().stream()
-            .map(entry -> change(entry.getKey(), entry.getValue(), always))
-            .toList(),
+        symptom.alike().stream().map(regions -> change(regions, always)).toList(),
         symptom.more());
   }
 
-  private Change change(
-      List<Outcome> outcomes, List<ChangedRegion> regions, List<RegionTest> always) {
+  private Change change(List<ChangedRegion> regions, List<RegionTest> always) {
     return new Change(
-        words(outcomes.get(0), before),
-        words(outcomes.get(1), desk.words()),
+        words(regions.get(0).before(), before),
+        words(regions.get(0).after(), desk.words()),
         regions.stream().map(region -> where(region, always)).toList());
   }
 

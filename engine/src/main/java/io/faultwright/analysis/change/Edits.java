@@ -2,9 +2,11 @@ package io.faultwright.analysis.change;
 
 import io.faultwright.change.Edit;
 import io.faultwright.change.Edit.Concern;
+import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.wording.RuleText;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Finds what is written differently in two revisions, whether or not it means something else. */
 public final class Edits {
@@ -27,27 +29,19 @@ public final class Edits {
                 passages
                     .thing(Concern.TEXT, "guide", guide.id(), guide.place())
                     .text("text", guide.markdown()));
-    kb.cases()
-        .values()
-        .forEach(
-            one ->
-                passages
-                    .thing(Concern.CASES, "case", one.id(), one.place())
-                    .put(Concern.CASES, "symptom", one.symptom(), one.symptom())
-                    .put(Concern.CASES, "given", one.given().toString(), "")
-                    .put(
-                        Concern.CASES,
-                        "expect",
-                        one.expect().toString(),
-                        String.join(
-                            ", ",
-                            new TreeSet<>(
-                                one.expect().stream()
-                                    .map(io.faultwright.wording.RuleText::answer)
-                                    .toList())))
-                    .put(Concern.CASES, "note", one.note(), one.note())
-                    .put(
-                        Concern.CASES, "origin", one.origin().orElse(""), one.origin().orElse("")));
+    kb.cases().values().forEach(recorded -> recorded(passages, recorded));
     return passages;
+  }
+
+  private static void recorded(Passages passages, Case recorded) {
+    String expected =
+        recorded.expect().stream().map(RuleText::answer).collect(Collectors.joining(", "));
+    passages
+        .thing(Concern.CASES, "case", recorded.id(), recorded.place())
+        .cases("symptom", recorded.symptom())
+        .put(Concern.CASES, "given", recorded.given().toString(), "")
+        .cases("expect", expected)
+        .cases("note", recorded.note())
+        .cases("origin", recorded.origin().orElse(""));
   }
 }

@@ -74,6 +74,10 @@ final class Passages {
       return work(field, words.orElse(""));
     }
 
+    Filling cases(String field, String words) {
+      return put(Concern.CASES, field, words, words);
+    }
+
     /** A part of the rules, which may be said in other words and mean the same. */
     Filling rules(String field, String key, String words) {
       return put(Concern.RULES, field, key, words);

@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A limits table whose figures do not slope: a test against it is one against plain numbers. */
@@ -60,9 +61,8 @@ final class StepwiseLimits {
     return pieces;
   }
 
-  private static java.util.stream.Stream<BigFraction> ends(Interval interval) {
-    return java.util.stream.Stream.of(interval.low(), interval.high())
-        .map(end -> end.orElseThrow().value());
+  private static Stream<BigFraction> ends(Interval interval) {
+    return Stream.of(interval.low(), interval.high()).map(end -> end.orElseThrow().value());
   }
 
   /** The driver's range as single values at the ends of rows, and what lies between them. */

@@ -9,6 +9,7 @@ import io.faultwright.model.Reading;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.wording.Wording;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -94,7 +95,7 @@ final class WorkPassages {
 
   private static String titles(Domain.Choice choice) {
     return choice.values().stream()
-        .sorted(java.util.Comparator.comparing(NamedValue::id))
+        .sorted(Comparator.comparing(NamedValue::id))
         .map(value -> value.id() + ": " + value.title())
         .collect(Collectors.joining("\n"));
   }

@@ -6,6 +6,7 @@ import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.model.Band;
 import io.faultwright.model.Build;
+import io.faultwright.model.DerivedValues;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
@@ -32,10 +33,12 @@ final class SharedPoints {
   private final KnowledgeBase shared;
   private final Space space;
   private final Random random;
+  private final DerivedValues derived;
 
   SharedPoints(Space space, long seed) {
     this.shared = space.knowledge();
     this.space = space;
+    this.derived = new DerivedValues(shared);
     this.random = new Random(seed);
   }
 
@@ -162,6 +165,7 @@ final class SharedPoints {
       return cell -> cell instanceof Cell.Word || cell instanceof Cell.Stretch;
     }
     return taken(name, situation)
+        .orElseThrow()
         .match(
             word -> cell -> cell instanceof Cell.Word w && w.value().equals(word.id()),
             number ->
@@ -173,8 +177,12 @@ final class SharedPoints {
     return interval.contains(amount);
   }
 
-  private static Value taken(String name, Situation situation) {
-    return situation.readings().get(name.replace(SharedNames.NOW, ""));
+  /** What was observed or follows; empty on equipment without the reading. */
+  private Optional<Value> taken(String name, Situation situation) {
+    String reading = name.replace(SharedNames.NOW, "");
+    return build(situation).satisfies(shared.readings().get(reading).applies())
+        ? Optional.ofNullable(derived.complete(situation).readings().get(reading))
+        : Optional.empty();
   }
 
   private Predicate<Cell> ofSide(String name, Build build, Situation situation) {
@@ -183,8 +191,8 @@ final class SharedPoints {
     }
     LimitsTable table = shared.limits().get(name);
     List<Optional<Value>> values = new ArrayList<>();
-    values.add(Optional.ofNullable(taken(name, situation)));
-    table.driver().ifPresent(d -> values.add(Optional.ofNullable(taken(d, situation))));
+    values.add(taken(name, situation));
+    table.driver().ifPresent(d -> values.add(taken(d, situation)));
     for (Optional<Value> value : values) {
       if (value.isEmpty()) {
         return Cell.Absent.class::isInstance;
@@ -194,7 +202,7 @@ final class SharedPoints {
       }
     }
     BigFraction amount = ((Value.Number) values.get(0).get()).amount();
-    return band(table, build, situation.readings())
+    return band(table, build, derived.complete(situation).readings())
         .<Predicate<Cell>>map(
             band -> cell -> cell instanceof Cell.SideOf at && at.side() == band.side(amount))
         .orElse(Cell.NoFigure.class::isInstance);
