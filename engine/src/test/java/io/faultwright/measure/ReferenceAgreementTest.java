@@ -100,6 +100,36 @@ class ReferenceAgreementTest {
     assertEquals(BigInteger.valueOf(9), left);
   }
 
+  /**
+   * At 100 and 20, by hand: the first rule asks for at least 50 of the second reading, the second
+   * rule for less than 100 of the first. Such slices of no width the reference leaves out.
+   */
+  @Test
+  void aGapOfNoWidthThatTheReferenceLeavesOut() {
+    Table table =
+        new Table(
+            Columns.amounts(2),
+            List.of(
+                new Row("a", List.of(Span.closed(50, 100), Span.closed(50, 100)), "a"),
+                new Row("b", List.of(new Span(0, 200), new Span(1, 201)), "b")));
+    List<Part> point = List.of(Span.closed(100, 100), Span.closed(20, 20));
+    Judgement ours = OurJudgement.of(table, TableBase.space(table));
+    Judgement reference = DmnReference.inNumbers(table).judgement();
+    assertTrue(holds(ours, point));
+    assertFalse(holds(reference, point));
+    assertEquals(new Boxes(table, BoxSubtraction.gaps(table)).cells(), cells(table, ours.gaps()));
+    assertEquals(volume(table, reference), volume(table, ours));
+  }
+
+  private static boolean holds(Judgement judgement, List<Part> point) {
+    return judgement.gaps().stream()
+        .anyMatch(gap -> gap.get(0).meets(point.get(0)) && gap.get(1).meets(point.get(1)));
+  }
+
+  private static BigInteger volume(Table table, Judgement judgement) {
+    return new Boxes(table, judgement.gaps()).volume();
+  }
+
   private static BigInteger cells(Table table, List<List<Part>> boxes) {
     return new Boxes(table, boxes).cells();
   }

@@ -153,6 +153,23 @@ class ComparingTest {
   }
 
   @Test
+  void aStatementAboutOtherReadingsCanLeaveNothingPossible() {
+    String text =
+        DemoYaml.SMALL.replace(
+                "  pressure: { ask",
+                "  fan: { ask: How it runs, values: [slow, fast] }\n  pressure: { ask")
+            + "never:\n  n: { when: { model: A-2, fan: slow }, because: So. }\n";
+    Comparison comparison =
+        Pair.of(text).edit("handbook.yaml", "fan: slow }", "fan: [slow, fast] }").comparison();
+    for (ChangedRegion region : changed(comparison, "dark").regions()) {
+      assertTrue(region.replayed());
+      assertEquals(Kind.CANNOT_HAPPEN, region.after().kind());
+      assertEquals("A-2", region.witness().equipment().get("model"));
+    }
+    assertFalse(changed(comparison, "dark").regions().isEmpty());
+  }
+
+  @Test
   void equipmentOfOneSideIsToldApart() {
     Comparison comparison =
         Pair.of(DemoYaml.SMALL)

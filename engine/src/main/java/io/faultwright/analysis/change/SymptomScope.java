@@ -3,15 +3,19 @@ package io.faultwright.analysis.change;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Test;
+import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Never;
+import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -34,13 +38,18 @@ record SymptomScope(Side side, Symptom symptom, List<Never> nevers, SortedSet<St
 
   /**
    * Both sides of a symptom, the old one first. A general {@code never} counts where it shares a
-   * reading with the symptom of either side, directly or through other statements.
+   * reading with the symptom of either side, directly or through other statements. Where general
+   * statements changed, all of them count: one may now leave nothing possible on some equipment.
    */
   static List<SymptomScope> of(Joined joined, Symptom before, Symptom after) {
     Draft old = new Draft(joined.before(), before);
     Draft current = new Draft(joined.after(), after);
     SortedSet<String> names = new TreeSet<>(old.names());
     names.addAll(current.names());
+    if (!old.statements().equals(current.statements())) {
+      old.takeAll();
+      current.takeAll();
+    }
     while (old.takeRelated(names) | current.takeRelated(names)) {
       names.addAll(old.names());
       names.addAll(current.names());
@@ -69,12 +78,47 @@ record SymptomScope(Side side, Symptom symptom, List<Never> nevers, SortedSet<St
       return asked.stream().map(side::name).toList();
     }
 
+    /** What all general statements say, with the readings and limits they speak of. */
+    Set<String> statements() {
+      ConditionKey key = new ConditionKey(side.own());
+      return side.own().nevers().values().stream()
+          .map(
+              never ->
+                  key.of(never.when())
+                      + readings(never.when()).stream().map(this::meaning).toList())
+          .collect(Collectors.toSet());
+    }
+
+    private String meaning(String id) {
+      Reading reading = side.own().readings().get(id);
+      String limits =
+          Optional.ofNullable(side.own().limits().get(id))
+              .map(
+                  table ->
+                      table.between().toString()
+                          + table.rows().stream().map(this::meaning).toList())
+              .orElse("");
+      return id + reading.domain() + side.having(id) + limits;
+    }
+
+    private String meaning(LimitsTable.Row row) {
+      return side.satisfying(row.builds()) + " " + row.at() + row.low() + row.high();
+    }
+
+    void takeAll() {
+      take(List.copyOf(rest));
+    }
+
+    private void take(List<Never> statements) {
+      chosen.addAll(statements);
+      rest.removeAll(statements);
+      statements.forEach(never -> asked.addAll(readings(never.when())));
+    }
+
     /** Takes every statement that shares a reading with those named; whether there was one. */
     boolean takeRelated(Set<String> names) {
       List<Never> related = rest.stream().filter(never -> isRelated(never, names)).toList();
-      chosen.addAll(related);
-      rest.removeAll(related);
-      related.forEach(never -> asked.addAll(readings(never.when())));
+      take(related);
       return !related.isEmpty();
     }
 
