@@ -21,7 +21,7 @@ final class Columns {
         .mapToObj(
             i ->
                 i % 2 == 0
-                    ? new Column.Amount("quantity-" + i, 0, TOP, TOP / 4, "K")
+                    ? new Column.Amount("quantity-" + i, 0, TOP, TOP / 5, "K")
                     : choice(i, 4))
         .toList();
   }

@@ -1,15 +1,13 @@
 package io.faultwright.analysis.space;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * An order in which subjects that are asked about together stand close to each other; diagrams are
@@ -24,63 +22,93 @@ final class AxisOrder {
   private static final int STEPS = 24;
   private static final long SEED = 20030428;
 
-  private final Collection<Set<String>> together;
+  private final List<String> given;
+  private final int[][] together;
 
   /**
+   * @param given the subjects in an order that is kept where none is better
    * @param together groups of subjects asked about together, such as those of one rule
    */
-  AxisOrder(Collection<Set<String>> together) {
-    this.together = together;
+  AxisOrder(List<String> given, Collection<Set<String>> together) {
+    this.given = List.copyOf(given);
+    this.together =
+        together.stream()
+            .map(group -> group.stream().mapToInt(given::indexOf).toArray())
+            .toArray(int[][]::new);
   }
 
-  /** The subjects in the better order; the given one where none is found. */
-  List<String> of(List<String> given) {
+  /** The subjects in the best order found. */
+  List<String> best() {
     Random random = new Random(SEED);
-    List<String> start = given;
-    List<String> best = given;
+    List<Integer> start = IntStream.range(0, given.size()).boxed().collect(Collectors.toList());
+    int[] best = places(start);
     for (int i = 0; i < STARTS; i++) {
-      List<String> order = start;
+      int[] places = places(start);
       for (int step = 0; step < STEPS; step++) {
-        order = pulled(order);
-        best = span(order) < span(best) ? order : best;
+        places = pulled(places);
+        best = span(places) < span(best) ? places : best;
       }
-      start = new ArrayList<>(given);
       Collections.shuffle(start, random);
     }
-    return best;
+    int[] chosen = best;
+    return IntStream.range(0, given.size())
+        .boxed()
+        .sorted(Comparator.comparing(subject -> chosen[subject]))
+        .map(given::get)
+        .toList();
+  }
+
+  /** For every subject its place in an order. */
+  private static int[] places(List<Integer> order) {
+    int[] places = new int[order.size()];
+    for (int place = 0; place < places.length; place++) {
+      places[order.get(place)] = place;
+    }
+    return places;
   }
 
   /** Every subject moves to the middle of the centres of its groups. */
-  private List<String> pulled(List<String> order) {
-    Map<String, Integer> at = positions(order);
-    Map<String, Double> pull = new HashMap<>();
-    Map<String, Integer> groups = new HashMap<>();
-    for (Set<String> group : together) {
-      double centre = group.stream().mapToInt(at::get).average().orElse(0);
-      group.forEach(subject -> pull.merge(subject, centre, Double::sum));
-      group.forEach(subject -> groups.merge(subject, 1, Integer::sum));
+  private int[] pulled(int[] places) {
+    double[] pull = new double[places.length];
+    int[] groups = new int[places.length];
+    for (int[] group : together) {
+      double centre = centre(group, places);
+      for (int subject : group) {
+        pull[subject] += centre;
+        groups[subject]++;
+      }
     }
-    Comparator<String> byPull =
+    Comparator<Integer> byPull =
         Comparator.comparing(
             subject ->
-                groups.containsKey(subject)
-                    ? pull.get(subject) / groups.get(subject)
-                    : at.get(subject));
-    return order.stream().sorted(byPull.thenComparing(Comparator.naturalOrder())).toList();
+                groups[subject] > 0 ? pull[subject] / groups[subject] : (double) places[subject]);
+    return places(
+        IntStream.range(0, places.length)
+            .boxed()
+            .sorted(byPull.thenComparing(Comparator.naturalOrder()))
+            .toList());
+  }
+
+  private static double centre(int[] group, int[] places) {
+    double sum = 0;
+    for (int subject : group) {
+      sum += places[subject];
+    }
+    return sum / group.length;
   }
 
   /** How far all groups reach, added up. */
-  private long span(List<String> order) {
-    Map<String, Integer> at = positions(order);
-    return together.stream()
-        .mapToLong(
-            group ->
-                group.stream().mapToInt(at::get).max().orElse(0)
-                    - group.stream().mapToInt(at::get).min().orElse(0))
-        .sum();
-  }
-
-  private static Map<String, Integer> positions(List<String> order) {
-    return order.stream().collect(Collectors.toMap(subject -> subject, order::indexOf));
+  private long span(int[] places) {
+    long span = 0;
+    for (int[] group : together) {
+      int first = Integer.MAX_VALUE;
+      int last = 0;
+      for (int subject : group) {
+        first = Math.min(first, places[subject]);
+        last = Math.max(last, places[subject]);
+      }
+      span += last - first;
+    }
+    return span;
   }
 }

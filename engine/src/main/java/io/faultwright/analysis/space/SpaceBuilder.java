@@ -214,7 +214,8 @@ final class SpaceBuilder {
             .mapToObj(i -> subjects(conditions.get(i), others))
             .filter(group -> group.size() > 1)
             .toList();
-    return Stream.concat(leading.stream(), new AxisOrder(together).of(others).stream()).toList();
+    return Stream.concat(leading.stream(), new AxisOrder(others, together).best().stream())
+        .toList();
   }
 
   private static Set<String> subjects(Condition condition, List<String> readings) {
