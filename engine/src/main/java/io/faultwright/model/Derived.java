@@ -40,6 +40,13 @@ public record Derived(SortedMap<String, BigFraction> terms, BigFraction constant
     return new Derived(new TreeMap<>(Map.of(reading, BigFraction.ONE)), BigFraction.ZERO);
   }
 
+  /** Whether it is just the value of one other reading. */
+  public boolean isSame() {
+    return constant.signum() == 0
+        && terms.size() == 1
+        && terms.values().iterator().next().compareTo(BigFraction.ONE) == 0;
+  }
+
   /** The value, once every operand's value is known. */
   public Optional<BigFraction> value(Function<String, Optional<BigFraction>> operand) {
     BigFraction sum = constant;

@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 /** Checks symptoms side by side, each on its own, within the time allowed. */
 final class SymptomChecks {
   /** For what an analysis has to tidy up once its time is over. */
-  private static final Duration GRACE = Duration.ofSeconds(2);
+  private static final Duration GRACE = Duration.ofSeconds(5);
 
   private final KnowledgeBase kb;
   private final Watch watch;

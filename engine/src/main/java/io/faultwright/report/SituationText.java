@@ -1,5 +1,6 @@
 package io.faultwright.report;
 
+import io.faultwright.model.Derived;
 import io.faultwright.model.DerivedValues;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
@@ -12,10 +13,12 @@ import java.util.stream.Stream;
 /** A situation as a case's {@code given} would say it: ids, and values with their units. */
 final class SituationText {
   private final RuleText ruleText;
+  private final KnowledgeBase kb;
   private final DerivedValues derived;
   private final boolean oneBuild;
 
   SituationText(KnowledgeBase kb) {
+    this.kb = kb;
     this.ruleText = new RuleText(kb);
     this.derived = new DerivedValues(kb);
     this.oneBuild = kb.equipment().builds().size() == 1;
@@ -30,13 +33,21 @@ final class SituationText {
     return entries;
   }
 
-  /** The derived readings that follow from a situation, which its case would not give. */
+  /**
+   * The derived readings that follow from a situation, which its case would not give; not those
+   * that only repeat another reading.
+   */
   Map<String, String> derived(Situation situation) {
     Map<String, String> entries = new LinkedHashMap<>();
     derived
         .of(situation)
         .forEach((reading, value) -> entries.put(reading, ruleText.value(reading, value)));
+    entries.keySet().removeIf(this::repeatsAnother);
     return entries;
+  }
+
+  private boolean repeatsAnother(String reading) {
+    return kb.readings().get(reading).derived().filter(Derived::isSame).isPresent();
   }
 
   /**

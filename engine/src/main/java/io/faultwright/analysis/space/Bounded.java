@@ -1,7 +1,5 @@
 package io.faultwright.analysis.space;
 
-import java.math.BigInteger;
-
 /** A set of situations that is worked out step by step, with bounds while it is not yet whole. */
 public interface Bounded {
   /**
@@ -14,9 +12,9 @@ public interface Bounded {
   /** Situations that are surely in it: all of them once it is whole. */
   int known();
 
-  /** At least so many cell combinations are in it. */
-  BigInteger atLeast();
+  /** At least this part of all cell combinations is in it. */
+  double atLeast();
 
-  /** At most so many cell combinations are in it. */
-  BigInteger atMost();
+  /** At most this part of all cell combinations is in it. */
+  double atMost();
 }

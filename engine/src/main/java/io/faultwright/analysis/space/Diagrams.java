@@ -57,6 +57,11 @@ public final class Diagrams {
     deadline.check();
   }
 
+  /** Whether there is a deadline at all. */
+  boolean hurried() {
+    return deadline != Deadline.NEVER;
+  }
+
   /** How many axes there are. */
   public int axes() {
     return sizes.length;
@@ -274,26 +279,26 @@ public final class Diagrams {
     }
   }
 
-  /** Number of cell combinations in a diagram, over all axes. */
-  public BigInteger count(int diagram) {
+  /** For every axis all of its cells. */
+  BitSet[] everything() {
     BitSet[] everything = new BitSet[sizes.length];
     for (int axis = 0; axis < sizes.length; axis++) {
       everything[axis] = new BitSet(sizes[axis]);
       everything[axis].set(0, sizes[axis]);
     }
-    return countWithin(diagram, everything);
+    return everything;
   }
 
-  /** Number of cell combinations of a diagram whose cells all lie in the box. */
-  BigInteger countWithin(int diagram, BitSet[] box) {
-    return count(diagram, 0, box, new HashMap<>());
+  /** Number of cell combinations in a diagram, over all axes. */
+  public BigInteger count(int diagram) {
+    return count(diagram, 0, new HashMap<>());
   }
 
-  private BigInteger count(int diagram, int from, BitSet[] box, Map<Integer, BigInteger> done) {
+  private BigInteger count(int diagram, int from, Map<Integer, BigInteger> done) {
     int axis = axisOf(diagram);
     BigInteger free = BigInteger.ONE;
     for (int skipped = from; skipped < axis; skipped++) {
-      free = free.multiply(BigInteger.valueOf(box[skipped].cardinality()));
+      free = free.multiply(BigInteger.valueOf(sizes[skipped]));
     }
     if (diagram <= ALL) {
       return diagram == NONE ? BigInteger.ZERO : free;
@@ -304,11 +309,8 @@ public final class Diagrams {
       int start = 0;
       for (int run = 0; run < nodes.runs(diagram); run++) {
         int end = nodes.runEnd(diagram, run);
-        int cells = box[axis].get(start, end).cardinality();
-        if (cells > 0) {
-          BigInteger each = count(nodes.runChild(diagram, run), axis + 1, box, done);
-          below = below.add(each.multiply(BigInteger.valueOf(cells)));
-        }
+        BigInteger each = count(nodes.runChild(diagram, run), axis + 1, done);
+        below = below.add(each.multiply(BigInteger.valueOf(end - start)));
         start = end;
       }
       done.put(diagram, below);

@@ -81,6 +81,7 @@ final class NodeTable {
       starts = Arrays.copyOf(starts, count * 2 + 1);
     }
     if (used + runs.length() > pairs.length) {
+      requireMemory();
       pairs = Arrays.copyOf(pairs, Math.max(pairs.length * 2, used + runs.length()));
     }
     System.arraycopy(runs.pairs(), 0, pairs, used, runs.length());
@@ -89,6 +90,17 @@ final class NodeTable {
     used += runs.length();
     starts[count + 1] = used;
     return count++;
+  }
+
+  /**
+   * A diagram that grows beyond all memory is given up, as if the time were over.
+   *
+   * @throws OutOfTime where the numbers would take a fourth of the memory there is
+   */
+  private void requireMemory() {
+    if (2L * pairs.length * Integer.BYTES > Runtime.getRuntime().maxMemory() / 4) {
+      throw new OutOfTime();
+    }
   }
 
   private void rehash() {

@@ -1,24 +1,29 @@
 package io.faultwright.analysis.space;
 
 import io.faultwright.analysis.space.Parts.Part;
-import java.math.BigInteger;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /**
  * What many sets leave of some situations, worked out part by part and set by set. Until it is
  * whole, what is known bounds it from below and from above.
  */
 public final class Remainder implements Bounded {
+  /** Looking at so many nodes takes about a second. */
+  private static final long MANY = 40_000_000;
+
   private final Diagrams diagrams;
+  private final BitSet[] everything;
   private final Parts split;
   private final List<Part> parts;
   private int left = Diagrams.NONE;
   private int part;
   private int inPart;
   private int subtracted;
+  private double stays;
+  private int noted;
 
   Remainder(Diagrams diagrams, Parts split) {
     this(diagrams, split, set -> true);
@@ -29,6 +34,7 @@ public final class Remainder implements Bounded {
    */
   Remainder(Diagrams diagrams, Parts split, IntPredicate taken) {
     this.diagrams = diagrams;
+    this.everything = diagrams.everything();
     this.split = split;
     this.parts =
         split.all().stream()
@@ -43,6 +49,8 @@ public final class Remainder implements Bounded {
     if (part < parts.size()) {
       inPart = parts.get(part).situations();
       subtracted = 0;
+      stays = 0;
+      noted = 0;
     }
   }
 
@@ -53,6 +61,7 @@ public final class Remainder implements Bounded {
       while (subtracted < here.length) {
         inPart = diagrams.minus(inPart, split.set(here[subtracted]));
         subtracted++;
+        noteBound();
       }
       left = diagrams.or(left, inPart);
       part++;
@@ -67,28 +76,43 @@ public final class Remainder implements Bounded {
   }
 
   @Override
-  public BigInteger atLeast() {
-    return part == parts.size()
-        ? diagrams.count(left)
-        : diagrams.count(left).add(diagrams.count(inPart).subtract(mayGo()).max(BigInteger.ZERO));
+  public double atLeast() {
+    double surely = all(left).atLeast(everything);
+    return part == parts.size() ? surely : surely + Math.max(stays, staying());
   }
 
-  /** At most so many that the sets not yet subtracted may still take away from the part at hand. */
-  private BigInteger mayGo() {
-    int[] here = parts.get(part).sets();
-    return Arrays.stream(here, subtracted, here.length)
-        .mapToObj(set -> diagrams.countWithin(inPart, split.around(set)))
-        .reduce(BigInteger.ZERO, BigInteger::add);
+  /** Remembers what surely stays, each time the work has doubled; later it takes too long. */
+  private void noteBound() {
+    if (diagrams.hurried() && inPart > 2 * noted) {
+      stays = Math.max(stays, staying());
+      noted = inPart;
+    }
+  }
+
+  /** What surely stays of the part at hand: the sets to come take away at most what each meets. */
+  private double staying() {
+    int[] to = Arrays.stream(parts.get(part).sets()).skip(subtracted).toArray();
+    Fractions open = all(inPart);
+    if ((long) to.length * open.size() > MANY) {
+      return 0;
+    }
+    double going = Arrays.stream(to).mapToDouble(set -> open.atMost(split.around(set))).sum();
+    return open.atLeast(everything) - going;
   }
 
   @Override
-  public BigInteger atMost() {
-    BigInteger open =
-        part == parts.size()
-            ? BigInteger.ZERO
-            : IntStream.range(part + 1, parts.size())
-                .mapToObj(later -> diagrams.count(parts.get(later).situations()))
-                .reduce(diagrams.count(inPart), BigInteger::add);
-    return diagrams.count(left).add(open);
+  public double atMost() {
+    double sum = all(left).atMost(everything);
+    if (part < parts.size()) {
+      sum += all(inPart).atMost(everything);
+    }
+    for (Part later : parts.subList(Math.min(part + 1, parts.size()), parts.size())) {
+      sum += all(later.situations()).atMost(everything);
+    }
+    return Math.min(1, sum);
+  }
+
+  private Fractions all(int diagram) {
+    return new Fractions(diagrams, diagram);
   }
 }

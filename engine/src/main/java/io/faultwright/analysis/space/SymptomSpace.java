@@ -260,8 +260,11 @@ public final class SymptomSpace {
       if (!space.everyCellCounts()) {
         throw late;
       }
-      BigInteger all = diagrams.count(here);
-      return new Share(ratio(set.atLeast(), all), Math.min(1, ratio(set.atMost(), all)), false);
+      Fractions all = new Fractions(diagrams, here);
+      BitSet[] everything = diagrams.everything();
+      double low = set.atLeast() / all.atMost(everything);
+      double high = set.atMost() / all.atLeast(everything);
+      return new Share(Math.min(1, low), Math.min(1, high), false);
     }
   }
 

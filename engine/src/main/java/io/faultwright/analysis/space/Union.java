@@ -1,7 +1,7 @@
 package io.faultwright.analysis.space;
 
-import java.math.BigInteger;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /** Many sets joined, one after the other. */
 public final class Union implements Bounded {
@@ -30,14 +30,17 @@ public final class Union implements Bounded {
   }
 
   @Override
-  public BigInteger atLeast() {
-    return diagrams.count(joined);
+  public double atLeast() {
+    return new Fractions(diagrams, joined).atLeast(diagrams.everything());
   }
 
   @Override
-  public BigInteger atMost() {
-    return Arrays.stream(sets, next, sets.length)
-        .mapToObj(diagrams::count)
-        .reduce(diagrams.count(joined), BigInteger::add);
+  public double atMost() {
+    BitSet[] everything = diagrams.everything();
+    double sum = new Fractions(diagrams, joined).atMost(everything);
+    for (int set : Arrays.copyOfRange(sets, next, sets.length)) {
+      sum += new Fractions(diagrams, set).atMost(everything);
+    }
+    return Math.min(1, sum);
   }
 }
