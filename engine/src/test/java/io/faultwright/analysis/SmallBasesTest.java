@@ -167,7 +167,7 @@ class SmallBasesTest {
     }
     String elsewhere =
         "      r2: { when: { any: [{ p: not yes }, { q: yes }] }, conclude: b, because: So. }";
-    assertEquals(2, found(kind, rules(named + elsewhere)).size(), "another reading's `not`");
+    assertEquals(3, found(kind, rules(named + elsewhere)).size(), "two of s, one of q");
   }
 
   @Test
