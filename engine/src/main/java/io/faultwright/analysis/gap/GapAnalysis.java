@@ -4,6 +4,7 @@ import io.faultwright.analysis.space.Box;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Evidence;
 import io.faultwright.analysis.space.MissingLimits;
+import io.faultwright.analysis.space.OutOfTime;
 import io.faultwright.analysis.space.Regions;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.analysis.space.Witness;
@@ -51,12 +52,20 @@ public final class GapAnalysis {
 
   /** What was found although the time was over: at most one finding, without its region. */
   public static List<Finding> foundInTime(SymptomSpace symptom) {
-    int known = symptom.unanswered().known();
+    int known = known(symptom);
     return known == Diagrams.NONE
         ? List.of()
         : List.of(
             finding(symptom, UNFINISHED)
                 .shownBy(new Witness(symptom.space()).of(known), List.of(), Optional.empty()));
+  }
+
+  private static int known(SymptomSpace symptom) {
+    try {
+      return symptom.unanswered().known();
+    } catch (OutOfTime late) {
+      return Diagrams.NONE;
+    }
   }
 
   /** The share of the situations in which no rule answers. */
