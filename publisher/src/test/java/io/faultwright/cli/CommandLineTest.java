@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class CommandLineTest {
-  private static final String HEAD =
+  static final String HEAD =
       """
       handbook:
         { title: Small, maker: Brantmoor Cold, revision: "1", date: 2026-03-02, language: en,
@@ -44,7 +44,7 @@ class CommandLineTest {
           rules:
             valve: { when: { ice: untouched }, conclude: valve-stuck, because: It is. }
       """;
-  private static final String SECOND =
+  static final String SECOND =
       "      fan: { when: { ice: loose }, conclude: fan-dead, because: It is. }\n";
 
   @TempDir Path folder;

@@ -19,30 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class CompareCommandTest {
-  private static final String RULES =
-      """
-      handbook:
-        { title: Small, maker: Brantmoor Cold, revision: "1", date: 2026-03-02, language: en,
-          disclaimer: Made up. }
-      equipment:
-        families: { fell: { title: Fell } }
-        models: { FL-1: { title: Fell 1, family: fell, options: {} } }
-      readings:
-        ice: { ask: "How is the ice?", values: [untouched, loose, none], normal: none }
-      faults:
-        valve-stuck: { title: Valve stuck, remedy: [Replace it.], verify: [Look.] }
-        fan-dead: { title: Fan dead, remedy: [Replace it.], verify: [Look.] }
-      cases:
-        dead: { symptom: ice-left, given: { model: FL-1, ice: loose }, expect: fan-dead }
-        stuck: { symptom: ice-left, given: { model: FL-1, ice: untouched }, expect: valve-stuck }
-      symptoms:
-        ice-left:
-          title: Ice is left
-          recognise: { ice: [untouched, loose] }
-          rules:
-            valve: { when: { ice: untouched }, conclude: valve-stuck, because: It is. }
-            fan: { when: { ice: loose }, conclude: fan-dead, because: It is. }
-      """;
+  private static final String RULES = CommandLineTest.HEAD + CommandLineTest.SECOND;
   private static final String OTHER =
       RULES
           .replace("revision: \"1\"", "revision: \"2\"")

@@ -221,34 +221,6 @@ public final class Diagrams {
     return result;
   }
 
-  /** Situations that lie in the diagram for at least one cell of the axis among those given. */
-  public int some(int diagram, int axis, BitSet cells) {
-    return change(
-        diagram,
-        axis,
-        children -> {
-          int any = cells.stream().map(cell -> children[cell]).reduce(NONE, this::or);
-          return filled(children.length, any);
-        });
-  }
-
-  /** Situations that lie in the diagram for every cell of the axis among those given. */
-  public int every(int diagram, int axis, BitSet cells) {
-    return change(
-        diagram,
-        axis,
-        children -> {
-          int all = cells.stream().map(cell -> children[cell]).reduce(ALL, this::and);
-          return filled(children.length, all);
-        });
-  }
-
-  private static int[] filled(int length, int value) {
-    int[] same = new int[length];
-    Arrays.fill(same, value);
-    return same;
-  }
-
   /** For every axis the cells in which some situation of a diagram lies. */
   public BitSet[] occurring(int diagram) {
     BitSet[] cells = new BitSet[sizes.length];

@@ -49,12 +49,8 @@ final class Parts {
    */
   static Parts of(Diagrams diagrams, int situations, int[] sets) {
     Parts parts = new Parts(diagrams, sets);
-    BitSet[] left = new BitSet[diagrams.axes()];
-    Arrays.setAll(left, axis -> new BitSet(diagrams.size(axis)));
-    for (int axis = 0; axis < left.length; axis++) {
-      left[axis].set(0, diagrams.size(axis));
-    }
-    parts.split(situations, IntStream.range(0, sets.length).toArray(), left);
+    int[] positions = IntStream.range(0, sets.length).toArray();
+    parts.split(situations, positions, diagrams.everything());
     return parts;
   }
 

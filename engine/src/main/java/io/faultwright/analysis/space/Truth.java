@@ -22,18 +22,8 @@ public final class Truth {
     return diagrams.where(condition, Aspect.TRUE);
   }
 
-  /** Where it is surely false. */
-  public int isFalse() {
-    return diagrams.where(condition, Aspect.FALSE);
-  }
-
   /** Where it is true or may be. */
   public int mayBeTrue() {
     return diagrams.where(condition, Aspect.MAYBE_TRUE);
-  }
-
-  /** Where it is false or may be. */
-  public int mayBeFalse() {
-    return diagrams.where(condition, Aspect.MAYBE_FALSE);
   }
 }

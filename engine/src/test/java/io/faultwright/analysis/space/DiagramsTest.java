@@ -167,29 +167,4 @@ class DiagramsTest {
       assertEquals(expected, diagrams.reached(a.diagram, box, axis));
     }
   }
-
-  @Test
-  void quantifiers() {
-    for (int i = 0; i < 300; i++) {
-      Both a = randomSet();
-      int axis = random.nextInt(SIZES.length);
-      BitSet cells = randomBox()[axis];
-      BitSet some = new BitSet();
-      BitSet every = new BitSet();
-      for (int number = 0; number < ALL; number++) {
-        int[] at = cells(number);
-        int from = number;
-        java.util.function.IntPredicate holds =
-            cell -> a.listed.get(from + (cell - at[axis]) * step(axis));
-        some.set(number, cells.stream().anyMatch(holds));
-        every.set(number, cells.stream().allMatch(holds));
-      }
-      assertEquals(some, listed(diagrams.some(a.diagram, axis, cells)));
-      assertEquals(every, listed(diagrams.every(a.diagram, axis, cells)));
-    }
-  }
-
-  private static int step(int axis) {
-    return Arrays.stream(SIZES, axis + 1, SIZES.length).reduce(1, (a, b) -> a * b);
-  }
 }
