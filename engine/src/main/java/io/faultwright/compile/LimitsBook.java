@@ -8,6 +8,7 @@ import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
 import io.faultwright.model.Version;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -33,23 +34,25 @@ public final class LimitsBook {
     return Optional.ofNullable(tables.get(reading));
   }
 
-  /** The band of a reading on a build; absent without a row or without the driver's value. */
+  /** The band of a reading on a build; absent without a row or without the drivers' values. */
   public Optional<Band> band(String reading, Build build, Situation situation) {
-    return table(reading).flatMap(table -> limits(table, build).at(driver(table, situation)));
+    return table(reading).flatMap(table -> limits(table, build).at(drivers(table, situation)));
   }
 
-  /** Whether the band of a reading on a build depends on another reading. */
-  public boolean followsDriver(String reading, Build build) {
-    return table(reading).filter(table -> limits(table, build).followsDriver()).isPresent();
+  /** Whether the band of a reading on a build depends on other readings. */
+  public boolean followsDrivers(String reading, Build build) {
+    return table(reading).filter(table -> limits(table, build).followsDrivers()).isPresent();
   }
 
-  /** The value of the reading that a table follows, where it is given. */
-  public static Optional<BigFraction> driver(LimitsTable table, Situation situation) {
-    return table.driver().map(situation.readings()::get).flatMap(LimitsBook::amount);
-  }
-
-  private static Optional<BigFraction> amount(Value value) {
-    return value instanceof Value.Number number ? Optional.of(number.amount()) : Optional.empty();
+  /** The values of the readings that a table follows; empty unless all are given. */
+  public static List<BigFraction> drivers(LimitsTable table, Situation situation) {
+    List<BigFraction> values =
+        table.drivers().stream()
+            .map(situation.readings()::get)
+            .filter(Value.Number.class::isInstance)
+            .map(value -> ((Value.Number) value).amount())
+            .toList();
+    return values.size() == table.drivers().size() ? values : List.of();
   }
 
   private Limits limits(LimitsTable table, Build build) {

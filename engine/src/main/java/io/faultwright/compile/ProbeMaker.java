@@ -39,9 +39,9 @@ final class ProbeMaker {
     if (test.pattern() instanceof AgainstLimits) {
       limits
           .table(test.subject())
-          .flatMap(LimitsTable::driver)
-          .flatMap(this::applies)
-          .ifPresent(needed::add);
+          .map(LimitsTable::drivers)
+          .orElse(List.of())
+          .forEach(driver -> applies(driver).ifPresent(needed::add));
     }
     return needed.isEmpty() ? builds -> true : builds -> builds.some(new Condition.All(needed));
   }

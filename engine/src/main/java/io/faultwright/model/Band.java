@@ -3,7 +3,6 @@ package io.faultwright.model;
 import io.faultwright.model.Condition.Side;
 import io.faultwright.quantity.Interval;
 import java.util.Optional;
-import java.util.function.BinaryOperator;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -32,15 +31,5 @@ public record Band(Optional<BigFraction> low, Optional<BigFraction> high) {
 
   private static Interval.End end(BigFraction value) {
     return new Interval.End(value, true);
-  }
-
-  /** Joins both ends with those of another band; an end that either lacks is absent. */
-  Band join(Band other, BinaryOperator<BigFraction> ends) {
-    return new Band(join(low, other.low, ends), join(high, other.high, ends));
-  }
-
-  private static Optional<BigFraction> join(
-      Optional<BigFraction> a, Optional<BigFraction> b, BinaryOperator<BigFraction> ends) {
-    return a.flatMap(mine -> b.map(theirs -> ends.apply(mine, theirs)));
   }
 }

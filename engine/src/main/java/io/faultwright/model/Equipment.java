@@ -1,5 +1,6 @@
 package io.faultwright.model;
 
+import io.faultwright.quantity.Refrigerant;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -13,12 +14,14 @@ import java.util.stream.Stream;
  * @param options features with named values, by id
  * @param models published models, by model number
  * @param nameplate how a model number is read
+ * @param refrigerants those of the models, by id
  */
 public record Equipment(
     SortedMap<String, Family> families,
     SortedMap<String, Option> options,
     SortedMap<String, Model> models,
-    Optional<Nameplate> nameplate) {
+    Optional<Nameplate> nameplate,
+    SortedMap<String, Refrigerant> refrigerants) {
   /** Names of the facts of a build that are not options. */
   public static final String FAMILY = "family";
 
@@ -29,6 +32,7 @@ public record Equipment(
     families = Sorted.copy(families);
     options = Sorted.copy(options);
     models = Sorted.copy(models);
+    refrigerants = Sorted.copy(refrigerants);
   }
 
   /** Every published model with every software version of its controller, in a fixed order. */

@@ -6,11 +6,9 @@ import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Interval.End;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -18,107 +16,101 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * nothing.
  */
 public final class Limits {
-  private final boolean stepped;
+  private final int drivers;
   private final List<Row> rows;
-  private final TreeMap<BigFraction, Optional<Band>> points;
+  private final Optional<LimitsGrid> grid;
 
-  private Limits(boolean stepped, List<Row> rows) {
-    this.stepped = stepped;
+  private Limits(int drivers, List<Row> rows, Optional<LimitsGrid> grid) {
+    this.drivers = drivers;
     this.rows = rows;
-    this.points = stepped ? new TreeMap<>() : points(rows);
+    this.grid = grid;
   }
 
   public static Limits of(LimitsTable table, Build build) {
     List<Row> rows = table.rows().stream().filter(row -> build.satisfies(row.builds())).toList();
-    boolean anywhere = rows.stream().anyMatch(row -> row.at().isEmpty());
-    return new Limits(anywhere || table.between().equals(Optional.of(Between.STEP)), rows);
+    boolean anywhere = rows.stream().allMatch(row -> row.at().isEmpty());
+    boolean smooth = !anywhere && table.between().equals(Optional.of(Between.INTERPOLATE));
+    return new Limits(
+        anywhere ? 0 : table.drivers().size(),
+        rows,
+        smooth ? Optional.of(LimitsGrid.of(rows)) : Optional.empty());
   }
 
-  /** Whether the band depends on the driver's value. */
-  public boolean followsDriver() {
-    return rows.stream().anyMatch(row -> row.at().isPresent());
+  /** Whether the band depends on the values of drivers. */
+  public boolean followsDrivers() {
+    return drivers > 0;
   }
 
   /**
-   * The band at a value of the driver.
+   * The band where the drivers have these values.
    *
-   * @param driver what the table follows; may be absent where no row depends on it
+   * @param values of the table's drivers, in their order; may be empty where no row depends on them
    */
-  public Optional<Band> at(Optional<BigFraction> driver) {
-    if (!followsDriver()) {
+  public Optional<Band> at(List<BigFraction> values) {
+    if (drivers == 0) {
       return agreed(rows);
     }
-    return driver.flatMap(value -> stepped ? step(value) : interpolate(value));
+    if (values.size() < drivers) {
+      return Optional.empty();
+    }
+    return grid.isPresent() ? grid.get().at(values) : step(values);
   }
 
-  private Optional<Band> step(BigFraction value) {
-    List<Row> here = rows.stream().filter(row -> holds(row, value)).toList();
-    boolean starts = here.stream().anyMatch(row -> startsAt(row, value));
-    return agreed(
-        here.stream()
-            .filter(row -> !starts || startsAt(row, value) || !endsAt(row, value))
-            .toList());
+  /** The flat pieces of the limits that lie around a point, all of which reach that far. */
+  public List<Facet> facets(List<BigFraction> values) {
+    if (grid.isPresent() && values.size() == drivers) {
+      return grid.get().facets(values);
+    }
+    return List.of(at(values).map(band -> flat(values.size(), band)).orElse(Facet.NONE));
   }
 
-  private static boolean holds(Row row, BigFraction value) {
-    return row.at().map(stretch -> stretch.contains(value)).orElse(true);
+  private static Facet flat(int drivers, Band band) {
+    Facet.Figures figures =
+        new Facet.Figures(
+            band.low().map(low -> Slope.flat(drivers, low)),
+            band.high().map(high -> Slope.flat(drivers, high)));
+    return new Facet(Optional.empty(), true, Optional.of(figures));
   }
 
-  private static boolean startsAt(Row row, BigFraction value) {
-    return row.at().flatMap(Interval::low).filter(end -> isAt(end, value)).isPresent();
+  /** A shared end belongs to the row that begins there, driver by driver. */
+  private Optional<Band> step(List<BigFraction> values) {
+    List<Row> here = rows.stream().filter(row -> holds(row, values)).toList();
+    for (int i = 0; i < drivers; i++) {
+      here = beginningFirst(here, i, values.get(i));
+    }
+    return agreed(here);
   }
 
-  private static boolean endsAt(Row row, BigFraction value) {
-    return row.at().flatMap(Interval::high).filter(end -> isAt(end, value)).isPresent();
+  private static boolean holds(Row row, List<BigFraction> values) {
+    return IntStream.range(0, row.at().size())
+        .allMatch(i -> row.at().get(i).contains(values.get(i)));
+  }
+
+  private static List<Row> beginningFirst(List<Row> rows, int driver, BigFraction value) {
+    boolean begins = rows.stream().anyMatch(row -> beginsAt(row, driver, value));
+    return rows.stream()
+        .filter(row -> !begins || beginsAt(row, driver, value) || !endsAt(row, driver, value))
+        .toList();
+  }
+
+  private static boolean beginsAt(Row row, int driver, BigFraction value) {
+    return at(row, driver).flatMap(Interval::low).filter(end -> isAt(end, value)).isPresent();
+  }
+
+  private static boolean endsAt(Row row, int driver, BigFraction value) {
+    return at(row, driver).flatMap(Interval::high).filter(end -> isAt(end, value)).isPresent();
+  }
+
+  private static Optional<Interval> at(Row row, int driver) {
+    return row.at().stream().skip(driver).findFirst();
   }
 
   private static boolean isAt(End end, BigFraction value) {
     return end.value().compareTo(value) == 0;
   }
 
-  private Optional<Band> interpolate(BigFraction value) {
-    var below = points.floorEntry(value);
-    var above = points.ceilingEntry(value);
-    if (below == null || above == null) {
-      return Optional.empty();
-    }
-    return below.getKey().compareTo(above.getKey()) == 0
-        ? below.getValue()
-        : between(below, above, value);
-  }
-
-  private static Optional<Band> between(
-      Map.Entry<BigFraction, Optional<Band>> below,
-      Map.Entry<BigFraction, Optional<Band>> above,
-      BigFraction value) {
-    BigFraction share =
-        value.subtract(below.getKey()).divide(above.getKey().subtract(below.getKey()));
-    return below
-        .getValue()
-        .flatMap(from -> above.getValue().map(to -> from.join(to, (a, b) -> line(a, b, share))));
-  }
-
-  private static BigFraction line(BigFraction from, BigFraction to, BigFraction share) {
-    return from.add(to.subtract(from).multiply(share));
-  }
-
-  private static TreeMap<BigFraction, Optional<Band>> points(List<Row> rows) {
-    TreeMap<BigFraction, List<Row>> byPoint = new TreeMap<>();
-    rows.forEach(row -> byPoint.merge(point(row), List.of(row), Limits::concat));
-    TreeMap<BigFraction, Optional<Band>> points = new TreeMap<>();
-    byPoint.forEach((point, same) -> points.put(point, agreed(same)));
-    return points;
-  }
-
-  private static BigFraction point(Row row) {
-    return row.at().flatMap(Interval::low).map(End::value).orElseThrow();
-  }
-
-  private static List<Row> concat(List<Row> a, List<Row> b) {
-    return Stream.concat(a.stream(), b.stream()).toList();
-  }
-
-  private static Optional<Band> agreed(List<Row> rows) {
+  /** The band that all rows give; absent where there is none or they differ. */
+  static Optional<Band> agreed(List<Row> rows) {
     Set<Band> bands = new HashSet<>();
     rows.forEach(row -> bands.add(new Band(row.low(), row.high())));
     return bands.size() == 1 ? Optional.of(bands.iterator().next()) : Optional.empty();

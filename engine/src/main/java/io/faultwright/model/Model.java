@@ -2,6 +2,7 @@ package io.faultwright.model;
 
 import io.faultwright.source.Place;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 
 /**
@@ -13,6 +14,7 @@ import java.util.SortedMap;
  * @param family id of its family
  * @param options the value of every option
  * @param software published versions of its controller, oldest first; empty without a controller
+ * @param refrigerant id of the refrigerant in its circuit, where that is said
  * @param data further nameplate data as printed (charge, supply), by label
  */
 public record Model(
@@ -22,6 +24,7 @@ public record Model(
     String family,
     SortedMap<String, String> options,
     List<Version> software,
+    Optional<String> refrigerant,
     SortedMap<String, String> data) {
   public Model {
     options = Sorted.copy(options);

@@ -27,6 +27,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param applies equipment on which it can be taken
  * @param normal values that are no complaint; empty where that is not said
  * @param derived how it is computed; absent where it is observed
+ * @param assumed the value it has in a case that does not give it; mostly absent
  */
 public record Reading(
     String id,
@@ -45,7 +46,8 @@ public record Reading(
     Optional<String> guide,
     Condition applies,
     SortedSet<String> normal,
-    Optional<Derived> derived) {
+    Optional<Derived> derived,
+    Optional<Value> assumed) {
   public Reading {
     how = List.copyOf(how);
     cautions = Sorted.set(cautions);
@@ -54,6 +56,6 @@ public record Reading(
 
   /** Ids of the readings it is computed from; none where it is observed. */
   public SortedSet<String> operands() {
-    return Sorted.set(derived.map(form -> form.terms().keySet()).orElse(Set.of()));
+    return derived.map(Derived::operands).orElse(Sorted.set(Set.of()));
   }
 }

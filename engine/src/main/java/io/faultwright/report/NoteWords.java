@@ -8,8 +8,8 @@ import io.faultwright.run.Note;
 import io.faultwright.run.TestTrace;
 import io.faultwright.wording.Wording;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What a trace says besides its answers, in words for people. */
@@ -89,9 +89,11 @@ final class NoteWords {
   }
 
   private String at(Note.LimitsMissing missing) {
-    return Optional.ofNullable(kb.limits().get(missing.reading()))
-        .flatMap(LimitsTable::driver)
-        .flatMap(driver -> missing.at().map(value -> " at " + wording.about(driver, value)))
+    LimitsTable table = kb.limits().get(missing.reading());
+    return IntStream.range(0, missing.at().size())
+        .mapToObj(i -> wording.about(table.drivers().get(i), missing.at().get(i)))
+        .reduce((a, b) -> a + " and " + b)
+        .map(where -> " at " + where)
         .orElse("");
   }
 }

@@ -4,6 +4,7 @@ import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.model.Access;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Caution.Signal;
+import io.faultwright.model.Equipment;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -16,22 +17,51 @@ import java.util.TreeMap;
 
 /** Reads the section {@code cautions}. */
 final class CautionResolver {
+  private static final String FLAMMABLE = "flammable-refrigerant";
   private static final List<String> KEYS = List.of("signal", "text", "covers");
   private static final List<String> SIGNALS =
       Arrays.stream(Signal.values()).map(signal -> signal.name().toLowerCase(Locale.ROOT)).toList();
 
   private final Context context;
+  private final Equipment equipment;
   private final AccessResolver access;
 
-  CautionResolver(Context context) {
+  CautionResolver(Context context, Equipment equipment) {
     this.context = context;
+    this.equipment = equipment;
     this.access = new AccessResolver(context.problems());
   }
 
   SortedMap<String, Caution> resolveAll() {
     SortedMap<String, Caution> cautions = new TreeMap<>();
+    flammable().ifPresent(caution -> cautions.put(caution.id(), caution));
     context.outline().of(Kind.CAUTION).forEach((id, one) -> cautions.put(id, resolve(one)));
     return cautions;
+  }
+
+  /** The caution that flammable refrigerants bring along; a trainer's own of its id replaces it. */
+  private Optional<Caution> flammable() {
+    List<String> refrigerants =
+        equipment.refrigerants().values().stream()
+            .filter(refrigerant -> refrigerant.safety().flammable())
+            .map(refrigerant -> refrigerant.id() + " (" + refrigerant.safety() + ")")
+            .toList();
+    return context
+        .outline()
+        .equipment()
+        .filter(written -> !refrigerants.isEmpty())
+        .map(
+            written ->
+                new Caution(
+                    FLAMMABLE,
+                    written.place(),
+                    Signal.WARNING,
+                    "Models with "
+                        + String.join(", ", refrigerants)
+                        + ": the refrigerant is flammable. Keep flames and sparks away. Air the"
+                        + " room. Watch a gas detector for this refrigerant. Only persons licensed"
+                        + " for flammable refrigerants open the circuit. Follow the local codes.",
+                    EnumSet.of(Access.REFRIGERANT_CIRCUIT)));
   }
 
   private Caution resolve(Definition definition) {

@@ -2,43 +2,35 @@ package io.faultwright.resolve;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Problems;
-import io.faultwright.model.Access;
 import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Reading;
-import io.faultwright.model.Sorted;
+import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import io.faultwright.source.Place;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.ListNode;
 import io.faultwright.syntax.Node.Scalar;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
-import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads readings that are computed as the difference of two others. */
 final class DifferenceResolver {
   static final String DIFFERENCE = "difference";
-  private static final List<String> KEYS = List.of("title", DIFFERENCE, "resolution", "guide");
 
   private final Context context;
   private final Problems problems;
-  private final DomainResolver domains;
-  private final Map<String, Reading> observed;
+  private final Map<String, Reading> known;
 
   /**
-   * @param observed readings that could be read and are not computed
+   * @param known readings that could be read and are no differences
    */
-  DifferenceResolver(Context context, Map<String, Reading> observed) {
+  DifferenceResolver(Context context, Map<String, Reading> known) {
     this.context = context;
     this.problems = context.problems();
-    this.domains = new DomainResolver(context);
-    this.observed = observed;
+    this.known = known;
   }
 
   /**
@@ -48,10 +40,7 @@ final class DifferenceResolver {
    */
   Optional<Reading> resolve(Definition definition, Fields fields) {
     List<Scalar> written = operands(fields);
-    fields.without(
-        KEYS,
-        key -> "`" + key + "` does not fit " + definition.what() + ", which is computed",
-        "it follows from the two readings it is computed from; take it out");
+    new ComputedReading(context, definition, fields).checkKeys(DIFFERENCE);
     List<Reading> operands =
         written.stream().flatMap(operand -> operand(operand).stream()).toList();
     return operands.size() == 2 && areAlike(definition, written, operands)
@@ -96,9 +85,9 @@ final class DifferenceResolver {
       problem(
           written,
           Words.quoted(id) + " is computed itself",
-          "name readings that are taken on the machine");
+          "name readings that are taken on the machine, or saturation temperatures");
     }
-    Optional<Reading> reading = Optional.ofNullable(observed.get(id));
+    Optional<Reading> reading = Optional.ofNullable(known.get(id));
     if (reading.isPresent() && !(reading.get().domain() instanceof Domain.Measured)) {
       problem(
           written,
@@ -142,42 +131,16 @@ final class DifferenceResolver {
     return ((Domain.Measured) reading.domain()).unit();
   }
 
-  /** Taking it is taking both operands; what has to be heeded for either holds for it. */
   private Reading reading(Definition definition, Fields fields, Reading first, Reading second) {
+    Unit unit = unit(first);
     Derived form = Derived.difference(first, second);
     Map<String, Reading> operands = Map.of(first.id(), first, second.id(), second);
-    Unit unit = Units.ofDifferences(unit(first));
-    Optional<BigFraction> resolution =
-        fields.scalar("resolution").flatMap(step -> domains.resolution(step, unit));
-    String title = fields.text("title").orElse(Words.title(definition.id()));
-    return new Reading(
-        definition.id(),
-        definition.place(),
-        title,
-        title,
-        new Domain.Measured(unit, form.range(operands), resolution),
-        Stream.of(first.access(), second.access()).max(Comparator.<Access>naturalOrder()).get(),
-        first.minutes().add(second.minutes()),
-        Stream.of(first, second).flatMap(DifferenceResolver::how).toList(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Sorted.set(cautions(first, second)),
-        fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
-        form.applies(operands),
-        Sorted.set(List.of()),
-        Optional.of(form));
-  }
-
-  private static Stream<String> how(Reading operand) {
-    return Stream.concat(Stream.of(operand.ask()), operand.how().stream());
-  }
-
-  private static TreeSet<String> cautions(Reading first, Reading second) {
-    TreeSet<String> cautions = new TreeSet<>(first.cautions());
-    cautions.addAll(second.cautions());
-    return cautions;
+    Interval range =
+        form.range(id -> ((Domain.Measured) operands.get(id).domain()).range(), Optional.empty())
+            .orElseThrow();
+    return new ComputedReading(context, definition, fields)
+        .from(
+            List.of(first, second), form, Units.ofDifferences(unit), range, form.applies(operands));
   }
 
   private void problem(Scalar written, String message, String help) {

@@ -41,9 +41,21 @@ final class EquipmentResolver {
     String title = Words.title(IMPLICIT);
     Family family = new Family(IMPLICIT, place, title, "");
     Model model =
-        new Model(IMPLICIT, place, title, IMPLICIT, new TreeMap<>(), List.of(), new TreeMap<>());
+        new Model(
+            IMPLICIT,
+            place,
+            title,
+            IMPLICIT,
+            new TreeMap<>(),
+            List.of(),
+            Optional.empty(),
+            new TreeMap<>());
     return new Equipment(
-        sorted(IMPLICIT, family), new TreeMap<>(), sorted(IMPLICIT, model), Optional.empty());
+        sorted(IMPLICIT, family),
+        new TreeMap<>(),
+        sorted(IMPLICIT, model),
+        Optional.empty(),
+        new TreeMap<>());
   }
 
   private static <V> SortedMap<String, V> sorted(String id, V value) {
@@ -54,11 +66,12 @@ final class EquipmentResolver {
 
   private Equipment written() {
     SortedMap<String, Family> families = families();
-    OptionResolver optionResolver = new OptionResolver(context);
+    RefrigerantResolver refrigerants = new RefrigerantResolver(context);
+    OptionResolver optionResolver = new OptionResolver(context, refrigerants);
     SortedMap<String, Option> options = optionResolver.resolveAll();
     Optional<Nameplate> nameplate = new NameplateResolver(context, options).resolve();
     ModelResolver models =
-        new ModelResolver(context, options, optionResolver.software(), nameplate);
+        new ModelResolver(context, options, optionResolver, refrigerants, nameplate);
     SortedMap<String, Model> published = new TreeMap<>();
     context
         .outline()
@@ -66,7 +79,7 @@ final class EquipmentResolver {
         .values()
         .forEach(model -> published.put(model.id(), models.resolve(model)));
     checkAnyModel();
-    return new Equipment(families, options, published, nameplate);
+    return new Equipment(families, options, published, nameplate, refrigerants.used());
   }
 
   private SortedMap<String, Family> families() {

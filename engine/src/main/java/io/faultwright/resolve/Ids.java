@@ -20,7 +20,7 @@ final class Ids {
 
   /** Reports an id that is not written as an id of its kind, or that is reserved. */
   static void check(Kind kind, Scalar key, Problems problems) {
-    boolean model = kind == Kind.MODEL;
+    boolean model = kind == Kind.MODEL || kind == Kind.REFRIGERANT;
     String id = key.text();
     if (!(model ? MODEL : PLAIN).matcher(id).matches() || id.length() > LONGEST) {
       problems.add(
@@ -51,7 +51,7 @@ final class Ids {
   private static String help(String id, boolean model) {
     String rule =
         model
-            ? "model numbers have letters, digits and single hyphens"
+            ? "model numbers and refrigerants have letters, digits and single hyphens"
             : "ids have lower-case letters, digits and single hyphens";
     String mended =
         id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");

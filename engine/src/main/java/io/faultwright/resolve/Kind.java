@@ -5,6 +5,7 @@ enum Kind {
   FAMILY("family"),
   OPTION("option"),
   MODEL("model"),
+  REFRIGERANT("refrigerant"),
   CAUTION("caution"),
   PART("part"),
   READING("reading"),

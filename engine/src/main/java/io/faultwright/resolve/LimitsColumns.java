@@ -12,12 +12,13 @@ import java.util.Optional;
  * The columns of a table of limits.
  *
  * @param facts equipment columns, in the written order
- * @param driver the reading the limits follow
+ * @param drivers the readings the limits follow, in the written order
  * @param ids every column, in the written order, broken ones included
  * @param sound whether every column is understood
  */
 record LimitsColumns(
-    List<Scalar> facts, Optional<Subject.Quantity> driver, List<String> ids, boolean sound) {
+    List<Scalar> facts, List<Subject.Quantity> drivers, List<String> ids, boolean sound) {
+  private static final int MOST_DRIVERS = 2;
   private static final List<String> ROW_WORDS = List.of("low", "high");
 
   static LimitsColumns of(Fields table, Subjects subjects, Problems problems) {
@@ -30,12 +31,12 @@ record LimitsColumns(
     for (Scalar column : columns.values()) {
       subjects.find(column).ifPresent(subject -> sort(column, subject, facts, drivers, problems));
     }
-    if (drivers.size() > 1) {
+    if (drivers.size() > MOST_DRIVERS) {
       tooMany(List.copyOf(drivers.keySet()), problems);
     }
     return new LimitsColumns(
         List.copyOf(facts.values()),
-        drivers.values().stream().findFirst(),
+        drivers.values().stream().limit(MOST_DRIVERS).toList(),
         List.copyOf(columns.keySet()),
         problems.count() == before && facts.size() + drivers.size() == by.size());
   }
@@ -74,16 +75,16 @@ record LimitsColumns(
       problems.add(
           column.place(),
           Words.quoted(column.text()) + " is a choice; limits cannot follow it",
-          "limits follow facts of the equipment and at most one measured reading");
+          "limits follow facts of the equipment and at most two measured readings");
     }
   }
 
   private static void tooMany(List<Scalar> drivers, Problems problems) {
     problems.add(
         new Problem(
-            drivers.stream().skip(1).map(Scalar::place).toList(),
-            "limits follow at most one measured reading, found "
+            drivers.stream().skip(MOST_DRIVERS).map(Scalar::place).toList(),
+            "limits follow at most two measured readings, found "
                 + Words.quoted(drivers.stream().map(Scalar::text).toList()),
-            "keep one of them; for the others write a table for each case of the equipment"));
+            "keep two of them; for the others write a row for each case of the equipment"));
   }
 }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Reads the section {@code limits}. */
 final class LimitsResolver {
@@ -36,7 +37,7 @@ final class LimitsResolver {
     SortedMap<String, LimitsTable> tables = new TreeMap<>();
     context.outline().of(Kind.LIMITS).forEach((id, one) -> tables.put(id, resolve(one)));
     SortedMap<String, SortedSet<String>> drivers = new TreeMap<>();
-    tables.forEach((id, table) -> drivers.put(id, table.drivers()));
+    tables.forEach((id, table) -> drivers.put(id, new TreeSet<>(table.drivers())));
     Cycles.of(drivers).forEach(cycle -> reportCycle(cycle, tables));
     return tables;
   }
@@ -52,7 +53,7 @@ final class LimitsResolver {
         definition.id(),
         definition.place(),
         columns.ids(),
-        columns.driver().map(Subject.Quantity::id),
+        columns.drivers().stream().map(Subject.Quantity::id).toList(),
         between,
         fields.list("rows").stream().map(rows::resolve).toList());
   }
@@ -73,7 +74,7 @@ final class LimitsResolver {
   }
 
   private Optional<Between> between(Fields fields, LimitsColumns columns) {
-    if (columns.driver().isPresent()) {
+    if (!columns.drivers().isEmpty()) {
       return fields.require("between").isPresent()
           ? fields.scalar("between").flatMap(this::way)
           : Optional.empty();

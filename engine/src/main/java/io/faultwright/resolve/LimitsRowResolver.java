@@ -90,8 +90,8 @@ final class LimitsRowResolver {
     return new Condition.All(tests);
   }
 
-  private Optional<Interval> at(Fields fields) {
-    return columns.driver().flatMap(driver -> at(fields, driver));
+  private List<Interval> at(Fields fields) {
+    return columns.drivers().stream().flatMap(driver -> at(fields, driver).stream()).toList();
   }
 
   private Optional<Interval> at(Fields fields, Subject.Quantity driver) {

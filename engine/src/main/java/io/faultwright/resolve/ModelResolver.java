@@ -19,22 +19,25 @@ import java.util.stream.Stream;
 /** Reads one model: what the nameplate says, what is written, and whether both agree. */
 final class ModelResolver {
   private static final List<String> KEYS =
-      List.of("title", "family", "options", "software", "data");
+      List.of("title", "family", "options", "software", "refrigerant", "data");
 
   private final Context context;
   private final SortedMap<String, Option> options;
-  private final SortedMap<String, SortedMap<String, List<Version>>> software;
+  private final OptionResolver fromOptions;
+  private final RefrigerantResolver refrigerants;
   private final Optional<Nameplate> nameplate;
   private final SoftwareResolver softwareResolver;
 
   ModelResolver(
       Context context,
       SortedMap<String, Option> options,
-      SortedMap<String, SortedMap<String, List<Version>>> software,
+      OptionResolver fromOptions,
+      RefrigerantResolver refrigerants,
       Optional<Nameplate> nameplate) {
     this.context = context;
     this.options = options;
-    this.software = software;
+    this.fromOptions = fromOptions;
+    this.refrigerants = refrigerants;
     this.nameplate = nameplate;
     this.softwareResolver = new SoftwareResolver(context);
   }
@@ -50,6 +53,7 @@ final class ModelResolver {
         family(definition, fields, decoded),
         values,
         software(definition, fields, values),
+        refrigerant(definition, fields, values),
         data(fields));
   }
 
@@ -170,7 +174,7 @@ final class ModelResolver {
     Map<String, List<Version>> lists = new TreeMap<>();
     values.forEach(
         (option, value) ->
-            Optional.ofNullable(software.getOrDefault(option, new TreeMap<>()).get(value))
+            of(fromOptions.software(), option, value)
                 .ifPresent(versions -> lists.put(option + ": " + value, versions)));
     if (fields.has("software")) {
       lists.put("software", softwareResolver.versions(fields));
@@ -189,6 +193,31 @@ final class ModelResolver {
                   "list the versions in one place only"));
     }
     return lists.values().stream().findFirst().orElse(List.of());
+  }
+
+  private static <T> Optional<T> of(
+      SortedMap<String, SortedMap<String, T>> byOption, String option, String value) {
+    return Optional.ofNullable(byOption.get(option)).map(byValue -> byValue.get(value));
+  }
+
+  private Optional<String> refrigerant(
+      Definition definition, Fields fields, SortedMap<String, String> values) {
+    Map<String, String> named = new TreeMap<>();
+    values.forEach(
+        (option, value) ->
+            of(fromOptions.refrigerants(), option, value)
+                .ifPresent(id -> named.put(option + ": " + value, id)));
+    fields
+        .scalar("refrigerant")
+        .flatMap(refrigerants::named)
+        .ifPresent(id -> named.put("refrigerant", id));
+    if (named.values().stream().distinct().count() > 1) {
+      problem(
+          fields.place("refrigerant"),
+          definition.what() + " has two refrigerants, by " + Words.quoted(named.keySet()),
+          "name the refrigerant in one place only");
+    }
+    return named.values().stream().findFirst();
   }
 
   private SortedMap<String, String> data(Fields fields) {

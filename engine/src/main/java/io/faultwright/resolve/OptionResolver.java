@@ -14,10 +14,13 @@ import java.util.TreeMap;
 final class OptionResolver {
   private final Context context;
   private final SoftwareResolver softwareResolver;
+  private final RefrigerantResolver refrigerantResolver;
   private final SortedMap<String, SortedMap<String, List<Version>>> software = new TreeMap<>();
+  private final SortedMap<String, SortedMap<String, String>> refrigerants = new TreeMap<>();
 
-  OptionResolver(Context context) {
+  OptionResolver(Context context, RefrigerantResolver refrigerantResolver) {
     this.context = context;
+    this.refrigerantResolver = refrigerantResolver;
     this.softwareResolver = new SoftwareResolver(context);
   }
 
@@ -36,6 +39,11 @@ final class OptionResolver {
   /** Published versions by option and value, for the values that list some. */
   SortedMap<String, SortedMap<String, List<Version>>> software() {
     return software;
+  }
+
+  /** Refrigerants by option and value, for the values that name one. */
+  SortedMap<String, SortedMap<String, String>> refrigerants() {
+    return refrigerants;
   }
 
   private Option option(Definition definition) {
@@ -61,13 +69,21 @@ final class OptionResolver {
             entry.value(),
             "value " + Words.quoted(entry.name()),
             entry.key().place(),
-            List.of("title", "software"),
+            List.of("title", "software", "refrigerant"),
             context.problems());
     if (fields.has("software")) {
       software
           .computeIfAbsent(option, id -> new TreeMap<>())
           .put(entry.name(), softwareResolver.versions(fields));
     }
+    fields
+        .scalar("refrigerant")
+        .flatMap(refrigerantResolver::named)
+        .ifPresent(
+            refrigerant ->
+                refrigerants
+                    .computeIfAbsent(option, id -> new TreeMap<>())
+                    .put(entry.name(), refrigerant));
     return new NamedValue(entry.name(), fields.text("title").orElse(Words.title(entry.name())));
   }
 }

@@ -43,6 +43,7 @@ final class Outline {
     EQUIPMENT_SECTIONS.put("families", Kind.FAMILY);
     EQUIPMENT_SECTIONS.put("options", Kind.OPTION);
     EQUIPMENT_SECTIONS.put("models", Kind.MODEL);
+    EQUIPMENT_SECTIONS.put("refrigerants", Kind.REFRIGERANT);
   }
 
   private final Problems problems;
@@ -126,7 +127,7 @@ final class Outline {
 
   private void readEquipment(Entry section) {
     singles.putIfAbsent(EQUIPMENT, new Definition("`equipment`", section.key(), section.value()));
-    Set<Kind> kinds = EnumSet.of(Kind.FAMILY, Kind.OPTION, Kind.MODEL);
+    Set<Kind> kinds = EnumSet.of(Kind.FAMILY, Kind.OPTION, Kind.MODEL, Kind.REFRIGERANT);
     for (Entry part : entries(section.value(), "`equipment`", kinds)) {
       Kind kind = EQUIPMENT_SECTIONS.get(part.name());
       if (kind != null) {

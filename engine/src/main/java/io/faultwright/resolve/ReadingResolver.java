@@ -3,7 +3,10 @@ package io.faultwright.resolve;
 import io.faultwright.model.Access;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Domain;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Sorted;
+import io.faultwright.model.Value;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import io.faultwright.syntax.Node.Scalar;
@@ -15,10 +18,12 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads the section {@code readings}. */
 final class ReadingResolver {
+  private static final String ASSUME = "assume";
   private static final List<String> KEYS =
       List.of(
           "title",
@@ -28,6 +33,10 @@ final class ReadingResolver {
           "resolution",
           "values",
           DifferenceResolver.DIFFERENCE,
+          SaturationResolver.SUPERHEAT,
+          SaturationResolver.SUBCOOLING,
+          SaturationResolver.SATURATION,
+          ASSUME,
           "normal",
           "accuracy",
           "instrument",
@@ -42,13 +51,16 @@ final class ReadingResolver {
   private static final Unit MINUTE = Units.find("min").orElseThrow();
 
   private final Context context;
+  private final Equipment published;
   private final ConditionResolver equipment;
   private final CautionRule cautions;
   private final DomainResolver domains;
   private final AccessResolver access;
 
-  ReadingResolver(Context context, ConditionResolver equipment, CautionRule cautions) {
+  ReadingResolver(
+      Context context, Equipment published, ConditionResolver equipment, CautionRule cautions) {
     this.context = context;
+    this.published = published;
     this.equipment = equipment;
     this.cautions = cautions;
     this.domains = new DomainResolver(context);
@@ -58,26 +70,32 @@ final class ReadingResolver {
   /** The readings whose domain could be read, by id. */
   SortedMap<String, Reading> resolveAll() {
     SortedMap<String, Reading> observed = new TreeMap<>();
-    Map<Definition, Fields> computed = new LinkedHashMap<>();
+    Map<Definition, Fields> saturated = new LinkedHashMap<>();
+    Map<Definition, Fields> differences = new LinkedHashMap<>();
     for (Definition definition : context.outline().of(Kind.READING).values()) {
       Fields fields = Fields.of(definition, KEYS, context.problems());
       if (fields.has(DifferenceResolver.DIFFERENCE)) {
-        computed.put(definition, fields);
+        differences.put(definition, fields);
+      } else if (SaturationResolver.kind(fields).isPresent()) {
+        saturated.put(definition, fields);
       } else {
         resolve(definition, fields).ifPresent(reading -> observed.put(reading.id(), reading));
       }
     }
-    return withComputed(observed, computed);
+    SaturationResolver saturation = new SaturationResolver(context, observed, published);
+    SortedMap<String, Reading> known = with(observed, saturated, saturation::resolve);
+    return with(known, differences, new DifferenceResolver(context, known)::resolve);
   }
 
-  private SortedMap<String, Reading> withComputed(
-      SortedMap<String, Reading> observed, Map<Definition, Fields> computed) {
-    SortedMap<String, Reading> all = new TreeMap<>(observed);
-    DifferenceResolver differences = new DifferenceResolver(context, observed);
+  private static SortedMap<String, Reading> with(
+      SortedMap<String, Reading> known,
+      Map<Definition, Fields> computed,
+      BiFunction<Definition, Fields, Optional<Reading>> resolver) {
+    SortedMap<String, Reading> all = new TreeMap<>(known);
     computed.forEach(
         (definition, fields) ->
-            differences
-                .resolve(definition, fields)
+            resolver
+                .apply(definition, fields)
                 .ifPresent(reading -> all.put(reading.id(), reading)));
     return all;
   }
@@ -107,7 +125,22 @@ final class ReadingResolver {
         fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.read("applies", equipment::all, Condition.ALWAYS),
         normal(definition, fields, domain),
-        Optional.empty());
+        Optional.empty(),
+        fields.scalar(ASSUME).flatMap(written -> assumed(definition, written, domain)));
+  }
+
+  private Optional<Value> assumed(Definition definition, Scalar written, Domain domain) {
+    String id = definition.id();
+    String text = written.text().strip();
+    return domain.match(
+        measured ->
+            new QuantityPatterns(context.quantities(), context.problems())
+                .amount(
+                    written.place(),
+                    text,
+                    new Subject.Quantity(id, measured, false, Sorted.set(List.of())))
+                .map(Value.Number::new),
+        choice -> normal(definition, written, choice).map(Value.Word::new));
   }
 
   private Optional<BigFraction> minutes(Scalar written) {

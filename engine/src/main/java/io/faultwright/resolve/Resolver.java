@@ -60,10 +60,10 @@ public final class Resolver {
     Subjects subjects = new Subjects(context, equipment, sound);
     ConditionResolver facts = ConditionResolver.ofEquipment(context, subjects);
     ConditionResolver situation = ConditionResolver.ofSituation(context, subjects);
-    SortedMap<String, Caution> cautions = new CautionResolver(context).resolveAll();
+    SortedMap<String, Caution> cautions = new CautionResolver(context, equipment).resolveAll();
     CautionRule cautionRule = new CautionRule(context.names(), cautions.values());
     SortedMap<String, Reading> readings =
-        new ReadingResolver(context, facts, cautionRule).resolveAll();
+        new ReadingResolver(context, equipment, facts, cautionRule).resolveAll();
     readings.values().forEach(subjects::add);
     SortedMap<String, LimitsTable> limits = new LimitsResolver(context, subjects).resolveAll();
     SortedMap<String, Fault> faults = new FaultResolver(context, facts, cautionRule).resolveAll();

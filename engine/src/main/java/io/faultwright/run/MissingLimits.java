@@ -42,7 +42,7 @@ final class MissingLimits {
   }
 
   private Optional<Note> note(LimitsTable table) {
-    Optional<BigFraction> at = LimitsBook.driver(table, facts.situation());
+    List<BigFraction> at = LimitsBook.drivers(table, facts.situation());
     List<Build> builds =
         facts.candidates().builds().stream().filter(build -> missing(table, build, at)).toList();
     return builds.isEmpty()
@@ -50,9 +50,9 @@ final class MissingLimits {
         : Optional.of(new Note.LimitsMissing(table.reading(), builds, at));
   }
 
-  private boolean missing(LimitsTable table, Build build, Optional<BigFraction> at) {
+  private boolean missing(LimitsTable table, Build build, List<BigFraction> at) {
     String reading = table.reading();
-    boolean waiting = at.isEmpty() && limits.followsDriver(reading, build);
+    boolean waiting = at.isEmpty() && limits.followsDrivers(reading, build);
     return !waiting && limits.band(reading, build, facts.situation()).isEmpty();
   }
 }

@@ -3,7 +3,6 @@ package io.faultwright.run;
 import io.faultwright.model.Build;
 import io.faultwright.model.Value;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Something a trace says besides its answers. */
@@ -57,12 +56,12 @@ public sealed interface Note {
    *
    * @param reading that is judged
    * @param builds without a row, of those the machine can be
-   * @param at value of the driver, where the table follows one and it is known
+   * @param at values of the readings that the table follows; empty unless all are known
    */
-  record LimitsMissing(String reading, List<Build> builds, Optional<BigFraction> at)
-      implements Note {
+  record LimitsMissing(String reading, List<Build> builds, List<BigFraction> at) implements Note {
     public LimitsMissing {
       builds = List.copyOf(builds);
+      at = List.copyOf(at);
     }
   }
 }

@@ -110,9 +110,9 @@ final class Reasons {
   private void addMissing(LimitsTable table, SortedSet<String> subjects) {
     subjects.addAll(table.by());
     boolean follows =
-        candidates().builds().stream().anyMatch(b -> limits.followsDriver(table.reading(), b));
+        candidates().builds().stream().anyMatch(b -> limits.followsDrivers(table.reading(), b));
     if (!follows) {
-      subjects.removeAll(table.drivers());
+      table.drivers().forEach(subjects::remove);
     }
   }
 

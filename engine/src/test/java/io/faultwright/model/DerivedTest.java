@@ -83,8 +83,8 @@ class DerivedTest {
   @Test
   void operandsMatter() {
     TreeMap<String, BigFraction> none = new TreeMap<>();
-    assertThrows(IllegalArgumentException.class, () -> new Derived(none, BigFraction.ONE));
+    assertThrows(IllegalArgumentException.class, () -> Derived.linear(none, BigFraction.ONE));
     TreeMap<String, BigFraction> zero = new TreeMap<>(Map.of("room", BigFraction.ZERO));
-    assertThrows(IllegalArgumentException.class, () -> new Derived(zero, BigFraction.ONE));
+    assertThrows(IllegalArgumentException.class, () -> Derived.linear(zero, BigFraction.ONE));
   }
 }

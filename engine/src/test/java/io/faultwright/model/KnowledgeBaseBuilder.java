@@ -38,7 +38,16 @@ public final class KnowledgeBaseBuilder {
     families.putIfAbsent(family, new Family(family, NOWHERE, family, ""));
     List<Version> versions = Arrays.stream(software).map(Version::new).toList();
     models.put(
-        id, new Model(id, NOWHERE, id, family, new TreeMap<>(chosen), versions, new TreeMap<>()));
+        id,
+        new Model(
+            id,
+            NOWHERE,
+            id,
+            family,
+            new TreeMap<>(chosen),
+            versions,
+            Optional.empty(),
+            new TreeMap<>()));
     return this;
   }
 
@@ -76,8 +85,13 @@ public final class KnowledgeBaseBuilder {
 
   /** A reading computed from others that stand before it. */
   public KnowledgeBaseBuilder derived(String id, Unit unit, Derived form) {
-    Domain domain = new Domain.Measured(unit, form.range(readings), Optional.empty());
+    Domain domain = new Domain.Measured(unit, range(form), Optional.empty());
     return reading(id, domain, Access.OUTSIDE, 0, form.applies(readings), Optional.of(form));
+  }
+
+  private Interval range(Derived form) {
+    return form.range(id -> ((Domain.Measured) readings.get(id).domain()).range(), Optional.empty())
+        .orElseThrow();
   }
 
   private KnowledgeBaseBuilder reading(
@@ -106,7 +120,8 @@ public final class KnowledgeBaseBuilder {
             Optional.empty(),
             applies,
             new TreeSet<>(),
-            derived));
+            derived,
+            Optional.empty()));
     return this;
   }
 
@@ -170,7 +185,7 @@ public final class KnowledgeBaseBuilder {
   public KnowledgeBase build() {
     return new KnowledgeBase(
         handbook(),
-        new Equipment(families, options, models, Optional.empty()),
+        new Equipment(families, options, models, Optional.empty(), new TreeMap<>()),
         readings,
         limits,
         faults,

@@ -16,47 +16,47 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class LimitsTableBuilder {
   private final String reading;
   private final List<String> facts;
-  private final Optional<String> driver;
+  private final List<String> drivers;
   private final Optional<Between> between;
   private final List<Row> rows = new ArrayList<>();
 
   private LimitsTableBuilder(
-      String reading, List<String> facts, Optional<String> driver, Optional<Between> between) {
+      String reading, List<String> facts, List<String> drivers, Optional<Between> between) {
     this.reading = reading;
     this.facts = facts;
-    this.driver = driver;
+    this.drivers = drivers;
     this.between = between;
   }
 
   public static LimitsTableBuilder fixed(String reading, String... facts) {
-    return new LimitsTableBuilder(reading, List.of(facts), Optional.empty(), Optional.empty());
+    return new LimitsTableBuilder(reading, List.of(facts), List.of(), Optional.empty());
   }
 
   public static LimitsTableBuilder interpolated(String reading, String driver, String... facts) {
     return new LimitsTableBuilder(
-        reading, List.of(facts), Optional.of(driver), Optional.of(Between.INTERPOLATE));
+        reading, List.of(facts), List.of(driver), Optional.of(Between.INTERPOLATE));
   }
 
   public static LimitsTableBuilder stepped(String reading, String driver, String... facts) {
     return new LimitsTableBuilder(
-        reading, List.of(facts), Optional.of(driver), Optional.of(Between.STEP));
+        reading, List.of(facts), List.of(driver), Optional.of(Between.STEP));
   }
 
   public LimitsTableBuilder row(Condition builds, String low, String high) {
-    return row(builds, Optional.empty(), low, high);
+    return row(builds, List.of(), low, high);
   }
 
   public LimitsTableBuilder at(Condition builds, String point, String low, String high) {
-    return row(builds, Optional.of(Interval.point(Decimals.parse(point))), low, high);
+    return row(builds, List.of(Interval.point(Decimals.parse(point))), low, high);
   }
 
   public LimitsTableBuilder over(
       Condition builds, String from, String to, String low, String high) {
     Interval stretch = Interval.closed(Decimals.parse(from), Decimals.parse(to));
-    return row(builds, Optional.of(stretch), low, high);
+    return row(builds, List.of(stretch), low, high);
   }
 
-  private LimitsTableBuilder row(Condition builds, Optional<Interval> at, String low, String high) {
+  private LimitsTableBuilder row(Condition builds, List<Interval> at, String low, String high) {
     rows.add(new Row(NOWHERE, builds, at, end(low), end(high)));
     return this;
   }
@@ -66,7 +66,7 @@ public final class LimitsTableBuilder {
   }
 
   public LimitsTable build() {
-    List<String> by = Stream.concat(facts.stream(), driver.stream()).toList();
-    return new LimitsTable(reading, NOWHERE, by, driver, between, rows);
+    List<String> by = Stream.concat(facts.stream(), drivers.stream()).toList();
+    return new LimitsTable(reading, NOWHERE, by, drivers, between, rows);
   }
 }

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.model.Condition.Side;
 import io.faultwright.quantity.Decimals;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -29,32 +30,32 @@ class LimitsTest {
   @Test
   void aRowOfAnotherBuildDoesNotCount() {
     LimitsTable table = fixed("p", "family").row(TARN, "1", "2").row(FELL, "3", "4").build();
-    assertEquals(band("3", "4"), Limits.of(table, FELL_12).at(Optional.empty()));
+    assertEquals(band("3", "4"), Limits.of(table, FELL_12).at(List.of()));
   }
 
   @Test
   void aBuildWithoutARowHasNoLimits() {
     LimitsTable table = fixed("p", "family").row(TARN, "1", "2").build();
-    assertEquals(Optional.empty(), Limits.of(table, FELL_12).at(Optional.empty()));
+    assertEquals(Optional.empty(), Limits.of(table, FELL_12).at(List.of()));
   }
 
   @Test
   void rowsThatDisagreeSayNothing() {
     LimitsTable table = fixed("p").row(FELL, "1", "2").row(FELL, "1", "3").build();
-    assertEquals(Optional.empty(), Limits.of(table, FELL_12).at(Optional.empty()));
+    assertEquals(Optional.empty(), Limits.of(table, FELL_12).at(List.of()));
   }
 
   @Test
   void rowsThatAgreeSayItTogether() {
     LimitsTable table = fixed("p").row(FELL, "1", "2").row(Condition.ALWAYS, "1", "2").build();
-    assertEquals(band("1", "2"), Limits.of(table, FELL_12).at(Optional.empty()));
+    assertEquals(band("1", "2"), Limits.of(table, FELL_12).at(List.of()));
   }
 
   @Test
   void betweenRowsLimitsLieOnTheStraightLineExactly() {
     LimitsTable table =
         interpolated("p", "t").at(FELL, "10", "8.2", "10.4").at(FELL, "32", "12.1", "15.0").build();
-    Band third = Limits.of(table, FELL_12).at(Optional.of(BigFraction.of(52, 3))).orElseThrow();
+    Band third = Limits.of(table, FELL_12).at(List.of(BigFraction.of(52, 3))).orElseThrow();
     assertEquals(BigFraction.of(82, 10).add(BigFraction.of(39, 10).divide(3)), third.low().get());
     assertEquals(BigFraction.of(104, 10).add(BigFraction.of(46, 10).divide(3)), third.high().get());
   }
@@ -82,8 +83,8 @@ class LimitsTest {
     assertEquals(band("3", "4"), at(limits, "20"));
     assertEquals(Optional.empty(), at(limits, "9.999999"));
     assertEquals(Optional.empty(), at(limits, "20.000001"));
-    assertEquals(Optional.empty(), limits.at(Optional.empty()));
-    assertTrue(limits.followsDriver());
+    assertEquals(Optional.empty(), limits.at(List.of()));
+    assertTrue(limits.followsDrivers());
   }
 
   @Test
@@ -152,9 +153,9 @@ class LimitsTest {
   void aRowWithoutADriverCellHoldsAnywhere() {
     LimitsTable table = stepped("p", "t").row(FELL, "1", "2").build();
     Limits limits = Limits.of(table, FELL_12);
-    assertEquals(band("1", "2"), limits.at(Optional.empty()));
+    assertEquals(band("1", "2"), limits.at(List.of()));
     assertEquals(band("1", "2"), at(limits, "99"));
-    assertFalse(limits.followsDriver());
+    assertFalse(limits.followsDrivers());
   }
 
   @Test
@@ -175,7 +176,7 @@ class LimitsTest {
   }
 
   private static Optional<Band> at(Limits limits, String driver) {
-    return limits.at(Optional.of(Decimals.parse(driver)));
+    return limits.at(List.of(Decimals.parse(driver)));
   }
 
   private static Optional<Band> band(String low, String high) {

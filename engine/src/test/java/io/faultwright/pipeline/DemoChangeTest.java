@@ -186,8 +186,8 @@ class DemoChangeTest {
 
     private Condition.Side side(String reading) {
       LimitsTable table = kb.limits().get(reading);
-      Optional<BigFraction> driver = table.driver().map(this::amount);
-      return Limits.of(table, build).at(driver).orElseThrow().side(amount(reading));
+      List<BigFraction> drivers = table.drivers().stream().map(this::amount).toList();
+      return Limits.of(table, build).at(drivers).orElseThrow().side(amount(reading));
     }
 
     private BigFraction amount(String reading) {

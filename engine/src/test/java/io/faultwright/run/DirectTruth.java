@@ -71,7 +71,7 @@ final class DirectTruth {
         .anyMatch(
             build ->
                 has(build, test.subject())
-                    && (!against || table.driver().stream().allMatch(id -> has(build, id))));
+                    && (!against || table.drivers().stream().allMatch(id -> has(build, id))));
   }
 
   private boolean has(Build build, String subject) {
@@ -111,12 +111,12 @@ final class DirectTruth {
   private double againstLimits(
       LimitsTable table, Build build, BigFraction amount, Collection<Side> sides) {
     List<Row> rows = table.rows().stream().filter(row -> holds(row.builds(), build)).toList();
-    if (table.driver().isEmpty()) {
+    if (table.drivers().isEmpty()) {
       return rows.size() == 1
           ? judge(rows.get(0).low(), rows.get(0).high(), amount, sides)
           : UNKNOWN;
     }
-    return situation.readings().get(table.driver().get()) instanceof Value.Number driver
+    return situation.readings().get(table.drivers().get(0)) instanceof Value.Number driver
         ? along(table, rows, driver.amount(), amount, sides)
         : UNKNOWN;
   }
@@ -189,11 +189,11 @@ final class DirectTruth {
   }
 
   private static BigFraction start(Row row) {
-    return row.at().get().low().get().value();
+    return row.at().get(0).low().get().value();
   }
 
   private static BigFraction end(Row row) {
-    return row.at().get().high().get().value();
+    return row.at().get(0).high().get().value();
   }
 
   private double overBuilds(Function<Build, Double> truth) {

@@ -170,7 +170,7 @@ class ReasonsTest {
     Note.LimitsMissing note = (Note.LimitsMissing) trace.notes().get(0);
     assertEquals("pressure", note.reading());
     assertEquals("[FL-1 with software 2.10]", note.builds().toString());
-    assertEquals(Optional.of(BigFraction.of(21)), note.at());
+    assertEquals(List.of(BigFraction.of(21)), note.at());
   }
 
   @Test

@@ -81,7 +81,8 @@ public final class SampleBase {
                 "tarn", new Family("tarn", PLACE, "Tarn", ""))),
         new TreeMap<>(Map.of("defrost", defrost)),
         models(),
-        Optional.empty());
+        Optional.empty(),
+        new TreeMap<>());
   }
 
   private static SortedMap<String, Model> models() {
@@ -101,6 +102,7 @@ public final class SampleBase {
         family,
         new TreeMap<>(Map.of("defrost", defrost)),
         Arrays.stream(software).map(Version::new).toList(),
+        Optional.empty(),
         new TreeMap<>());
   }
 
@@ -145,6 +147,7 @@ public final class SampleBase {
         Optional.empty(),
         Condition.ALWAYS,
         Sorted.set(List.of()),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -93,7 +93,7 @@ final class CheckWords {
   }
 
   private String limits(LimitsTable table) {
-    boolean few = table.rows().size() <= MOST_ROWS && table.driver().isEmpty();
+    boolean few = table.rows().size() <= MOST_ROWS && table.drivers().isEmpty();
     return few
         ? table.rows().stream()
             .map(row -> row(table.reading(), row))

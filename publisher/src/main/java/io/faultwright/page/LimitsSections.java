@@ -45,8 +45,9 @@ final class LimitsSections {
   }
 
   private String cell(LimitsTable table, Row row, String column) {
-    if (table.driver().equals(Optional.of(column))) {
-      return row.at().map(at -> desk.words().interval(column, at)).orElse("any");
+    int driver = table.drivers().indexOf(column);
+    if (driver >= 0) {
+      return row.at().isEmpty() ? "any" : desk.words().interval(column, row.at().get(driver));
     }
     String words =
         Clauses.about(row.builds(), column).stream()
@@ -60,16 +61,24 @@ final class LimitsSections {
   }
 
   private String between(LimitsTable table) {
-    return table
-        .driver()
-        .map(
-            driver ->
-                table.between().equals(Optional.of(Between.INTERPOLATE))
-                    ? "Between two rows: on the straight line between them. Outside the rows: no"
-                        + " limits are known."
-                    : "Each row holds over its own stretch of "
-                        + desk.words().subject(driver)
-                        + "; a shared end belongs to the upper row.")
-        .orElse("");
+    List<String> drivers = table.drivers().stream().map(desk.words()::subject).toList();
+    if (drivers.isEmpty()) {
+      return "";
+    }
+    return table.between().equals(Optional.of(Between.INTERPOLATE))
+        ? between(drivers) + " Outside the rows: no limits are known."
+        : "Each row holds over its own stretch of "
+            + String.join(" and ", drivers)
+            + "; a shared end belongs to the upper row.";
+  }
+
+  private static String between(List<String> drivers) {
+    return drivers.size() == 1
+        ? "Between two rows: on the straight line between them."
+        : "Between rows: first along "
+            + drivers.get(0)
+            + " or "
+            + drivers.get(1)
+            + ", whichever is the larger part of its step, then along the other.";
   }
 }

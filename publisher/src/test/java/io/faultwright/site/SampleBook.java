@@ -176,6 +176,7 @@ final class SampleBook {
         access == Access.REFRIGERANT_CIRCUIT ? Optional.of("gauges") : Optional.empty(),
         id.equals("valve-voltage") ? test("defrost", "hot-gas") : Condition.ALWAYS,
         Sorted.set(List.<String>of()),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -187,7 +188,7 @@ final class SampleBook {
             "discharge-pressure",
             place(),
             List.of("family", "ambient-temperature"),
-            Optional.of("ambient-temperature"),
+            List.of("ambient-temperature"),
             Optional.of(LimitsTable.Between.INTERPOLATE),
             List.of(row("fell", 10, 82, 104), row("fell", 32, 121, 150), row("tarn", 10, 70, 90))));
     return limits;
@@ -197,7 +198,7 @@ final class SampleBook {
     return new LimitsTable.Row(
         place(),
         new All(List.of(test("family", family))),
-        Optional.of(Interval.point(BigFraction.of(ambient))),
+        List.of(Interval.point(BigFraction.of(ambient))),
         Optional.of(BigFraction.of(low, 10)),
         Optional.of(BigFraction.of(high, 10)));
   }

@@ -44,7 +44,7 @@ final class SampleEquipment {
     models.put("FL-12G", model("FL-12G", "Fell 12", "fell", "hot-gas"));
     models.put("FL-20E", model("FL-20E", "Fell 20 E", "fell", "electric"));
     models.put("TN-20G", model("TN-20G", "Tarn 20", "tarn", "hot-gas"));
-    return new Equipment(families, options, models, Optional.of(nameplate()));
+    return new Equipment(families, options, models, Optional.of(nameplate()), new TreeMap<>());
   }
 
   private Model model(String id, String title, String family, String defrost) {
@@ -57,6 +57,7 @@ final class SampleEquipment {
         family,
         sorted("defrost", defrost),
         List.of(new Version("2.9"), new Version("2.10")),
+        Optional.empty(),
         data);
   }
 

@@ -97,6 +97,7 @@ public final class Joined {
         Optional.empty(),
         Condition.ALWAYS,
         new TreeSet<>(),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -13,6 +13,7 @@ import io.faultwright.wording.RuleText;
 import io.faultwright.wording.Wording;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The parts of symptoms, rules, statements of what cannot happen, and limits. */
 final class RulePassages {
@@ -93,15 +94,14 @@ final class RulePassages {
     passages
         .thing(Concern.RULES, "limits", table.reading(), table.place())
         .rules(
-            "rows", table.driver() + " " + table.between() + rows, table.rows().size() + " rows");
+            "rows", table.drivers() + " " + table.between() + rows, table.rows().size() + " rows");
   }
 
   private String key(LimitsTable table, Row row) {
     String at =
-        table
-            .driver()
-            .flatMap(driver -> row.at().map(stretch -> keys.interval(driver, stretch)))
-            .orElse("");
+        IntStream.range(0, row.at().size())
+            .mapToObj(i -> keys.interval(table.drivers().get(i), row.at().get(i)))
+            .collect(Collectors.joining(" and "));
     return keys.of(row.builds())
         + " at "
         + at

@@ -23,7 +23,8 @@ public final class SharedEquipment {
         models.put(model.id(), with(model, shared));
       }
     }
-    return new Equipment(after.families(), after.options(), models, Optional.empty());
+    return new Equipment(
+        after.families(), after.options(), models, Optional.empty(), after.refrigerants());
   }
 
   private static List<Build> builds(Equipment equipment, String model) {
@@ -39,14 +40,16 @@ public final class SharedEquipment {
         model.family(),
         model.options(),
         software,
+        model.refrigerant(),
         model.data());
   }
 
-  /** The build of the same model and software. */
+  /** The build of the same model and software, with the same refrigerant in it. */
   static Optional<Build> same(Build build, Equipment among) {
     return among.builds().stream()
         .filter(other -> other.model().id().equals(build.model().id()))
         .filter(other -> other.software().equals(build.software()))
+        .filter(other -> other.model().refrigerant().equals(build.model().refrigerant()))
         .findFirst();
   }
 

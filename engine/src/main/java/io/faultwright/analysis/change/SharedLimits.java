@@ -9,6 +9,7 @@ import io.faultwright.model.Domain;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.model.Reading;
+import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Unit;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -20,6 +21,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /** The limits of two revisions, and how each side's tests against them are said for both. */
 final class SharedLimits {
@@ -59,7 +61,7 @@ final class SharedLimits {
   /** A table without any figure. */
   static LimitsTable none(String reading) {
     return new LimitsTable(
-        reading, BuildConditions.NOWHERE, List.of(), Optional.empty(), Optional.empty(), List.of());
+        reading, BuildConditions.NOWHERE, List.of(), List.of(), Optional.empty(), List.of());
   }
 
   SortedMap<String, LimitsTable> tables() {
@@ -89,7 +91,7 @@ final class SharedLimits {
             reading.applies(),
             Optional.of(Derived.same(table.reading()))));
     return new LimitsTable(
-        name, table.place(), table.by(), table.driver(), table.between(), table.rows());
+        name, table.place(), table.by(), table.drivers(), table.between(), table.rows());
   }
 
   private void judge(Side side, LimitsTable table) {
@@ -121,7 +123,7 @@ final class SharedLimits {
         side.name(table.reading()),
         table.place(),
         table.by(),
-        table.driver().map(side::name),
+        table.drivers().stream().map(side::name).toList(),
         table.between(),
         table.rows().stream().map(row -> shared(side, table, row)).toList());
   }
@@ -132,17 +134,15 @@ final class SharedLimits {
     return new Row(
         row.place(),
         BuildConditions.of(side.satisfying(row.builds())),
-        table
-            .driver()
-            .flatMap(
-                driver ->
-                    row.at()
-                        .map(
-                            at ->
-                                Converted.interval(
-                                    at, side.unit(driver), unit(side.name(driver))))),
+        IntStream.range(0, row.at().size())
+            .mapToObj(i -> shared(side, table.drivers().get(i), row.at().get(i)))
+            .toList(),
         row.low().map(low -> from.convert(low, to)),
         row.high().map(high -> from.convert(high, to)));
+  }
+
+  private Interval shared(Side side, String driver, Interval at) {
+    return Converted.interval(at, side.unit(driver), unit(side.name(driver)));
   }
 
   private Unit unit(String name) {
@@ -150,7 +150,7 @@ final class SharedLimits {
   }
 
   private boolean same(LimitsTable one, LimitsTable other) {
-    return one.driver().equals(other.driver())
+    return one.drivers().equals(other.drivers())
         && one.between().equals(other.between())
         && builds.stream().allMatch(build -> rows(one, build).equals(rows(other, build)));
   }

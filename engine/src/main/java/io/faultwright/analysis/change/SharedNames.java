@@ -68,6 +68,7 @@ final class SharedNames {
         like.guide(),
         applies,
         like.normal(),
-        derived);
+        derived,
+        like.assumed());
   }
 }

@@ -72,25 +72,18 @@ final class SharedReadings {
   }
 
   private Derived computed(Derived own, KnowledgeBase side, UnaryOperator<BigFraction> result) {
-    BigFraction constant = result.apply(value(own, side, Optional.empty()));
-    SortedMap<String, BigFraction> terms = new TreeMap<>();
-    for (String operand : own.terms().keySet()) {
-      BigFraction one = result.apply(value(own, side, Optional.of(operand)));
-      terms.put(name(operand, side), one.subtract(constant));
-    }
-    return new Derived(terms, constant);
+    BigFraction zero = result.apply(BigFraction.ZERO);
+    BigFraction one = result.apply(BigFraction.ONE).subtract(zero);
+    return own.with(id -> inSharedUnit(id, side)).times(one).plus(zero);
   }
 
-  /** The value, in its own unit, where one operand is 1 and the others are 0 in shared units. */
-  private BigFraction value(Derived own, KnowledgeBase side, Optional<String> one) {
-    return own.value(
-            id -> {
-              boolean isOne = one.equals(Optional.of(id));
-              BigFraction shared = isOne ? BigFraction.ONE : BigFraction.ZERO;
-              Unit unit = unit(side.readings().get(id));
-              return Optional.of(unit(name(id, side)).convert(shared, unit));
-            })
-        .orElseThrow();
+  /** The value of a reading of one revision, by its shared name and in the shared unit. */
+  private Derived.Converted inSharedUnit(String id, KnowledgeBase side) {
+    Unit own = unit(side.readings().get(id));
+    Unit shared = unit(name(id, side));
+    BigFraction zero = shared.convert(BigFraction.ZERO, own);
+    BigFraction one = shared.convert(BigFraction.ONE, own).subtract(zero);
+    return new Derived.Converted(name(id, side), one, zero);
   }
 
   private String name(String id, KnowledgeBase side) {

@@ -28,8 +28,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A limits table whose figures do not slope: a test against it is one against plain numbers. */
 final class StepwiseLimits {
-  /** Limits over a stretch of the driver, or wherever it lies. */
-  private record Piece(Optional<Interval> driver, Optional<Band> band) {}
+  /** Limits over a stretch of each driver, or wherever they lie. */
+  private record Piece(List<Interval> drivers, Optional<Band> band) {}
 
   private final LimitsTable table;
   private final SortedMap<String, Reading> readings;
@@ -43,35 +43,48 @@ final class StepwiseLimits {
   }
 
   static boolean isStepwise(LimitsTable table, List<Build> builds) {
-    return table.driver().isEmpty()
+    return table.drivers().isEmpty()
         || table.between().equals(Optional.of(Between.STEP))
-        || builds.stream().noneMatch(build -> Limits.of(table, build).followsDriver());
+        || builds.stream().noneMatch(build -> Limits.of(table, build).followsDrivers());
   }
 
   private List<Piece> pieces(Build build) {
     Limits limits = Limits.of(table, build);
-    if (!limits.followsDriver()) {
-      return List.of(new Piece(Optional.empty(), limits.at(Optional.empty())));
+    if (!limits.followsDrivers()) {
+      return List.of(new Piece(List.of(), limits.at(List.of())));
     }
-    List<Piece> pieces = new ArrayList<>();
-    for (Interval stretch : stretches()) {
-      BigFraction inside = ends(stretch).reduce(BigFraction::add).orElseThrow().divide(2);
-      pieces.add(new Piece(Optional.of(stretch), limits.at(Optional.of(inside))));
+    return boxes(0)
+        .map(box -> new Piece(box, limits.at(box.stream().map(StepwiseLimits::inside).toList())))
+        .toList();
+  }
+
+  /** A stretch of each driver from this one on, in every combination. */
+  private Stream<List<Interval>> boxes(int driver) {
+    if (driver == table.drivers().size()) {
+      return Stream.of(List.of());
     }
-    return pieces;
+    return stretches(driver).stream()
+        .flatMap(
+            stretch ->
+                boxes(driver + 1)
+                    .map(rest -> Stream.concat(Stream.of(stretch), rest.stream()).toList()));
+  }
+
+  private static BigFraction inside(Interval stretch) {
+    return ends(stretch).reduce(BigFraction::add).orElseThrow().divide(2);
   }
 
   private static Stream<BigFraction> ends(Interval interval) {
     return Stream.of(interval.low(), interval.high()).map(end -> end.orElseThrow().value());
   }
 
-  /** The driver's range as single values at the ends of rows, and what lies between them. */
-  private List<Interval> stretches() {
-    Interval range = range(table.driver().orElseThrow());
+  /** A driver's range as single values at the ends of rows, and what lies between them. */
+  private List<Interval> stretches(int driver) {
+    Interval range = range(table.drivers().get(driver));
     SortedSet<BigFraction> marks = new TreeSet<>(BigFraction::compareTo);
     ends(range).forEach(marks::add);
     table.rows().stream()
-        .flatMap(row -> row.at().stream())
+        .flatMap(row -> row.at().stream().skip(driver).limit(1))
         .flatMap(StepwiseLimits::ends)
         .filter(range::contains)
         .forEach(marks::add);
@@ -93,18 +106,23 @@ final class StepwiseLimits {
     return ((Domain.Measured) readings.get(reading).domain()).range();
   }
 
-  /** A test against the limits as tests of equipment, driver and value. */
+  /** A test against the limits as tests of equipment, drivers and value. */
   Condition condition(AgainstLimits wanted) {
     List<Condition> parts = new ArrayList<>();
     groups.forEach(
         (pieces, builds) -> pieces.forEach(piece -> parts.addAll(parts(builds, piece, wanted))));
     Condition judged = Kleene.where(taken(table.reading()), new Condition.Any(parts));
-    return table.driver().map(driver -> Kleene.where(taken(driver), judged)).orElse(judged);
+    for (String driver : table.drivers()) {
+      judged = Kleene.where(taken(driver), judged);
+    }
+    return judged;
   }
 
   private List<Condition> parts(List<Build> builds, Piece piece, AgainstLimits wanted) {
     List<Condition> where = new ArrayList<>(List.of(BuildConditions.of(builds)));
-    piece.driver().ifPresent(stretch -> where.add(in(table.driver().orElseThrow(), stretch)));
+    for (int i = 0; i < piece.drivers().size(); i++) {
+      where.add(in(table.drivers().get(i), piece.drivers().get(i)));
+    }
     return values(piece, wanted).stream()
         .<Condition>map(
             value -> {

@@ -49,16 +49,19 @@ final class Translation {
     return whereItExists(test.subject(), drivers(test), said);
   }
 
-  /** The driver of a test against limits, by the side's own id. */
-  private Optional<String> drivers(Test test) {
+  /** The drivers of a test against limits, by the side's own ids. */
+  private List<String> drivers(Test test) {
     return test.pattern() instanceof AgainstLimits
-        ? side.own().limits().get(test.subject()).driver()
-        : Optional.empty();
+        ? side.own().limits().get(test.subject()).drivers()
+        : List.of();
   }
 
-  private Condition whereItExists(String reading, Optional<String> driver, Condition said) {
-    Condition own = whereItExists(reading, said);
-    return driver.map(id -> whereItExists(id, own)).orElse(own);
+  private Condition whereItExists(String reading, List<String> drivers, Condition said) {
+    Condition all = whereItExists(reading, said);
+    for (String driver : drivers) {
+      all = whereItExists(driver, all);
+    }
+    return all;
   }
 
   private Condition whereItExists(String reading, Condition said) {

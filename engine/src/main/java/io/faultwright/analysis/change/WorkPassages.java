@@ -1,6 +1,7 @@
 package io.faultwright.analysis.change;
 
 import io.faultwright.change.Edit.Concern;
+import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
@@ -79,10 +80,7 @@ final class WorkPassages {
 
   /** What a reading is computed from; empty where it is observed. */
   private static String computed(Reading reading) {
-    return reading
-        .derived()
-        .map(form -> form.terms() + " + " + Decimals.show(form.constant()))
-        .orElse("");
+    return reading.derived().map(Derived::toString).orElse("");
   }
 
   private String range(Reading reading, Domain.Measured measured) {

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Finds pairs of rows that hold for the same equipment at the same driver value. */
@@ -49,11 +50,11 @@ public final class OverlappingLimitsAnalysis {
   }
 
   private static boolean meet(LimitsTable table, Row one, Row other) {
-    if (one.at().isEmpty() || other.at().isEmpty()) {
-      return true;
-    }
-    Interval a = one.at().get();
-    Interval b = other.at().get();
+    return IntStream.range(0, Math.min(one.at().size(), other.at().size()))
+        .allMatch(driver -> meet(table, one.at().get(driver), other.at().get(driver)));
+  }
+
+  private static boolean meet(LimitsTable table, Interval a, Interval b) {
     int startAgainstEnd = start(a).compareTo(end(b));
     int endAgainstStart = end(a).compareTo(start(b));
     boolean sameStart = start(a).compareTo(start(b)) == 0;
@@ -86,17 +87,19 @@ public final class OverlappingLimitsAnalysis {
             Optional.empty());
   }
 
-  /** Where on the driver both rows hold. */
+  /** Where on the drivers both rows hold. */
   private static List<RegionTest> region(
       KnowledgeBase knowledge, LimitsTable table, Row one, Row other) {
-    return table.driver().stream()
-        .map(driver -> new RegionTest(driver, stretch(knowledge, driver, one, other)))
+    return IntStream.range(0, Math.min(one.at().size(), other.at().size()))
+        .mapToObj(
+            i ->
+                new RegionTest(
+                    table.drivers().get(i),
+                    stretch(knowledge, table.drivers().get(i), one.at().get(i), other.at().get(i))))
         .toList();
   }
 
-  private static String stretch(KnowledgeBase knowledge, String driver, Row one, Row other) {
-    Interval a = one.at().orElseThrow();
-    Interval b = other.at().orElseThrow();
+  private static String stretch(KnowledgeBase knowledge, String driver, Interval a, Interval b) {
     BigFraction from = start(a).compareTo(start(b)) > 0 ? start(a) : start(b);
     BigFraction to = end(a).compareTo(end(b)) < 0 ? end(a) : end(b);
     String unit =

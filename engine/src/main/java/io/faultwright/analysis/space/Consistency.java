@@ -2,7 +2,9 @@ package io.faultwright.analysis.space;
 
 import io.faultwright.model.Band;
 import io.faultwright.model.Condition.Side;
+import io.faultwright.model.Facet;
 import io.faultwright.model.Reading;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Which cell combinations hold a real situation: readings exist, and limits lie where they lie. */
 final class Consistency {
@@ -73,13 +76,17 @@ final class Consistency {
     return new CouplingDiagram(space, coupling, judged, start);
   }
 
-  /** A derived reading has a value where all its operands have one, and else cannot be taken. */
+  /**
+   * A derived reading has a value where all its operands have one, unless a curve ends before, and
+   * else cannot be taken.
+   */
   private int computed(String reading) {
     int known = Diagrams.ALL;
     for (String operand : space.knowledge().readings().get(reading).operands()) {
       known = diagrams.and(known, having(operand, Cell.Stretch.class));
     }
-    int notTaken = diagrams.minus(having(reading, Cell.NotTaken.class), known);
+    int without = having(reading, Cell.NotTaken.class);
+    int notTaken = space.mayLeaveCurves(reading) ? without : diagrams.minus(without, known);
     int absent = having(reading, Cell.Absent.class);
     int value = diagrams.and(known, having(reading, Cell.Stretch.class));
     return known == Diagrams.ALL ? Diagrams.ALL : diagrams.or(value, diagrams.or(notTaken, absent));
@@ -118,20 +125,27 @@ final class Consistency {
       BitSet one = new BitSet();
       one.set(cell);
       int here = space.literal(new Axis.OfEquipment(), one);
-      all = diagrams.or(all, diagrams.and(here, alongDriver(reading, curve)));
+      all = diagrams.or(all, diagrams.and(here, alongDrivers(reading, curve, List.of())));
     }
     return all;
   }
 
-  private int alongDriver(String reading, LimitsCurve curve) {
-    Optional<String> driver = space.knowledge().limits().get(reading).driver();
-    if (driver.isEmpty()) {
-      return pieces(reading, judged(curve.at(Optional.empty())));
+  /**
+   * What goes together once some of the drivers lie in given cells.
+   *
+   * @param chosen a cell of each of the first drivers
+   */
+  private int alongDrivers(String reading, LimitsCurve curve, List<Cell> chosen) {
+    List<String> drivers = space.knowledge().limits().get(reading).drivers();
+    if (chosen.size() == drivers.size()) {
+      return pieces(reading, judged(curve, chosen));
     }
-    Axis axis = space.axis(new Axis.OfReading(driver.get()));
+    Axis axis = space.axis(new Axis.OfReading(drivers.get(chosen.size())));
     Map<Integer, BitSet> cellsByResult = new LinkedHashMap<>();
     for (int cell = 0; cell < axis.cells().size(); cell++) {
-      int result = pieces(reading, judged(curve, axis.cells().get(cell)));
+      List<Cell> further = new ArrayList<>(chosen);
+      further.add(axis.cells().get(cell));
+      int result = alongDrivers(reading, curve, further);
       cellsByResult.computeIfAbsent(result, key -> new BitSet()).set(cell);
     }
     int all = Diagrams.NONE;
@@ -147,12 +161,25 @@ final class Consistency {
     Predicate<Cell> cells(Cell.Stretch piece);
   }
 
-  private static Judged judged(LimitsCurve curve, Cell driver) {
-    if (driver instanceof Cell.Stretch stretch) {
-      return judged(curve.at(Optional.of(Stretches.middle(stretch.interval()))));
+  private static Judged judged(LimitsCurve curve, List<Cell> drivers) {
+    for (Class<? extends Cell> other : List.of(Cell.Absent.class, Cell.NotTaken.class)) {
+      if (drivers.stream().anyMatch(other::isInstance)) {
+        return piece -> other::isInstance;
+      }
     }
-    Class<? extends Cell> same = driver.getClass();
-    return piece -> same::isInstance;
+    List<BigFraction> inside =
+        drivers.stream()
+            .map(driver -> Stretches.middle(((Cell.Stretch) driver).interval()))
+            .toList();
+    return curve.slopesBothWays() ? mayBe(curve.facets(inside)) : judged(curve.at(inside));
+  }
+
+  /** Where limits slope along two drivers, all that some piece of them allows. */
+  private static Judged mayBe(List<Facet> facets) {
+    boolean some = facets.stream().anyMatch(facet -> facet.figures().isPresent());
+    boolean none = facets.stream().anyMatch(facet -> facet.figures().isEmpty());
+    return piece ->
+        cell -> cell instanceof Cell.NoFigure && none || cell instanceof Cell.SideOf && some;
   }
 
   private static Judged judged(Optional<Band> band) {

@@ -1,6 +1,7 @@
 package io.faultwright.analysis.space;
 
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Sorted;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -63,8 +64,19 @@ final class CoupledReadings {
     readings.stream()
         .filter(reading -> knowledge.readings().get(reading).derived().isPresent())
         .forEach(reading -> join(coupled.cores, withOperands(knowledge, Set.of(reading))));
+    judged.stream()
+        .map(knowledge.limits()::get)
+        .filter(LimitsTable::slopesBothWays)
+        .forEach(table -> join(coupled.cores, coupled.withDrivers(table)));
     coupled.tieDrivers();
     return coupled.withSeparators();
+  }
+
+  /** A reading with the two that its limits slope along, and all they are computed from. */
+  private SortedSet<String> withDrivers(LimitsTable table) {
+    SortedSet<String> all = new TreeSet<>(table.drivers());
+    all.add(table.reading());
+    return withOperands(knowledge, all);
   }
 
   /** Adds a set; what shares a reading with it becomes part of it. */
@@ -105,7 +117,7 @@ final class CoupledReadings {
     List<SortedSet<String>> wide = new ArrayList<>();
     for (SortedSet<String> core : cores) {
       SortedSet<String> drivers = driversOutside(core);
-      if (drivers.size() < 2) {
+      if (drivers.isEmpty() || drivers.size() == 1 && isStraight(core)) {
         groups.add(new Group(core, drivers.stream().findFirst()));
       } else {
         drivers.addAll(core);
@@ -114,6 +126,13 @@ final class CoupledReadings {
     }
     wide.forEach(all -> groups.add(new Group(all, Optional.empty())));
     return groups;
+  }
+
+  /** Whether nothing in it is read off a curve, so that its reach on a driver is known exactly. */
+  private boolean isStraight(SortedSet<String> core) {
+    return core.stream()
+        .map(knowledge.readings()::get)
+        .noneMatch(one -> one.derived().filter(form -> !form.bends().isEmpty()).isPresent());
   }
 
   private SortedSet<String> driversOutside(SortedSet<String> core) {

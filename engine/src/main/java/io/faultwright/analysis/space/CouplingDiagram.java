@@ -36,11 +36,11 @@ final class CouplingDiagram {
   }
 
   /** What builds have to share for their combinations to be the same. */
-  private record Kind(int start, List<List<Row>> rows) {}
+  private record Kind(int start, List<List<Row>> rows, Optional<String> refrigerant) {}
 
   /** The combinations. */
   int diagram() {
-    return diagram(system -> {});
+    return diagram(solutions -> {});
   }
 
   /**
@@ -49,11 +49,15 @@ final class CouplingDiagram {
   SortedSet<Cut> cuts(String reading) {
     SortedSet<Cut> cuts = new TreeSet<>();
     LinearForm form = coupling.form(reading);
-    diagram(system -> system.image(form).ifPresent(reach -> cuts.addAll(Cut.of(reach))));
+    diagram(
+        solutions ->
+            solutions
+                .parts()
+                .forEach(part -> part.image(form).ifPresent(all -> cuts.addAll(Cut.of(all)))));
     return cuts;
   }
 
-  private int diagram(Consumer<LinearSystem> met) {
+  private int diagram(Consumer<Solutions> met) {
     Map<Kind, BitSet> cellsByKind = new LinkedHashMap<>();
     List<Cell> cells = space.axis(new Axis.OfEquipment()).cells();
     for (int cell = 0; cell < cells.size(); cell++) {
@@ -76,16 +80,17 @@ final class CouplingDiagram {
   private Kind kind(int cell, Build build) {
     return new Kind(
         diagrams.child(start, 0, cell),
-        judged.stream().map(reading -> space.curve(reading, build).rows()).toList());
+        judged.stream().map(reading -> space.curve(reading, build).rows()).toList(),
+        build.model().refrigerant().filter(one -> coupling.needsRefrigerant()));
   }
 
   /** The walk for one build. */
   private final class Walk {
     private final Build build;
-    private final Consumer<LinearSystem> met;
+    private final Consumer<Solutions> met;
     private final int[] path = new int[space.axes().size()];
 
-    Walk(Build build, Consumer<LinearSystem> met) {
+    Walk(Build build, Consumer<Solutions> met) {
       this.build = build;
       this.met = met;
     }
@@ -94,35 +99,42 @@ final class CouplingDiagram {
       return down(0, start, coupling.ranges());
     }
 
-    private int down(int depth, int left, LinearSystem system) {
+    private int down(int depth, int left, Solutions solutions) {
       if (depth == coupling.positions().size()) {
-        met.accept(system);
-        return left;
+        return met(left, solutions);
       }
       int position = coupling.positions().get(depth);
-      Optional<Interval> image = image(position, system);
+      Optional<Interval> image = image(position, solutions);
       int all = Diagrams.NONE;
       for (int cell = 0; cell < diagrams.size(position); cell++) {
         int rest = diagrams.child(left, position, cell);
         if (rest != Diagrams.NONE && mayMeet(image, position, cell)) {
           path[position] = cell;
-          int below = into(depth, rest, coupling.with(system, build, path, position));
+          int below = into(depth, rest, coupling.with(solutions, build, path, position));
           all = diagrams.or(all, diagrams.and(literal(position, cell), below));
         }
       }
       return all;
     }
 
-    /** Down into a cell; a side is only now seen to leave a solution or not. */
-    private int into(int depth, int left, LinearSystem system) {
-      boolean side =
-          space.axes().get(coupling.positions().get(depth)).subject() instanceof Axis.OfSide;
-      return side && !system.isSolvable() ? Diagrams.NONE : down(depth + 1, left, system);
+    private int met(int left, Solutions solutions) {
+      Solutions all = coupling.beyondCurves(solutions, build, path);
+      if (all != solutions && all.solvable().isEmpty()) {
+        return Diagrams.NONE;
+      }
+      met.accept(all);
+      return left;
     }
 
-    private Optional<Interval> image(int position, LinearSystem system) {
+    /** Down into a cell, where it is only now seen whether it leaves a solution. */
+    private int into(int depth, int left, Solutions solutions) {
+      Solutions some = solutions.solvable();
+      return some.isEmpty() ? Diagrams.NONE : down(depth + 1, left, some);
+    }
+
+    private Optional<Interval> image(int position, Solutions solutions) {
       return space.axes().get(position).subject() instanceof Axis.OfReading of
-          ? system.image(coupling.form(of.reading()))
+          ? solutions.image(coupling.form(of.reading()))
           : Optional.empty();
     }
 

@@ -2,6 +2,7 @@ package io.faultwright.analysis.space;
 
 import io.faultwright.model.Band;
 import io.faultwright.model.Build;
+import io.faultwright.model.Facet;
 import io.faultwright.model.Limits;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Between;
@@ -17,15 +18,17 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * The limits of one build as a piecewise linear function of the driver: the rows that hold for it,
- * in ascending order of the driver.
+ * The limits of one build as a piecewise linear function of what they follow: the rows that hold
+ * for it, in ascending order of the first driver.
  */
 final class LimitsCurve {
+  private final int drivers;
   private final Optional<Between> between;
   private final List<Row> rows;
   private final Limits limits;
 
-  private LimitsCurve(Optional<Between> between, List<Row> rows, Limits limits) {
+  private LimitsCurve(int drivers, Optional<Between> between, List<Row> rows, Limits limits) {
+    this.drivers = drivers;
     this.between = between;
     this.rows = rows;
     this.limits = limits;
@@ -35,9 +38,9 @@ final class LimitsCurve {
     List<Row> rows =
         table.rows().stream()
             .filter(row -> build.satisfies(row.builds()))
-            .sorted(Comparator.comparing(LimitsCurve::start))
+            .sorted(Comparator.comparing(row -> start(row, 0)))
             .toList();
-    return new LimitsCurve(table.between(), rows, Limits.of(table, build));
+    return new LimitsCurve(table.drivers().size(), table.between(), rows, Limits.of(table, build));
   }
 
   /** The rows in use, to tell builds apart. */
@@ -45,32 +48,51 @@ final class LimitsCurve {
     return rows;
   }
 
-  private static BigFraction start(Row row) {
-    return row.at().flatMap(Interval::low).map(Interval.End::value).orElse(BigFraction.ZERO);
+  private static BigFraction start(Row row, int driver) {
+    return at(row, driver).flatMap(Interval::low).map(Interval.End::value).orElse(BigFraction.ZERO);
   }
 
-  private static BigFraction end(Row row) {
-    return row.at().flatMap(Interval::high).map(Interval.End::value).orElse(BigFraction.ZERO);
+  private static BigFraction end(Row row, int driver) {
+    return at(row, driver)
+        .flatMap(Interval::high)
+        .map(Interval.End::value)
+        .orElse(BigFraction.ZERO);
   }
 
-  /** The limits without a driver, or at a value of it; empty where the table has no figure. */
-  Optional<Band> at(Optional<BigFraction> driver) {
-    return limits.at(driver);
+  private static Optional<Interval> at(Row row, int driver) {
+    return row.at().stream().skip(driver).findFirst();
+  }
+
+  /** The limits at values of the drivers; empty where the table has no figure. */
+  Optional<Band> at(List<BigFraction> drivers) {
+    return limits.at(drivers);
+  }
+
+  /** Whether the limits follow two drivers and are straight between their rows. */
+  boolean slopesBothWays() {
+    return drivers > 1 && between.equals(Optional.of(Between.INTERPOLATE));
+  }
+
+  /** The flat pieces of the limits around a point. */
+  List<Facet> facets(List<BigFraction> drivers) {
+    return limits.facets(drivers);
   }
 
   /**
-   * Places on the driver between which nothing changes: where the table begins, ends or steps, and
-   * where a limit passes one of the reading's own marks.
+   * Places on a driver between which nothing changes: where the table begins, ends or steps, and,
+   * along a single driver, where a limit passes one of the reading's own marks. Along two drivers
+   * limits slope in both, and a {@link Coupling} says what meets.
    *
+   * @param driver number of the driver in the table
    * @param marks values of the limited reading at which its pieces end
    */
-  SortedSet<Cut> cuts(SortedSet<BigFraction> marks) {
+  SortedSet<Cut> cuts(int driver, SortedSet<BigFraction> marks) {
     SortedSet<Cut> cuts = new TreeSet<>();
     for (Row row : rows) {
-      cuts.addAll(Cut.around(start(row)));
-      cuts.addAll(Cut.around(end(row)));
+      cuts.addAll(Cut.around(start(row, driver)));
+      cuts.addAll(Cut.around(end(row, driver)));
     }
-    if (between.equals(Optional.of(Between.INTERPOLATE))) {
+    if (drivers == 1 && between.equals(Optional.of(Between.INTERPOLATE))) {
       for (int i = 0; i + 1 < rows.size(); i++) {
         cuts.addAll(crossings(rows.get(i), rows.get(i + 1), marks));
       }
@@ -99,7 +121,8 @@ final class LimitsCurve {
     }
     BigFraction part = mark.subtract(from.get()).divide(to.get().subtract(from.get()));
     boolean inside = part.signum() > 0 && part.compareTo(BigFraction.ONE) < 0;
-    return Optional.of(start(left).add(start(right).subtract(start(left)).multiply(part)))
+    BigFraction begin = start(left, 0);
+    return Optional.of(begin.add(start(right, 0).subtract(begin).multiply(part)))
         .filter(at -> inside);
   }
 }

@@ -4,6 +4,7 @@ import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Interval.End;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +27,7 @@ final class LinearSystem {
    *
    * @param strict whether it has to be below zero
    */
-  private record AtMostZero(LinearForm form, boolean strict) {
+  record AtMostZero(LinearForm form, boolean strict) {
     /** The same statement with the first factor that matters at 1 or -1, to be compared. */
     AtMostZero normal() {
       BigFraction first = form.factor(form.variables().findFirst().orElseThrow());
@@ -36,6 +37,10 @@ final class LinearSystem {
 
     private LinearForm over(BigFraction size) {
       return form.times(size.reciprocal());
+    }
+
+    boolean holds(List<BigFraction> values) {
+      return form.at(values).signum() < (strict ? 0 : 1);
     }
 
     boolean speaksOfVariables() {
@@ -83,6 +88,37 @@ final class LinearSystem {
 
   private static AtMostZero below(LinearForm form, End end) {
     return new AtMostZero(form.plus(end.value().negate()), !end.included());
+  }
+
+  int variables() {
+    return variables;
+  }
+
+  /** Every inequality, none implied by a parallel one. */
+  Collection<AtMostZero> statements() {
+    return Collections.unmodifiableCollection(rows.values());
+  }
+
+  /** Whether values, one for each variable, satisfy every inequality. */
+  boolean holds(List<BigFraction> values) {
+    return rows.values().stream().allMatch(row -> row.holds(values));
+  }
+
+  /** Values that satisfy every inequality, round ones; empty where there are none. */
+  Optional<List<BigFraction>> point() {
+    LinearSystem left = this;
+    List<BigFraction> values = new ArrayList<>();
+    for (int variable = 0; variable < variables; variable++) {
+      LinearForm form = LinearForm.variable(variables, variable);
+      Optional<Interval> image = left.image(form);
+      if (image.isEmpty()) {
+        return Optional.empty();
+      }
+      BigFraction value = RoundNumber.anywhere(image.get());
+      values.add(value);
+      left = left.with(form, Interval.point(value));
+    }
+    return Optional.of(values);
   }
 
   /** Whether some values of the variables satisfy every inequality. */
@@ -144,7 +180,8 @@ final class LinearSystem {
     return left.system(variables);
   }
 
-  private boolean isContradictory() {
+  /** Whether it says something about numbers alone that is not so. */
+  boolean isContradictory() {
     return rows.containsKey(Rows.CONTRADICTION);
   }
 

@@ -28,6 +28,18 @@ final class RoundNumber {
     return onGrid.orElseGet(() -> round(interval, middle));
   }
 
+  /** A round value of any interval that holds one, also of an unbounded one. */
+  static BigFraction anywhere(Interval interval) {
+    if (interval.low().isPresent() && interval.high().isPresent()) {
+      return in(interval, Optional.empty());
+    }
+    return interval
+        .low()
+        .map(end -> end.value().add(BigFraction.ONE))
+        .or(() -> interval.high().map(end -> end.value().subtract(BigFraction.ONE)))
+        .orElse(BigFraction.ZERO);
+  }
+
   /** The roundest value among the multiples of the resolution. */
   private static Optional<BigFraction> onSteps(Interval interval, BigFraction resolution) {
     BigFraction step = LARGEST_STEP;

@@ -114,6 +114,13 @@ public final class Space {
     return diagrams.literal(positions.get(subject), cells);
   }
 
+  /** Whether a computed reading can lack a value because a curve ends. */
+  boolean mayLeaveCurves(String reading) {
+    List<Build> builds =
+        axes.get(0).cells().stream().map(cell -> ((Cell.Builds) cell).representative()).toList();
+    return SpaceBuilder.mayLeaveCurves(knowledge, builds, reading);
+  }
+
   /** Limits of a reading on a build. */
   LimitsCurve curve(String reading, Build build) {
     return curves.get(reading).get(build);

@@ -4,9 +4,12 @@ import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.CannotBeTaken;
+import io.faultwright.model.Derived;
+import io.faultwright.model.Domain;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
+import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -19,6 +22,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -161,7 +165,19 @@ final class SpaceBuilder {
       signature.append(';');
     }
     readings.forEach(reading -> signature.append(exists(reading, build) ? '1' : '0'));
+    if (readings.stream().anyMatch(this::needsRefrigerant)) {
+      signature.append(build.model().refrigerant());
+    }
     return signature.toString();
+  }
+
+  private boolean needsRefrigerant(String reading) {
+    return knowledge
+        .readings()
+        .get(reading)
+        .derived()
+        .filter(Derived::needsRefrigerant)
+        .isPresent();
   }
 
   private boolean exists(String reading, Build build) {
@@ -270,7 +286,7 @@ final class SpaceBuilder {
             .anyMatch(
                 test ->
                     sources.contains(test.subject()) && test.pattern() instanceof CannotBeTaken);
-    if (refusable) {
+    if (refusable || sources.stream().anyMatch(one -> mayLeaveCurves(knowledge, builds, one))) {
       special.add(new Cell.NotTaken());
     }
     if (!builds.stream().allMatch(build -> exists(reading.id(), build))) {
@@ -279,12 +295,26 @@ final class SpaceBuilder {
     return special;
   }
 
+  /** Whether a reading is computed with a curve that ends within the ranges of what it takes. */
+  static boolean mayLeaveCurves(KnowledgeBase knowledge, List<Build> builds, String reading) {
+    Function<String, Interval> ranges =
+        id -> ((Domain.Measured) knowledge.readings().get(id).domain()).range();
+    return knowledge.readings().get(reading).derived().stream()
+        .anyMatch(
+            form ->
+                builds.stream()
+                    .map(build -> build.model().refrigerant())
+                    .distinct()
+                    .anyMatch(refrigerant -> form.mayLeaveCurves(ranges, refrigerant)));
+  }
+
   private Set<Cut> cutsForFollowers(String driver, Map<String, Axis> done) {
     SortedSet<Cut> cuts = new TreeSet<>();
     for (String follower : limited) {
       if (table(follower).drivers().contains(driver)) {
         SortedSet<BigFraction> marks = AxisBuilder.marks(done.get(follower));
-        curves.get(follower).values().forEach(curve -> cuts.addAll(curve.cuts(marks)));
+        int number = table(follower).drivers().indexOf(driver);
+        curves.get(follower).values().forEach(curve -> cuts.addAll(curve.cuts(number, marks)));
       }
     }
     return cuts;

@@ -27,6 +27,23 @@ final class Stretches {
     return order > 0 ? a : b;
   }
 
+  /** The smallest interval that holds both. */
+  static Interval hull(Interval a, Interval b) {
+    return new Interval(outer(a.low(), b.low(), -1), outer(a.high(), b.high(), 1));
+  }
+
+  /** The farther of two ends: the larger for sign 1, the smaller for sign -1. */
+  private static Optional<End> outer(Optional<End> a, Optional<End> b, int sign) {
+    if (a.isEmpty() || b.isEmpty()) {
+      return Optional.empty();
+    }
+    int order = a.get().value().compareTo(b.get().value()) * sign;
+    if (order == 0) {
+      return a.get().included() ? a : b;
+    }
+    return order > 0 ? a : b;
+  }
+
   private static boolean holdsValue(Interval interval) {
     if (interval.low().isEmpty() || interval.high().isEmpty()) {
       return true;

@@ -11,6 +11,7 @@ import io.faultwright.quantity.Interval;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -137,17 +138,14 @@ public final class Witness {
     if (space.position(subject).isEmpty() || !(cellOf(subject, path) instanceof Cell.SideOf at)) {
       return stretch;
     }
-    Optional<BigFraction> driver =
-        space
-            .knowledge()
-            .limits()
-            .get(reading)
-            .driver()
-            .map(id -> ((Value.Number) known.get(id)).amount());
+    List<BigFraction> drivers =
+        space.knowledge().limits().get(reading).drivers().stream()
+            .map(id -> ((Value.Number) known.get(id)).amount())
+            .toList();
     Interval side =
         space
             .curve(reading, build)
-            .at(driver)
+            .at(drivers)
             .flatMap(band -> band.values(at.side()))
             .orElseThrow();
     return Stretches.intersection(stretch, side).orElseThrow();

@@ -116,13 +116,13 @@ final class SharedPoints {
 
   private static Optional<Band> band(
       LimitsTable table, Build build, SortedMap<String, Value> known) {
-    Optional<BigFraction> driver =
-        table
-            .driver()
+    List<BigFraction> drivers =
+        table.drivers().stream()
             .map(known::get)
             .filter(Value.Number.class::isInstance)
-            .map(value -> ((Value.Number) value).amount());
-    return Limits.of(table, build).at(driver);
+            .map(value -> ((Value.Number) value).amount())
+            .toList();
+    return Limits.of(table, build).at(drivers);
   }
 
   /** Whether a diagram holds a situation. */
@@ -192,7 +192,7 @@ final class SharedPoints {
     LimitsTable table = shared.limits().get(name);
     List<Optional<Value>> values = new ArrayList<>();
     values.add(taken(name, situation));
-    table.driver().ifPresent(d -> values.add(taken(d, situation)));
+    table.drivers().forEach(d -> values.add(taken(d, situation)));
     for (Optional<Value> value : values) {
       if (value.isEmpty()) {
         return Cell.Absent.class::isInstance;

@@ -255,7 +255,7 @@ final class Oracle {
 
   /** Whether a reading's limits follow the driver. */
   boolean follows(String reading) {
-    return knowledge.limits().get(reading).driver().isPresent();
+    return !knowledge.limits().get(reading).drivers().isEmpty();
   }
 
   /** Low and high, scaled; open ends far away. */
@@ -273,7 +273,7 @@ final class Oracle {
             .filter(row -> truth(row.builds(), new Point(build, Map.of())) == TRUE)
             .sorted(Comparator.comparing(row -> start(row)))
             .toList();
-    if (table.driver().isEmpty()) {
+    if (table.drivers().isEmpty()) {
       return rows.stream().findFirst().map(row -> new long[] {low(row), high(row)});
     }
     if (!(driver instanceof Long at)) {
@@ -287,7 +287,7 @@ final class Oracle {
   private static Optional<long[]> stepped(List<Row> rows, long at) {
     Optional<long[]> found = Optional.empty();
     for (Row row : rows) {
-      long end = scaled(row.at().orElseThrow().high().orElseThrow().value());
+      long end = scaled(row.at().get(0).high().orElseThrow().value());
       if (start(row) <= at && at <= end) {
         found = Optional.of(new long[] {low(row), high(row)});
       }
@@ -315,7 +315,11 @@ final class Oracle {
   }
 
   private static long start(Row row) {
-    return row.at().flatMap(Interval::low).map(end -> scaled(end.value())).orElse(0L);
+    return row.at().stream()
+        .findFirst()
+        .flatMap(Interval::low)
+        .map(end -> scaled(end.value()))
+        .orElse(0L);
   }
 
   private static long low(Row row) {

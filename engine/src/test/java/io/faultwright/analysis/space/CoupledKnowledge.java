@@ -110,7 +110,7 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
     private void derive(String id, Map<String, Integer> factors) {
       Map<String, BigFraction> terms = new TreeMap<>();
       factors.forEach((operand, factor) -> terms.put(operand, BigFraction.of(factor)));
-      Derived form = new Derived(new TreeMap<>(terms), BigFraction.of(random.nextInt(3), 2));
+      Derived form = Derived.linear(new TreeMap<>(terms), BigFraction.of(random.nextInt(3), 2));
       base.derived(id, UNIT, form);
       all.add(id);
     }

@@ -7,6 +7,8 @@ import io.faultwright.model.Limits;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Value;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -82,13 +84,15 @@ final class PointCells {
     if (!(value.orElse(new Value.NotTaken()) instanceof Value.Number number)) {
       return missing(value);
     }
-    if (table.driver().isEmpty()) {
-      return side(number, Limits.of(table, build).at(Optional.empty()));
+    List<BigFraction> drivers = new ArrayList<>();
+    for (String id : table.drivers()) {
+      Optional<Value> driver = value(id, observed);
+      if (!(driver.orElse(new Value.NotTaken()) instanceof Value.Number at)) {
+        return missing(driver);
+      }
+      drivers.add(at.amount());
     }
-    Optional<Value> driver = value(table.driver().get(), observed);
-    return driver.orElse(new Value.NotTaken()) instanceof Value.Number at
-        ? side(number, Limits.of(table, build).at(Optional.of(at.amount())))
-        : missing(driver);
+    return side(number, Limits.of(table, build).at(drivers));
   }
 
   private static Predicate<Cell> side(Value.Number number, Optional<Band> band) {

@@ -156,9 +156,13 @@ final class SolverSpace {
             .filter(row -> build.satisfies(row.builds()))
             .sorted(
                 Comparator.comparing(
-                    row -> row.at().map(SolverSpace::start).orElse(BigFraction.ZERO)))
+                    row ->
+                        row.at().stream()
+                            .findFirst()
+                            .map(SolverSpace::start)
+                            .orElse(BigFraction.ZERO)))
             .toList();
-    if (table.driver().isEmpty()) {
+    if (table.drivers().isEmpty()) {
       return rows.stream()
           .map(
               row ->
@@ -166,7 +170,7 @@ final class SolverSpace {
                       context.mkTrue(), row.low().map(this::number), row.high().map(this::number)))
           .toList();
     }
-    ArithExpr<RealSort> driver = value(table.driver().get());
+    ArithExpr<RealSort> driver = value(table.drivers().get(0));
     return table.between().equals(Optional.of(Between.STEP))
         ? steps(rows, driver)
         : lines(rows, driver);
@@ -177,9 +181,9 @@ final class SolverSpace {
     List<Place> places = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
-      BoolExpr here = inside(driver, row.at().orElseThrow());
+      BoolExpr here = inside(driver, row.at().get(0));
       if (i + 1 < rows.size()) {
-        BigFraction next = start(rows.get(i + 1).at().orElseThrow());
+        BigFraction next = start(rows.get(i + 1).at().get(0));
         here = context.mkAnd(here, context.mkLt(driver, number(next)));
       }
       places.add(new Place(here, row.low().map(this::number), row.high().map(this::number)));
@@ -192,8 +196,7 @@ final class SolverSpace {
     for (int i = 0; i + 1 < rows.size(); i++) {
       Row from = rows.get(i);
       Row to = rows.get(i + 1);
-      Interval between =
-          Interval.closed(start(from.at().orElseThrow()), start(to.at().orElseThrow()));
+      Interval between = Interval.closed(start(from.at().get(0)), start(to.at().get(0)));
       places.add(
           new Place(
               inside(driver, between),
@@ -205,8 +208,8 @@ final class SolverSpace {
 
   private Optional<ArithExpr<RealSort>> line(
       Row from, Row to, Function<Row, Optional<BigFraction>> limit, ArithExpr<RealSort> driver) {
-    BigFraction start = start(from.at().orElseThrow());
-    BigFraction width = start(to.at().orElseThrow()).subtract(start);
+    BigFraction start = start(from.at().get(0));
+    BigFraction width = start(to.at().get(0)).subtract(start);
     return limit
         .apply(from)
         .flatMap(
