@@ -2,6 +2,7 @@ package io.faultwright.quantity;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -10,6 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class Decimals {
   private static final Pattern PLAIN = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
   private static final int SHOWN_DIGITS = 6;
+  private static final MathContext COMPUTED = new MathContext(12);
 
   private Decimals() {}
 
@@ -22,8 +24,20 @@ public final class Decimals {
     if (!PLAIN.matcher(text).matches()) {
       throw new NumberFormatException("not a decimal number: " + text);
     }
-    BigDecimal value = new BigDecimal(text);
-    return BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(Math.max(0, value.scale())));
+    return of(new BigDecimal(text));
+  }
+
+  /** The exact value of a decimal. */
+  static BigFraction of(BigDecimal value) {
+    BigDecimal plain = value.scale() < 0 ? value.setScale(0) : value;
+    return BigFraction.of(plain.unscaledValue(), BigInteger.TEN.pow(plain.scale()));
+  }
+
+  /**
+   * A computed figure as a decimal of twelve digits: exact from here on, and cheap to reckon with.
+   */
+  static BigFraction rounded(double value) {
+    return of(new BigDecimal(value).round(COMPUTED));
   }
 
   /**
