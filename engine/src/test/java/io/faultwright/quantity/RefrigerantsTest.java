@@ -247,7 +247,7 @@ class RefrigerantsTest {
       fluid
           .line(line)
           .knots()
-          .forEach(k -> assertTrue(k.x().getDenominator().bitLength() <= 44, k::toString));
+          .forEach(k -> assertTrue(k.x().getDenominator().bitLength() <= 34, k::toString));
     }
   }
 
