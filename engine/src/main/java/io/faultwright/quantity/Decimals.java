@@ -2,7 +2,6 @@ package io.faultwright.quantity;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -11,7 +10,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class Decimals {
   private static final Pattern PLAIN = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
   private static final int SHOWN_DIGITS = 6;
-  private static final MathContext COMPUTED = new MathContext(12);
+  private static final long COMPUTED_PLACES = 10_000_000_000L;
 
   private Decimals() {}
 
@@ -24,20 +23,13 @@ public final class Decimals {
     if (!PLAIN.matcher(text).matches()) {
       throw new NumberFormatException("not a decimal number: " + text);
     }
-    return of(new BigDecimal(text));
+    BigDecimal value = new BigDecimal(text);
+    return BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(Math.max(0, value.scale())));
   }
 
-  /** The exact value of a decimal. */
-  static BigFraction of(BigDecimal value) {
-    BigDecimal plain = value.scale() < 0 ? value.setScale(0) : value;
-    return BigFraction.of(plain.unscaledValue(), BigInteger.TEN.pow(plain.scale()));
-  }
-
-  /**
-   * A computed figure as a decimal of twelve digits: exact from here on, and cheap to reckon with.
-   */
+  /** A computed figure to ten decimal places: exact from here on, and cheap to reckon with. */
   static BigFraction rounded(double value) {
-    return of(new BigDecimal(value).round(COMPUTED));
+    return BigFraction.of(Math.round(value * COMPUTED_PLACES), COMPUTED_PLACES);
   }
 
   /**

@@ -1,8 +1,8 @@
 package io.faultwright.quantity;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * A refrigerant as a paper gives it.
@@ -12,47 +12,47 @@ import java.util.List;
  */
 record PublishedFluid(
     SafetyClass safety, SaturationEquation bubble, SaturationEquation dew, String source) {
-  private static final BigDecimal LOWEST = BigDecimal.valueOf(-60);
+  /** Temperatures here are whole thousandths of a degree Celsius. */
+  private static final int LOWEST = -60_000;
 
   /** Nearer to the critical point some of the equations do not rise throughout. */
-  private static final BigDecimal BELOW_CRITICAL = BigDecimal.valueOf(5);
+  private static final int BELOW_CRITICAL = 5_000;
 
-  private static final BigDecimal ICE_POINT = new BigDecimal("273.15");
+  private static final int ICE_POINT = 273_150;
 
   Refrigerant named(String id) {
-    return new Refrigerant(id, safety, line(bubble), line(dew), source);
+    Polyline bubbles = line(bubble);
+    Polyline drops = dew.equals(bubble) ? bubbles : line(dew);
+    return new Refrigerant(id, safety, bubbles, drops, source);
   }
 
-  /** In degrees Celsius. */
-  private static BigDecimal highest(SaturationEquation equation) {
-    return BigDecimal.valueOf(equation.criticalKelvin())
-        .subtract(ICE_POINT)
-        .subtract(BELOW_CRITICAL);
+  private static int highest(SaturationEquation equation) {
+    return (int) Math.round(equation.criticalKelvin() * 1000) - ICE_POINT - BELOW_CRITICAL;
   }
 
   private static Polyline line(SaturationEquation equation) {
-    BigDecimal highest = highest(equation);
+    int highest = highest(equation);
     List<SaturationPoint> points = new ArrayList<>();
-    for (BigDecimal t = LOWEST; t.compareTo(highest) < 0; t = t.add(step(t))) {
+    for (int t = LOWEST; t < highest; t += step(t)) {
       points.add(point(equation, t));
     }
     points.add(point(equation, highest));
     return SaturationPoint.line(points);
   }
 
-  private static SaturationPoint point(SaturationEquation equation, BigDecimal celsius) {
+  private static SaturationPoint point(SaturationEquation equation, int thousandths) {
     return new SaturationPoint(
-        Decimals.of(celsius), Decimals.rounded(equation.bar(celsius.doubleValue())));
+        BigFraction.of(thousandths, 1000), Decimals.rounded(equation.bar(thousandths / 1000.0)));
   }
 
   /**
-   * Kelvin to the next point: so near that the chord stays within a millionth of the pressure. The
+   * How far to the next point: so near that the chord stays within a millionth of the pressure. The
    * curve bends most, measured by the pressure, where it is cold.
    */
-  private static BigDecimal step(BigDecimal celsius) {
-    if (celsius.compareTo(BigDecimal.valueOf(-40)) < 0) {
-      return new BigDecimal("0.04");
+  private static int step(int thousandths) {
+    if (thousandths < -40_000) {
+      return 40;
     }
-    return new BigDecimal(celsius.signum() < 0 ? "0.05" : "0.08");
+    return thousandths < 0 ? 50 : 80;
   }
 }
