@@ -129,6 +129,12 @@ class LayersTest {
   }
 
   @Test
+  void onlyQuantityKnowsTheStandardOfUnits() {
+    onlyUsers("javax.measure..", "quantity");
+    onlyUsers("tech.units..", "quantity");
+  }
+
+  @Test
   void theEngineNeitherPrintsNorWrites() {
     noClasses()
         .should()
