@@ -29,7 +29,7 @@ final class ReadingResolver {
           "values",
           DifferenceResolver.DIFFERENCE,
           "normal",
-          "accuracy",
+          AccuracyResolver.ACCURACY,
           "instrument",
           "where",
           "phase",
@@ -45,6 +45,7 @@ final class ReadingResolver {
   private final ConditionResolver equipment;
   private final CautionRule cautions;
   private final DomainResolver domains;
+  private final AccuracyResolver accuracies;
   private final AccessResolver access;
 
   ReadingResolver(Context context, ConditionResolver equipment, CautionRule cautions) {
@@ -52,6 +53,7 @@ final class ReadingResolver {
     this.equipment = equipment;
     this.cautions = cautions;
     this.domains = new DomainResolver(context);
+    this.accuracies = new AccuracyResolver(context);
     this.access = new AccessResolver(context.problems());
   }
 
@@ -102,7 +104,7 @@ final class ReadingResolver {
         fields.text("where"),
         fields.text("phase"),
         fields.text("instrument"),
-        fields.text("accuracy"),
+        accuracies.resolve(definition, fields, domain),
         cautions.forAccess(needed, fields.oneOrMore("cautions")),
         fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.read("applies", equipment::all, Condition.ALWAYS),
