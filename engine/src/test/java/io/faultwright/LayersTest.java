@@ -51,6 +51,7 @@ class LayersTest {
     }
     arrows(
         "analysis.limits", "source", "model", "quantity", "finding", "wording", "analysis.space");
+    arrows("analysis.tolerance", "source", "model", "quantity", "analysis.space");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
     arrows(
