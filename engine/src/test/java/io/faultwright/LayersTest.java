@@ -44,12 +44,14 @@ class LayersTest {
             "contradiction",
             "coverage",
             "gap",
-            "limits",
             "recognition",
             "redundancy",
             "referral")) {
       arrows("analysis." + analysis, "source", "model", "quantity", "finding", "analysis.space");
     }
+    arrows(
+        "analysis.limits", "source", "model", "quantity", "finding", "wording", "analysis.space");
+    arrows("analysis.tolerance", "source", "model", "quantity", "analysis.space");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
     arrows(

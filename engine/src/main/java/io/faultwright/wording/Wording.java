@@ -15,6 +15,7 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
+import io.faultwright.quantity.Units;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -85,6 +86,16 @@ public final class Wording {
    */
   public String about(String reading, BigFraction amount) {
     return Amounts.about(amount, subjects.unit(reading));
+  }
+
+  /** How far two values of a reading are apart, for instance {@code 0.35 bar} for pressures. */
+  public String difference(String reading, BigFraction amount) {
+    return Amounts.about(amount, Units.ofDifferences(subjects.unit(reading)));
+  }
+
+  /** How accurate its instrument is, for instance {@code 0.5 % of reading plus 0.1 K}. */
+  public Optional<String> accuracy(Reading reading) {
+    return reading.accuracy().map(known -> Accuracies.words(known, subjects.unit(reading.id())));
   }
 
   /** What a subject must be, for instance {@code above limits} or {@code 2.9 or 2.10}. */

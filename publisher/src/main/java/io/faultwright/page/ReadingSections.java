@@ -51,7 +51,7 @@ final class ReadingSections {
     reading.where().ifPresent(text -> facts.add(new Fact("Where", text)));
     reading.phase().ifPresent(text -> facts.add(new Fact("When", text)));
     reading.instrument().ifPresent(text -> facts.add(new Fact("With", text)));
-    reading.accuracy().ifPresent(text -> facts.add(new Fact("Accuracy", text)));
+    desk.words().accuracy(reading).ifPresent(text -> facts.add(new Fact("Accuracy", text)));
     facts.add(new Fact("Access", access(reading.access())));
     facts.add(new Fact("Takes", Decimals.show(reading.minutes()) + " min"));
     return facts;
