@@ -76,8 +76,7 @@ public final class CaseRuns {
   private static CaseRun run(GivenCase one, Runner runner, Borderlines borderlines) {
     CaseResult result = runner.run(one.recorded());
     Optional<Borderline> borderline =
-        borderlines.of(
-            one.recorded().symptom(), one.recorded().given(), result.trace().verdict());
+        borderlines.of(one.recorded().symptom(), one.recorded().given(), result.trace().verdict());
     return new CaseRun(result, borderline, one.judged());
   }
 
@@ -85,10 +84,7 @@ public final class CaseRuns {
     Program program = RuleCompiler.compile(kb);
     Runner runner = new Runner(kb, program);
     Borderlines borderlines = new Borderlines(kb, runner, program.limits());
-    List<CaseRun> runs =
-        given.cases().stream()
-            .map(one -> run(one, runner, borderlines))
-            .toList();
+    List<CaseRun> runs = given.cases().stream().map(one -> run(one, runner, borderlines)).toList();
     return new RunReport(kb.handbook().title(), runs, given.problems());
   }
 }

@@ -54,22 +54,30 @@ final class Doubts {
     Situation other = derived.complete(point.situation());
     List<Near> near = new ArrayList<>();
     for (Test test : build.open()) {
-      near(test, build.build(), given, other).filter(one -> !near.contains(one)).ifPresent(near::add);
+      near(test, build.build(), given, other)
+          .filter(one -> !near.contains(one))
+          .ifPresent(near::add);
     }
     return new Found(point.situation(), near);
   }
 
   private Optional<Near> near(Test test, Build build, Situation given, Situation other) {
-    BigFraction here = amount(test.subject(), given);
-    BigFraction there = amount(test.subject(), other);
+    Optional<BigFraction> here = amount(test.subject(), given);
+    Optional<BigFraction> there = amount(test.subject(), other);
+    if (here.isEmpty() || there.isEmpty()) {
+      return Optional.empty();
+    }
     return test.pattern() instanceof InInterval within
-        ? between(within.interval(), here, there)
-            .map(end -> near(test, build, End.THRESHOLD, end, here))
-        : againstLimits(test, build, given, other);
+        ? between(within.interval(), here.get(), there.get())
+            .map(end -> near(test, build, End.THRESHOLD, end, here.get()))
+        : againstLimits(test, build, given, other, here.get(), there.get());
   }
 
-  private static BigFraction amount(String reading, Situation situation) {
-    return ((Value.Number) situation.readings().get(reading)).amount();
+  /** Empty where it is worked out and a curve ends before. */
+  private static Optional<BigFraction> amount(String reading, Situation situation) {
+    return situation.readings().get(reading) instanceof Value.Number number
+        ? Optional.of(number.amount())
+        : Optional.empty();
   }
 
   /** The end of an interval that has just one of two values on its inner side. */
@@ -83,20 +91,25 @@ final class Doubts {
         .findFirst();
   }
 
-  private Optional<Near> againstLimits(Test test, Build build, Situation given, Situation other) {
+  private Optional<Near> againstLimits(
+      Test test,
+      Build build,
+      Situation given,
+      Situation other,
+      BigFraction here,
+      BigFraction there) {
     String reading = test.subject();
-    BigFraction here = amount(reading, given);
     Optional<Band> band = limits.band(reading, build, given);
     Optional<Side> side = band.map(ends -> ends.side(here));
-    Optional<Side> otherSide =
-        limits.band(reading, build, other).map(ends -> ends.side(amount(reading, other)));
+    Optional<Side> otherSide = limits.band(reading, build, other).map(ends -> ends.side(there));
     if (side.equals(otherSide)) {
       return Optional.empty();
     }
     if (side.isEmpty() || otherSide.isEmpty()) {
       return Optional.of(near(test, build, End.NO_LIMITS, here, here));
     }
-    boolean upper = side.get() == Side.ABOVE || otherSide.get() == Side.ABOVE && side.get() != Side.BELOW;
+    boolean upper =
+        side.get() == Side.ABOVE || otherSide.get() == Side.ABOVE && side.get() != Side.BELOW;
     return (upper ? band.get().high() : band.get().low())
         .map(at -> near(test, build, upper ? End.UPPER_LIMIT : End.LOWER_LIMIT, at, here));
   }
@@ -107,15 +120,15 @@ final class Doubts {
         end,
         at,
         here.subtract(at).abs(),
-        box.half(test.subject()),
+        box.half(test.subject(), build),
         end == End.THRESHOLD ? new TreeMap<>() : followed(test.subject(), build));
   }
 
   private SortedMap<String, BigFraction> followed(String reading, Build build) {
     SortedMap<String, BigFraction> followed = new TreeMap<>();
-    if (limits.followsDriver(reading, build)) {
+    if (limits.followsDrivers(reading, build)) {
       for (String driver : knowledge.limits().get(reading).drivers()) {
-        followed.put(driver, box.half(driver));
+        followed.put(driver, box.half(driver, build));
       }
     }
     followed.values().removeIf(half -> half.signum() == 0);

@@ -75,7 +75,7 @@ final class BoxSamples {
   }
 
   private TreeSet<BigFraction> values(String reading, SortedMap<String, Value> before) {
-    Interval reach = box.reach(reading).orElseThrow();
+    Interval reach = box.reach(reading, build).orElseThrow();
     BigFraction low = reach.low().orElseThrow().value();
     BigFraction high = reach.high().orElseThrow().value();
     TreeSet<BigFraction> values = new TreeSet<>(List.of(low, high, amount(given, reading)));
@@ -113,24 +113,25 @@ final class BoxSamples {
     if (table == null) {
       return Optional.empty();
     }
-    Optional<BigFraction> driver =
+    List<BigFraction> drivers =
         table.drivers().stream()
-            .findFirst()
             .map(before::get)
             .filter(Value.Number.class::isInstance)
-            .map(value -> ((Value.Number) value).amount());
-    return Limits.of(table, build).at(driver);
+            .map(value -> ((Value.Number) value).amount())
+            .toList();
+    return Limits.of(table, build).at(drivers);
   }
 
   /** Whether a situation differs from the given one only within the tolerances. */
   boolean holds(Situation situation) {
     return situation.readings().keySet().equals(given.readings().keySet())
-        && situation.readings().entrySet().stream().allMatch(entry -> holds(entry.getKey(), entry.getValue()));
+        && situation.readings().entrySet().stream()
+            .allMatch(entry -> holds(entry.getKey(), entry.getValue()));
   }
 
   private boolean holds(String reading, Value value) {
     return value instanceof Value.Number number
-        ? box.reach(reading).orElseThrow().contains(number.amount())
+        ? box.reach(reading, build).orElseThrow().contains(number.amount())
             && ((Domain.Measured) knowledge.readings().get(reading).domain())
                 .range()
                 .contains(number.amount())

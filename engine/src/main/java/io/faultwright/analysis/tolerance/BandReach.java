@@ -8,11 +8,13 @@ import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Between;
 import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.quantity.Interval;
-import io.faultwright.quantity.Interval.End;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -35,45 +37,80 @@ final class BandReach {
   /** The readings that the limits of a build follow. */
   List<String> drivers(String reading, Build build) {
     LimitsTable table = knowledge.limits().get(reading);
-    return limits(table, build).followsDriver() ? List.copyOf(table.drivers()) : List.of();
+    return limits(table, build).followsDrivers() ? table.drivers() : List.of();
   }
 
   /** False only where the place is the same all over the box. */
   boolean mayDiffer(String reading, Interval reach, Build build, ToleranceBox box) {
     LimitsTable table = knowledge.limits().get(reading);
-    List<String> drivers = drivers(reading, build);
-    if (drivers.isEmpty()) {
-      return differs(reach, List.of(limits(table, build).at(Optional.empty())));
+    List<Interval> at = new ArrayList<>();
+    for (String driver : drivers(reading, build)) {
+      if (box.mayLeaveCurves(driver, build)) {
+        return true;
+      }
+      box.reach(driver, build).ifPresent(at::add);
     }
-    Optional<Interval> at = box.reach(drivers.get(0));
-    return at.isPresent() && differs(reach, bands(table, build, at.get()));
+    return at.size() == drivers(reading, build).size() && differs(reach, bands(table, build, at));
   }
 
-  /** The limits at the ends of a stretch of the driver and at every row inside; bends are there. */
-  private List<Optional<Band>> bands(LimitsTable table, Build build, Interval at) {
+  /**
+   * The limits over a part of the table: at its ends and at every row inside, for bends are there;
+   * along two drivers at the points around it, between which all others lie.
+   */
+  private List<Optional<Band>> bands(LimitsTable table, Build build, List<Interval> at) {
     Limits here = limits(table, build);
+    List<Row> rows = table.rows().stream().filter(row -> build.satisfies(row.builds())).toList();
     List<Optional<Band>> bands = new ArrayList<>();
-    if (!ToleranceBox.isPoint(at)) {
-      bands.add(here.at(Optional.of(ToleranceBox.high(at))));
-      table.rows().stream()
-          .filter(row -> build.satisfies(row.builds()))
-          .flatMap(BandReach::ends)
-          .filter(at::contains)
-          .forEach(
-              end ->
-                  bands.add(
-                      table.between().equals(Optional.of(Between.STEP))
-                          ? Optional.empty()
-                          : here.at(Optional.of(end))));
+    List<List<BigFraction>> points = List.of(List.of());
+    for (int driver = 0; driver < at.size(); driver++) {
+      SortedSet<BigFraction> ends = ends(rows, driver);
+      if (isStepped(table)
+          && !ToleranceBox.isPoint(at.get(driver))
+          && ends.stream().anyMatch(at.get(driver)::contains)) {
+        bands.add(Optional.empty());
+      }
+      points = product(points, around(at.get(driver), ends, table.slopesBothWays()));
     }
-    bands.add(here.at(Optional.of(ToleranceBox.low(at))));
+    points.forEach(point -> bands.add(here.at(point)));
     return bands;
   }
 
-  private static Stream<BigFraction> ends(Row row) {
-    return row.at().stream()
+  private static boolean isStepped(LimitsTable table) {
+    return table.between().equals(Optional.of(Between.STEP));
+  }
+
+  private static SortedSet<BigFraction> ends(List<Row> rows, int driver) {
+    SortedSet<BigFraction> ends = new TreeSet<>(BigFraction::compareTo);
+    rows.stream()
+        .flatMap(row -> row.at().stream().skip(driver).limit(1))
         .flatMap(stretch -> Stream.of(stretch.low(), stretch.high()).flatMap(Optional::stream))
-        .map(End::value);
+        .forEach(end -> ends.add(end.value()));
+    return ends;
+  }
+
+  private static SortedSet<BigFraction> around(
+      Interval at, SortedSet<BigFraction> ends, boolean wider) {
+    BigFraction low = ToleranceBox.low(at);
+    BigFraction high = ToleranceBox.high(at);
+    SortedSet<BigFraction> points = new TreeSet<>(ends.subSet(low, high));
+    points.add(low);
+    points.add(high);
+    if (wider) {
+      points.addAll(
+          ends.headSet(low).stream().skip(Math.max(0, ends.headSet(low).size() - 1)).toList());
+      points.addAll(ends.tailSet(high).stream().limit(1).toList());
+    }
+    return points;
+  }
+
+  private static List<List<BigFraction>> product(
+      List<List<BigFraction>> points, Collection<BigFraction> further) {
+    return points.stream()
+        .flatMap(
+            point ->
+                further.stream()
+                    .map(next -> Stream.concat(point.stream(), Stream.of(next)).toList()))
+        .toList();
   }
 
   /** Without a figure all along, the place is unknown all along. */

@@ -59,7 +59,7 @@ public final class Outlook {
       return Optional.empty();
     }
     SortedSet<String> readings = tests.observed(open, build);
-    List<Condition> limits = readings.stream().map(id -> inside(id, box)).toList();
+    List<Condition> limits = readings.stream().map(id -> inside(id, box, build)).toList();
     List<Condition> asked = new ArrayList<>(open);
     asked.addAll(limits);
     Space space = Space.of(knowledge, List.of(build), asked, List.of());
@@ -73,8 +73,8 @@ public final class Outlook {
         all -> all.stream().map(part -> with(given, witness.of(part), readings)).toList());
   }
 
-  private static Condition inside(String reading, ToleranceBox box) {
-    return new Test(reading, new InInterval(box.reach(reading).orElseThrow()), NOWHERE);
+  private static Condition inside(String reading, ToleranceBox box, Build build) {
+    return new Test(reading, new InInterval(box.reach(reading, build).orElseThrow()), NOWHERE);
   }
 
   /** The set split by what each test comes out as: true, unknown for want of a figure, or false. */

@@ -1,6 +1,8 @@
 package io.faultwright.analysis.tolerance;
 
+import io.faultwright.model.Build;
 import io.faultwright.model.Derived;
+import io.faultwright.model.DerivedValues;
 import io.faultwright.model.Domain;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
@@ -22,7 +24,8 @@ public final class ToleranceBox {
 
   public ToleranceBox(KnowledgeBase knowledge, Situation situation) {
     this.knowledge = knowledge;
-    situation
+    new DerivedValues(knowledge)
+        .withAssumed(situation)
         .readings()
         .forEach(
             (id, value) -> {
@@ -47,26 +50,39 @@ public final class ToleranceBox {
   }
 
   /**
-   * Where a reading can lie; of one that is worked out from others perhaps a little more than that.
-   * Empty where it is not known.
+   * Where a reading can lie on a build; of one that is worked out from others perhaps a little more
+   * than that. Empty where it is not known.
    */
-  public Optional<Interval> reach(String reading) {
+  public Optional<Interval> reach(String reading, Build build) {
     Optional<Derived> derived = knowledge.readings().get(reading).derived();
-    return derived.isEmpty()
-        ? Optional.ofNullable(given.get(reading))
-        : end(derived.get(), 1)
-            .flatMap(low -> end(derived.get(), -1).map(high -> Interval.closed(low, high)));
+    if (derived.isEmpty()) {
+      return Optional.ofNullable(given.get(reading));
+    }
+    boolean known = derived.get().operands().stream().allMatch(id -> reach(id, build).isPresent());
+    return known
+        ? derived.get().range(id -> reach(id, build).orElseThrow(), build.model().refrigerant())
+        : Optional.empty();
   }
 
-  /** The lowest value for sign 1, the highest for sign -1. */
-  private Optional<BigFraction> end(Derived derived, int sign) {
-    return derived.value(
-        id -> reach(id).map(at -> derived.terms().get(id).signum() == sign ? low(at) : high(at)));
+  /**
+   * Whether a reading that is worked out may have no value, because a curve ends within the box.
+   */
+  boolean mayLeaveCurves(String reading, Build build) {
+    return knowledge
+        .readings()
+        .get(reading)
+        .derived()
+        .filter(form -> reach(reading, build).isPresent())
+        .filter(
+            form ->
+                form.mayLeaveCurves(
+                    id -> reach(id, build).orElseThrow(), build.model().refrigerant()))
+        .isPresent();
   }
 
   /** Half the width in which a reading can lie. */
-  public BigFraction half(String reading) {
-    Interval reach = reach(reading).orElseThrow();
+  public BigFraction half(String reading, Build build) {
+    Interval reach = reach(reading, build).orElseThrow();
     return high(reach).subtract(low(reach)).divide(2);
   }
 
