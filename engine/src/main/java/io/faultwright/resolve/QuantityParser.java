@@ -47,6 +47,24 @@ final class QuantityParser {
         .flatMap(written -> convert(place, written, written.unit(), wanted, whose));
   }
 
+  /**
+   * As above, for a value that has to lie in a range; the range may tell which pressure is meant.
+   */
+  Optional<BigFraction> number(
+      Place place, String text, Unit wanted, String whose, Interval range) {
+    Optional<Written> found = written(place, text);
+    Optional<Unit> unit =
+        found.filter(one -> !one.unit().isEmpty()).flatMap(one -> Units.find(one.unit()));
+    if (unit.isPresent() && PressureAdvice.isMixedUp(unit.get(), wanted)) {
+      problems.add(
+          place,
+          UnitAdvice.mismatch(unit.get(), wanted, whose),
+          PressureAdvice.help(found.get().number(), unit.get(), wanted, range));
+      return Optional.empty();
+    }
+    return found.flatMap(one -> convert(place, one, one.unit(), wanted, whose));
+  }
+
   /** A stretch with both ends included; a unit behind the second number holds for both. */
   Optional<Interval> stretch(Place place, String text, Unit wanted, String whose) {
     Matcher parts = STRETCH.matcher(clean(text));

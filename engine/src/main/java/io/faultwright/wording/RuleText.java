@@ -30,7 +30,7 @@ public final class RuleText {
   public String value(String reading, Value value) {
     return value.match(
         Value.Word::id,
-        number -> Amounts.amount(number.amount(), subjects.unit(reading)),
+        number -> Amounts.amount(subjects.shown(reading, number.amount()), subjects.unit(reading)),
         () -> CANNOT_BE_TAKEN);
   }
 
