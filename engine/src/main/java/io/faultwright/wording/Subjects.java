@@ -79,6 +79,15 @@ final class Subjects {
         .orElseGet(() -> Units.find("times").orElseThrow());
   }
 
+  /** Unit and resolution of a quantity. */
+  Scale scale(String reading) {
+    return new Scale(
+        unit(reading),
+        domain(reading)
+            .flatMap(
+                domain -> domain.match(Domain.Measured::resolution, choice -> Optional.empty())));
+  }
+
   private Optional<Domain> domain(String reading) {
     return Optional.ofNullable(kb.readings().get(reading)).map(found -> found.domain());
   }
