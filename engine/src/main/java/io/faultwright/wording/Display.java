@@ -7,6 +7,7 @@ import io.faultwright.quantity.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -17,6 +18,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param units a system, or both; absent for the units in which things are written
  */
 record Display(Optional<ShownUnits> units) {
+  private static final Pattern LAST_BLANK = Pattern.compile(" (?=\\S+$)");
+
   static final Display AS_WRITTEN = new Display(Optional.empty());
 
   /** An amount in each unit in which it is said, the first one first. */
@@ -66,9 +69,15 @@ record Display(Optional<ShownUnits> units) {
     return units.isPresent() ? Units.counterpart(unit) : Optional.empty();
   }
 
-  /** {@code 65 °C}, or {@code 65 °C (149 °F)}. */
+  /** {@code 65 °C}, or {@code 65 °C (149 °F)}, with a blank in the brackets that no line breaks. */
   static <T> String join(List<T> forms, Function<T, String> words) {
-    String others = forms.stream().skip(1).map(words).collect(Collectors.joining(", "));
+    String others =
+        forms.stream().skip(1).map(words).map(Display::glued).collect(Collectors.joining(", "));
     return words.apply(forms.get(0)) + (others.isEmpty() ? "" : " (" + others + ")");
+  }
+
+  /** The unit stays with its number. */
+  private static String glued(String amount) {
+    return LAST_BLANK.matcher(amount).replaceFirst("\u00A0");
   }
 }

@@ -32,13 +32,13 @@ class PublishedUnitsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "65, °C, '', 65 °C, 149 °F, 65 °C (149 °F)",
-    "8.2, bar(g), 0.1, 8.2 bar(g), 118.9 psi(g), 8.2 bar(g) (118.9 psi(g))",
-    "8, K, '', 8 K, 14.4 Δ°F, 8 K (14.4 Δ°F)",
-    "30, psi(g), 1, 2.07 bar(g), 30 psi(g), 30 psi(g) (2.07 bar(g))",
+    "65, °C, '', 65 °C, 149 °F, 65 °C (149\u00A0°F)",
+    "8.2, bar(g), 0.1, 8.2 bar(g), 118.9 psi(g), 8.2 bar(g) (118.9\u00A0psi(g))",
+    "8, K, '', 8 K, 14.4 Δ°F, 8 K (14.4\u00A0Δ°F)",
+    "30, psi(g), 1, 2.07 bar(g), 30 psi(g), 30 psi(g) (2.07\u00A0bar(g))",
     "230, V, 1, 230 V, 230 V, 230 V",
     "5, min, 1, 5 min, 5 min, 5 min",
-    "-18, °C, 0.5, -18 °C, -0.4 °F, -18 °C (-0.4 °F)"
+    "-18, °C, 0.5, -18 °C, -0.4 °F, -18 °C (-0.4\u00A0°F)"
   })
   void amounts(String value, String unit, String resolution, String si, String us, String both) {
     Scale scale = scale(unit, resolution);
@@ -52,12 +52,13 @@ class PublishedUnitsTest {
     Scale kelvin = scale("K", "");
     Interval closed = Interval.closed(n("4"), n("8"));
     assertEquals("7.2 to 14.4 Δ°F", shown(ShownUnits.US).interval(closed, kelvin));
-    assertEquals("4 to 8 K (7.2 to 14.4 Δ°F)", shown(ShownUnits.BOTH).interval(closed, kelvin));
     assertEquals(
-        "above 65 °C (149 °F)",
+        "4 to 8 K (7.2 to 14.4\u00A0Δ°F)", shown(ShownUnits.BOTH).interval(closed, kelvin));
+    assertEquals(
+        "above 65 °C (149\u00A0°F)",
         shown(ShownUnits.BOTH).interval(Interval.above(n("65")), scale("°C", "")));
     assertEquals(
-        "at least 65 °C (149 °F) and below 70 °C (158 °F)",
+        "at least 65 °C (149\u00A0°F) and below 70 °C (158\u00A0°F)",
         shown(ShownUnits.BOTH)
             .interval(
                 new Interval(Interval.atLeast(n("65")).low(), Interval.below(n("70")).high()),
@@ -70,11 +71,11 @@ class PublishedUnitsTest {
     BigFraction written =
         Units.find("°F").orElseThrow().convert(n("65"), Units.find("°C").orElseThrow());
     Scale celsius = scale("°C", "0.5");
-    assertEquals("65 °F (18.3 °C)", shown(ShownUnits.BOTH).amount(written, celsius));
+    assertEquals("65 °F (18.3\u00A0°C)", shown(ShownUnits.BOTH).amount(written, celsius));
     assertEquals("18.3 °C", shown(ShownUnits.SI).amount(written, celsius));
     assertEquals("65 °F", shown(ShownUnits.US).amount(written, celsius));
     assertEquals(
-        "at least 10 °C (50 °F) and at most 65 °F (18.3 °C)",
+        "at least 10 °C (50\u00A0°F) and at most 65 °F (18.3\u00A0°C)",
         shown(ShownUnits.BOTH).interval(Interval.closed(n("10"), written), celsius));
   }
 
@@ -91,7 +92,8 @@ class PublishedUnitsTest {
   @Test
   void instrumentsReadToAStepOfTheirOwn() {
     Scale pressure = scale("bar(g)", "0.1");
-    assertEquals(Optional.of("0.1 bar(g) (1 psi(g))"), shown(ShownUnits.BOTH).resolution(pressure));
+    assertEquals(
+        Optional.of("0.1 bar(g) (1\u00A0psi(g))"), shown(ShownUnits.BOTH).resolution(pressure));
     assertEquals(Optional.of("0.5 °F"), shown(ShownUnits.US).resolution(scale("°C", "0.5")));
     assertEquals(Optional.empty(), shown(ShownUnits.US).resolution(scale("°C", "")));
   }
@@ -106,7 +108,7 @@ class PublishedUnitsTest {
 
   @Test
   void onlyATextThatIsAnAmountIsConverted() {
-    assertEquals("1.10 kg (2.43 lb)", shown(ShownUnits.BOTH).text("1.10 kg"));
+    assertEquals("1.10 kg (2.43\u00A0lb)", shown(ShownUnits.BOTH).text("1.10 kg"));
     assertEquals("2.43 lb", shown(ShownUnits.US).text("1.1 kg"));
     assertEquals("1.10 kg", shown(ShownUnits.SI).text("1.10 kg"));
     assertEquals("230 V 1~ 50 Hz", shown(ShownUnits.BOTH).text("230 V 1~ 50 Hz"));

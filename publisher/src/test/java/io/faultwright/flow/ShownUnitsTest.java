@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** The answers on the charts of the freezers in each system of units. */
 class ShownUnitsTest {
   private static final Pattern SI = Pattern.compile("\\d (°C|K|bar)");
-  private static final Pattern US = Pattern.compile("\\d (°F|Δ°F|psi)");
+  private static final Pattern US = Pattern.compile("\\d[ \u00A0](°F|Δ°F|psi)");
 
   private static List<String> answers(KnowledgeBase knowledge) {
     return knowledge.symptoms().values().stream()
@@ -48,7 +48,7 @@ class ShownUnitsTest {
   @Test
   void inBothTheOtherStandsInBrackets() {
     List<String> answers = answers(ShownUnits.BOTH);
-    assertTrue(answers.contains("Above 65 °C (149 °F)"), answers::toString);
+    assertTrue(answers.contains("Above 65 °C (149\u00A0°F)"), answers::toString);
     assertFalse(with(SI, answers).toList().isEmpty());
     assertEquals(
         with(SI, answers).toList(), with(US, answers).filter(a -> a.contains("(")).toList());
