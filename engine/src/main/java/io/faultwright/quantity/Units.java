@@ -1,5 +1,6 @@
 package io.faultwright.quantity;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Map;
@@ -36,5 +37,13 @@ public final class Units {
   /** The unit that the trade uses for the same quantity in a system of units. */
   public static Unit in(Unit unit, UnitSystem system) {
     return system.counterpart(unit.symbol()).map(BY_SYMBOL::get).orElse(unit);
+  }
+
+  /** The unit for the same quantity in the system that this one does not belong to, if there is. */
+  public static Optional<Unit> counterpart(Unit unit) {
+    return Arrays.stream(UnitSystem.values())
+        .map(system -> in(unit, system))
+        .filter(other -> !other.equals(unit))
+        .findFirst();
   }
 }

@@ -26,17 +26,29 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Conditions, values, builds and answers in words for people, with titles instead of ids. */
 public final class Wording {
   private final KnowledgeBase kb;
+  private final Amounts amounts;
   private final Subjects subjects;
   private final Versions versions;
   private final BuildSets buildSets;
   private final Computation computation;
 
+  /** In the units in which things are written. */
   public Wording(KnowledgeBase kb) {
+    this(kb, Display.AS_WRITTEN);
+  }
+
+  private Wording(KnowledgeBase kb, Display display) {
     this.kb = kb;
+    this.amounts = new Amounts(display);
     this.subjects = new Subjects(kb);
     this.versions = new Versions(kb.equipment().versions());
     this.buildSets = new BuildSets(kb.equipment());
     this.computation = new Computation(subjects);
+  }
+
+  /** In the units in which the handbook is published. */
+  public static Wording published(KnowledgeBase kb) {
+    return new Wording(kb, new Display(kb.handbook().units()));
   }
 
   /** Title of a reading or an equipment fact. */
@@ -48,7 +60,8 @@ public final class Wording {
   public String value(String reading, Value value) {
     return value.match(
         word -> subjects.valueTitle(reading, word.id()),
-        number -> Amounts.amount(number.amount(), subjects.unit(reading)),
+        number ->
+            amounts.amount(subjects.shown(reading, number.amount()), subjects.scale(reading)),
         () -> RuleText.CANNOT_BE_TAKEN);
   }
 
@@ -77,7 +90,29 @@ public final class Wording {
 
   /** A stretch of a quantity, for instance {@code 4 to 8 K} or {@code at least 65 °C}. */
   public String interval(String reading, Interval interval) {
-    return Amounts.interval(interval, subjects.unit(reading));
+    return amounts.interval(interval, subjects.scale(reading));
+  }
+
+  /** The unit of a quantity, for the heading of a column of {@link #number numbers}. */
+  public String unit(String reading) {
+    return amounts.unit(subjects.scale(reading));
+  }
+
+  /** An amount without its unit. */
+  public String number(String reading, BigFraction amount) {
+    return amounts.number(amount, subjects.scale(reading));
+  }
+
+  /**
+   * A figure of the equipment's data, such as a charge of {@code 1.1 kg}; other texts as they are.
+   */
+  public String figure(String text) {
+    return amounts.text(text);
+  }
+
+  /** The smallest step that is read, where that is said. */
+  public Optional<String> resolution(String reading) {
+    return amounts.resolution(subjects.scale(reading));
   }
 
   /**

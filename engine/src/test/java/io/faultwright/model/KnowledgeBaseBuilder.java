@@ -242,7 +242,8 @@ public final class KnowledgeBaseBuilder {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static List<NamedValue> named(String... ids) {

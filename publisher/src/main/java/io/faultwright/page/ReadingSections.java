@@ -60,12 +60,7 @@ final class ReadingSections {
   private List<Fact> measured(Reading reading, Measured measured) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Range", desk.words().interval(reading.id(), measured.range())));
-    measured
-        .resolution()
-        .ifPresent(
-            step ->
-                facts.add(
-                    new Fact("Read to", Decimals.show(step) + " " + measured.unit().symbol())));
+    desk.words().resolution(reading.id()).ifPresent(step -> facts.add(new Fact("Read to", step)));
     return facts;
   }
 

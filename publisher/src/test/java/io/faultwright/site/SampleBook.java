@@ -112,7 +112,8 @@ final class SampleBook {
         Optional.of(t("+00 000 000")),
         Optional.empty(),
         Optional.of("welcome"),
-        List.of(t("Printed copies are not kept up to date.")));
+        List.of(t("Printed copies are not kept up to date.")),
+        Optional.empty());
   }
 
   private SortedMap<String, Reading> readings() {
