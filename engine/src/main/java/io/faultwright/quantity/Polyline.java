@@ -68,7 +68,9 @@ public final class Polyline {
 
   /** Every y that has an x. */
   public Interval image() {
-    return rising ? Interval.closed(first().y(), last().y()) : Interval.closed(last().y(), first().y());
+    return rising
+        ? Interval.closed(first().y(), last().y())
+        : Interval.closed(last().y(), first().y());
   }
 
   /** The y at an x; empty outside the domain. */
@@ -81,7 +83,9 @@ public final class Polyline {
     return image().contains(y) ? Optional.of(back(y)) : Optional.empty();
   }
 
-  /** Number of the straight piece over an x of the domain; at a knot, the piece that begins there. */
+  /**
+   * Number of the straight piece over an x of the domain; at a knot, the piece that begins there.
+   */
   public int segment(BigFraction x) {
     int low = 0;
     int high = knots.size() - 2;
