@@ -19,17 +19,25 @@ final class GridRows {
   private final Problems problems;
   private final List<Headings.Found> headings;
   private final boolean commas;
+  private final boolean sound;
 
   private GridRows(Grid grid, List<SheetColumn> columns, Problems problems) {
+    int before = problems.count();
     this.grid = grid;
     this.problems = problems;
     this.headings = Headings.of(grid.rows().get(0), columns, problems);
     this.commas = hasDecimalCommas();
+    this.sound = problems.count() == before;
   }
 
-  /** The rows of a sheet; what is wrong with its headings and cells goes to the problems. */
+  /**
+   * The rows of a sheet without those in which something is wrong, and none where that can be said
+   * of the whole sheet; what is wrong goes to the problems.
+   */
   static List<TableRow> of(Grid grid, List<SheetColumn> columns, Problems problems) {
-    return new GridRows(grid, columns, problems).rows();
+    GridRows reading = new GridRows(grid, columns, problems);
+    List<TableRow> rows = reading.rows();
+    return reading.sound ? rows : List.of();
   }
 
   private boolean hasDecimalCommas() {
@@ -61,8 +69,12 @@ final class GridRows {
   private List<TableRow> rows() {
     List<TableRow> rows = new ArrayList<>();
     for (List<GridCell> row : body()) {
+      int before = problems.count();
       checkHeadingAbove(row);
-      rows.add(row(row));
+      TableRow read = row(row);
+      if (problems.count() == before) {
+        rows.add(read);
+      }
     }
     return rows;
   }
@@ -146,8 +158,8 @@ final class GridRows {
 
   private static String converted(String text, Unit from, Unit to) {
     return Amounts.of(text, from)
-        .flatMap(amounts -> amounts.convert(from, to).plain())
-        .orElse(text + " " + from);
+        .map(amounts -> amounts.convert(from, to).plain().orElse(text + " " + from))
+        .orElse(text);
   }
 
   private Optional<Node> refuse(GridCell cell, String message, String help) {

@@ -1,23 +1,24 @@
 package io.faultwright.sheet;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /**
  * A workbook without anything of the moment or the machine that made it: every entry of the archive
  * has one fixed time and is stored as it is, since compressors differ.
  */
 final class Repacked {
-  /** The earliest time an entry can have. */
-  private static final LocalDateTime EARLIEST = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /** Java takes the first day of 1980 for a time out of reach, and adds the machine's own zone. */
+  private static final LocalDateTime FIXED = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private static final String PROPERTIES = "docProps/core.xml";
   private static final String CREATED = "<dcterms:created[^>]*>[^<]*</dcterms:created>";
@@ -26,10 +27,11 @@ final class Repacked {
 
   static byte[] of(byte[] workbook) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(workbook));
+    try (ZipFile in = ZipFile.builder().setByteArray(workbook).get();
         ZipOutputStream zip = new ZipOutputStream(out)) {
-      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        store(entry.getName(), timeless(entry.getName(), in.readAllBytes()), zip);
+      for (ZipArchiveEntry entry : Collections.list(in.getEntriesInPhysicalOrder())) {
+        byte[] content = in.getInputStream(entry).readAllBytes();
+        store(entry.getName(), timeless(entry.getName(), content), zip);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -51,7 +53,7 @@ final class Repacked {
     entry.setMethod(ZipEntry.STORED);
     entry.setSize(content.length);
     entry.setCrc(sum.getValue());
-    entry.setTimeLocal(EARLIEST);
+    entry.setTimeLocal(FIXED);
     zip.putNextEntry(entry);
     zip.write(content);
     zip.closeEntry();

@@ -21,6 +21,8 @@ final class XlsxCell {
    */
   private static final MathContext DIGITS = new MathContext(15, RoundingMode.HALF_EVEN);
 
+  private static final int LONGEST = 100;
+
   private final Cell cell;
   private final Place place;
 
@@ -59,7 +61,14 @@ final class XlsxCell {
   /** The number in a cell; a formula that gives a number has one too. */
   private Optional<BigDecimal> number(String stored) {
     boolean numeric = cell.getValue() instanceof BigDecimal;
-    return numeric ? Optional.of(new BigDecimal(stored).round(DIGITS)) : Optional.empty();
+    return numeric
+        ? Optional.of(new BigDecimal(stored).round(DIGITS)).filter(XlsxCell::isOrdinary)
+        : Optional.empty();
+  }
+
+  /** Whether its plain digits are not endlessly many. */
+  private static boolean isOrdinary(BigDecimal value) {
+    return Math.abs((long) value.precision() - value.scale()) < LONGEST;
   }
 
   private GridCell number(BigDecimal value) {
