@@ -4,7 +4,6 @@ import io.faultwright.diagnostic.Problems;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Unit;
 import io.faultwright.resolve.QuantityParser;
-import io.faultwright.source.Place;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.List;
@@ -21,8 +20,6 @@ record Amounts(List<BigFraction> values) {
   /** Digits that the rule language reads, before and behind the full stop. */
   private static final int DIGITS = 18;
 
-  private static final Place NOWHERE = new Place("", 1, 1, 1);
-
   Amounts {
     values = List.copyOf(values);
   }
@@ -31,9 +28,11 @@ record Amounts(List<BigFraction> values) {
   static Optional<Amounts> of(String text, Unit unit) {
     QuantityParser parser = new QuantityParser(new Problems());
     if (!QuantityParser.isStretch(text)) {
-      return parser.number(NOWHERE, text, unit, "it").map(value -> new Amounts(List.of(value)));
+      return parser
+          .number(TableRow.NOWHERE, text, unit, "it")
+          .map(value -> new Amounts(List.of(value)));
     }
-    return parser.stretch(NOWHERE, text, unit, "it").map(Amounts::ends);
+    return parser.stretch(TableRow.NOWHERE, text, unit, "it").map(Amounts::ends);
   }
 
   private static Amounts ends(Interval stretch) {

@@ -2,6 +2,7 @@ package io.faultwright.sheet;
 
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.quantity.Unit;
+import io.faultwright.source.Place;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
@@ -31,13 +32,11 @@ final class GridRows {
   }
 
   /**
-   * The rows of a sheet without those in which something is wrong, and none where that can be said
-   * of the whole sheet; what is wrong goes to the problems.
+   * The rows of a sheet; what is wrong goes to the problems. A row that may have lost a cell to a
+   * problem stands {@link TableRow#NOWHERE}, so that nobody complains of what is missing in it.
    */
   static List<TableRow> of(Grid grid, List<SheetColumn> columns, Problems problems) {
-    GridRows reading = new GridRows(grid, columns, problems);
-    List<TableRow> rows = reading.rows();
-    return reading.sound ? rows : List.of();
+    return new GridRows(grid, columns, problems).rows();
   }
 
   private boolean hasDecimalCommas() {
@@ -71,10 +70,9 @@ final class GridRows {
     for (List<GridCell> row : body()) {
       int before = problems.count();
       checkHeadingAbove(row);
-      TableRow read = row(row);
-      if (problems.count() == before) {
-        rows.add(read);
-      }
+      Map<String, Node> cells = cells(row);
+      boolean whole = sound && problems.count() == before;
+      rows.add(new TableRow(cells, whole ? place(row) : TableRow.NOWHERE));
     }
     return rows;
   }
@@ -92,15 +90,19 @@ final class GridRows {
     }
   }
 
-  private TableRow row(List<GridCell> row) {
+  private Map<String, Node> cells(List<GridCell> row) {
     Map<String, Node> cells = new LinkedHashMap<>();
     for (Headings.Found heading : headings) {
       cell(row, heading)
           .flatMap(cell -> node(cell, heading))
           .ifPresent(node -> cells.put(heading.column().id(), node));
     }
+    return cells;
+  }
+
+  private static Place place(List<GridCell> row) {
     GridCell first = row.stream().filter(cell -> !cell.isBlank()).findFirst().orElse(row.get(0));
-    return new TableRow(cells, first.scalar().place());
+    return first.scalar().place();
   }
 
   private Optional<Node> node(GridCell cell, Headings.Found heading) {

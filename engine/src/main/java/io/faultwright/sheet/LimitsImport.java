@@ -6,14 +6,17 @@ import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.resolve.Resolution;
 import io.faultwright.resolve.Resolver;
+import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import io.faultwright.syntax.Node;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
@@ -71,7 +74,11 @@ public final class LimitsImport {
     List<SheetColumn> columns = SheetColumn.of(kb.limits().get(id), kb);
     List<TableRow> rows = GridRows.of(sheet, columns, problems);
     List<Node> nodes = rows.stream().map(row -> row.node(columns)).toList();
-    resolution.rowProblems(id, nodes).forEach(problems::add);
+    Set<Place> told = new HashSet<>(Set.of(TableRow.NOWHERE));
+    problems.sorted().forEach(problem -> told.addAll(problem.places()));
+    resolution.rowProblems(id, nodes).stream()
+        .filter(problem -> !told.contains(problem.places().get(0)))
+        .forEach(problems::add);
     return rows;
   }
 

@@ -18,6 +18,9 @@ import java.util.Optional;
  * @param place where it stands
  */
 record TableRow(Map<String, Node> cells, Place place) {
+  /** The place of a row of which not everything could be read. */
+  static final Place NOWHERE = new Place("", 1, 1, 1);
+
   TableRow {
     cells = Map.copyOf(cells);
   }
