@@ -152,6 +152,10 @@ final class GridRows {
   private static Node inUnit(Scalar cell, Headings.Found heading) {
     Unit from = heading.unit().orElseThrow();
     Unit to = heading.column().unit().orElseThrow();
+    if (cell.text().endsWith(" " + to)) {
+      String bare = cell.text().substring(0, cell.text().length() - to.symbol().length());
+      return new Scalar(bare.strip(), true, cell.place());
+    }
     boolean bare = cell.text().matches(".*\\d");
     return from.equals(to) || !bare
         ? cell
