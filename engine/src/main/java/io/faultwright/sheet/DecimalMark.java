@@ -39,10 +39,19 @@ final class DecimalMark {
     this.problems = problems;
   }
 
-  /** The cells with a full stop in front of decimals; what cannot be told is reported. */
-  static boolean isComma(List<GridCell> numbers, Problems problems) {
+  /**
+   * Whether decimals have a comma; what cannot be told is reported.
+   *
+   * @param numbers the cells that hold numbers
+   * @param separator what stands between cells
+   */
+  static boolean isComma(List<GridCell> numbers, char separator, Problems problems) {
     DecimalMark mark = new DecimalMark(problems);
     numbers.forEach(mark::look);
+    if (separator == ',') {
+      mark.seen.stream().filter(one -> one.text().contains(",")).forEach(mark::comma);
+      return false;
+    }
     return mark.isComma();
   }
 
@@ -52,6 +61,13 @@ final class DecimalMark {
         .results()
         .map(MatchResult::group)
         .forEach(text -> seen.add(new Seen(text, cell.scalar().place())));
+  }
+
+  private void comma(Seen one) {
+    problems.add(
+        one.place(),
+        "the number `" + one.text() + "` has a comma, but commas stand between the cells",
+        "write a full stop before decimals, and nothing between thousands");
   }
 
   private boolean isComma() {

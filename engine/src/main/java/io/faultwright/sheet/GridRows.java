@@ -40,8 +40,9 @@ final class GridRows {
   }
 
   private boolean hasDecimalCommas() {
-    boolean open = grid.separator().isPresent() && grid.separator().get() != ',';
-    return open && DecimalMark.isComma(numbers(), problems);
+    return grid.separator()
+        .map(separator -> DecimalMark.isComma(numbers(), separator, problems))
+        .orElse(false);
   }
 
   private List<GridCell> numbers() {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** Whatever happens to a workbook on its way, a trainer reads words and not a stack trace. */
 class DamagedWorkbookTest {
-  private static final int TRIES = 400;
+  private static final int TRIES = 200;
 
   @Test
   void bytesThatChangedAreRefusedOrRead() {

@@ -140,11 +140,11 @@ class ImportErrorsTest {
     assertEquals(
         """
         error: book.xlsx: there is no sheet "delay"
-          help: did you mean `delais`?
+          help: did you mean `delays`?
         """,
         refused(
             workbook -> {
-              headings(workbook.newWorksheet("delais"), "low");
+              headings(workbook.newWorksheet("delays"), "low");
               headings(workbook.newWorksheet("notes"), "low");
             },
             "delay"));
