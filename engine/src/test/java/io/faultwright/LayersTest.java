@@ -62,6 +62,7 @@ class LayersTest {
         "change",
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
+    arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
     arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
   }
 
@@ -126,6 +127,12 @@ class LayersTest {
   @Test
   void onlyRevisionKnowsGit() {
     onlyUsers("org.eclipse.jgit..", "revision");
+  }
+
+  @Test
+  void onlySheetKnowsSpreadsheets() {
+    onlyUsers("org.dhatim..", "sheet");
+    onlyUsers("org.apache.commons.compress..", "sheet");
   }
 
   @Test

@@ -7,11 +7,9 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DynamicTest;
@@ -19,7 +17,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Laws of export and import over seeded tables in every style that YAML has for them. */
 class RandomTablesTest {
-  private static final int TABLES = Integer.getInteger("random.sheets", 60);
+  private static final int TABLES = Integer.getInteger("random.sheets", 40);
   private static final String ID = "discharge-pressure";
 
   @TestFactory
@@ -73,11 +71,9 @@ class RandomTablesTest {
     assertTrue(after.startsWith(front), after);
     String end = before.substring(before.indexOf(RandomTable.BEHIND));
     assertTrue(after.endsWith(end), after);
-    Set<String> ends = new HashSet<>();
-    after.lines().forEach(line -> ends.add(after.contains("\r\n") ? "\r\n" : "\n"));
-    String plain = SourceFile.of("a", after).text();
+    String plain = SourceFile.of("any", after).text();
+    String marked = (before.startsWith("\uFEFF") ? "\uFEFF" : "") + plain;
     boolean windows = before.contains("\r\n");
-    String again = (before.startsWith("\uFEFF") ? "\uFEFF" : "") + plain;
-    assertEquals(windows ? again.replace("\n", "\r\n") : again, after, ends.toString());
+    assertEquals(windows ? marked.replace("\n", "\r\n") : marked, after);
   }
 }
