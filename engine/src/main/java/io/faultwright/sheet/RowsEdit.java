@@ -5,7 +5,9 @@ import io.faultwright.syntax.Node.Scalar;
 import io.faultwright.syntax.Written;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Carries out what becomes of the rows of a table, in the text of its file. */
@@ -123,7 +125,7 @@ final class RowsEdit {
   private static TableRow merged(RowStep step, List<SheetColumn> changed) {
     TableRow before = step.before().orElseThrow();
     TableRow after = step.after().orElseThrow();
-    var cells = new java.util.TreeMap<String, Node>(before.cells());
+    Map<String, Node> cells = new TreeMap<>(before.cells());
     for (SheetColumn column : changed) {
       cells.remove(column.id());
       after.cell(column).ifPresent(cell -> cells.put(column.id(), cell));

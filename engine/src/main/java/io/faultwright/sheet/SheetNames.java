@@ -3,6 +3,7 @@ package io.faultwright.sheet;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -40,7 +41,7 @@ final class SheetNames {
   }
 
   /** The table that a sheet of this name holds, in the map that {@link #of} makes. */
-  static java.util.Optional<String> table(String sheet, Map<String, String> names) {
+  static Optional<String> table(String sheet, Map<String, String> names) {
     return names.entrySet().stream()
         .filter(name -> name.getValue().equalsIgnoreCase(sheet.strip()))
         .map(Map.Entry::getKey)

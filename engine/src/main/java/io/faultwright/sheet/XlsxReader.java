@@ -32,10 +32,18 @@ final class XlsxReader {
    */
   static List<Grid> read(String file, byte[] content) {
     XlsxReader reader = new XlsxReader(file);
+    List<Grid> grids = reader.grids(content);
+    if (grids.stream().anyMatch(grid -> grid.rows().size() > MOST_ROWS)) {
+      throw unreadable("`" + file + "` has a sheet with more than " + MOST_ROWS + " rows");
+    }
+    return grids;
+  }
+
+  private List<Grid> grids(byte[] content) {
     try {
-      return reader.grids(content, true);
+      return grids(content, true);
     } catch (IOException | RuntimeException withoutFormats) {
-      return reader.plainGrids(content);
+      return plainGrids(content);
     }
   }
 
@@ -69,9 +77,9 @@ final class XlsxReader {
     String place = CellNames.file(file, sheet.getName());
     try (Stream<Row> rows = sheet.openStream()) {
       List<List<GridCell>> cells =
-          rows.limit(MOST_ROWS)
-              .map(row -> XlsxCell.all(row, place))
+          rows.map(row -> XlsxCell.all(row, place))
               .filter(row -> !row.stream().allMatch(GridCell::isBlank))
+              .limit(MOST_ROWS + 1L)
               .toList();
       return new Grid(place, Optional.of(sheet.getName()), Optional.empty(), cells);
     } catch (ExcelReaderException | UncheckedIOException broken) {

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -42,10 +45,7 @@ class ImportErrorsTest {
     byte[] content = Files.readAllBytes(sheet);
     String name = sheet.getFileName().toString();
     Sources shown =
-        new Sources(
-            List.of(
-                io.faultwright.source.SourceFile.of(
-                    name, new String(content, StandardCharsets.UTF_8))));
+        new Sources(List.of(SourceFile.of(name, new String(content, StandardCharsets.UTF_8))));
     String refusal =
         Sample.refusal(
             () ->
@@ -88,7 +88,7 @@ class ImportErrorsTest {
               headings(other, "ambient [°C]", "low [K]", "high [K]");
               other.value(1, 0, "10 to 20");
               other.formula(1, 1, "B3*2");
-              other.value(1, 2, java.time.LocalDate.of(2026, 2, 8));
+              other.value(1, 2, LocalDate.of(2026, 2, 8));
               other.style(1, 2).format("yyyy-MM-dd").set();
               other.value(1, 27, "far off");
             });
@@ -156,7 +156,7 @@ class ImportErrorsTest {
         List.of(
             new byte[0],
             "control,low\n".getBytes(StandardCharsets.UTF_8),
-            java.util.Arrays.copyOf(Sample.workbook(book -> book.newWorksheet("a")), 700))) {
+            Arrays.copyOf(Sample.workbook(book -> book.newWorksheet("a")), 700))) {
       Unreadable refusal = Assertions.assertThrows(Unreadable.class, () -> Sample.xlsx(content));
       assertEquals(
           "`book.xlsx` is not an XLSX workbook, or it is damaged",

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TimeZone;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -186,7 +187,7 @@ class LimitsExportTest {
 
   private static List<String> texts(Document shared) {
     NodeList texts = shared.getElementsByTagName("si");
-    return java.util.stream.IntStream.range(0, texts.getLength())
+    return IntStream.range(0, texts.getLength())
         .mapToObj(i -> texts.item(i).getTextContent())
         .toList();
   }

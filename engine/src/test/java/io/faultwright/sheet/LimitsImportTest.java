@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.source.Sources;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -224,10 +226,10 @@ class LimitsImportTest {
               sheet.value(0, 2, "high [min]");
               sheet.value(1, 0, "k1");
               // What a program writes that holds 1.1 in binary, with all its 17 digits.
-              sheet.value(1, 1, new java.math.BigDecimal("1.1000000000000001"));
+              sheet.value(1, 1, new BigDecimal("1.1000000000000001"));
               sheet.value(3, 0, "k2");
-              sheet.value(3, 1, new java.math.BigDecimal("8.1999999999999993"));
-              sheet.value(3, 2, new java.math.BigDecimal("1.2E+1"));
+              sheet.value(3, 1, new BigDecimal("8.1999999999999993"));
+              sheet.value(3, 2, new BigDecimal("1.2E+1"));
             });
     Imported imported = Sample.read(BLOCK, Sample.xlsx(book), List.of("delay"));
     assertEquals(
@@ -281,7 +283,7 @@ class LimitsImportTest {
     SheetFile file =
         SheetFile.read(
             "exports/delay.csv",
-            "control,low,high\nk1,1,\nk2,3,9\n".getBytes(java.nio.charset.StandardCharsets.UTF_8),
+            "control,low,high\nk1,1,\nk2,3,9\n".getBytes(StandardCharsets.UTF_8),
             SheetFormat.CSV);
     assertTrue(Sample.read(BLOCK, file, List.of()).files().get(Sample.LIMITS).contains("low: 3.0"));
   }
