@@ -64,6 +64,7 @@ class LayersTest {
         "change",
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
+    arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
     arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
   }
 
@@ -134,6 +135,12 @@ class LayersTest {
   void onlyQuantityKnowsTheStandardOfUnits() {
     onlyUsers("javax.measure..", "quantity");
     onlyUsers("tech.units..", "quantity");
+  }
+
+  @Test
+  void onlySheetKnowsSpreadsheets() {
+    onlyUsers("org.dhatim..", "sheet");
+    onlyUsers("org.apache.commons.compress..", "sheet");
   }
 
   @Test

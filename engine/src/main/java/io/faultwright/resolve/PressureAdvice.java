@@ -76,8 +76,7 @@ final class PressureAdvice {
 
   private static String shown(BigFraction value, Unit unit) {
     BigDecimal rounded =
-        new BigDecimal(value.getNumerator())
-            .divide(new BigDecimal(value.getDenominator()), DIGITS);
+        new BigDecimal(value.getNumerator()).divide(new BigDecimal(value.getDenominator()), DIGITS);
     return Decimals.show(Decimals.parse(rounded.toPlainString())) + " " + unit.symbol();
   }
 }

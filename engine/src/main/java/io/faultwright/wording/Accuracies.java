@@ -5,24 +5,33 @@ import io.faultwright.model.Accuracy.Part;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Accuracies as the rule language writes them. */
 final class Accuracies {
-  private Accuracies() {}
+  private final Amounts amounts;
 
-  static String words(Accuracy accuracy, Unit unit) {
+  Accuracies(Amounts amounts) {
+    this.amounts = amounts;
+  }
+
+  String words(Accuracy accuracy, Unit unit) {
     return accuracy.parts().stream()
         .map(part -> words(part, unit))
         .collect(Collectors.joining(" plus "));
   }
 
-  private static String words(Part part, Unit unit) {
+  private String words(Part part, Unit unit) {
     return part.match(
-        fixed -> Amounts.amount(fixed.amount(), Units.ofDifferences(unit)),
+        fixed -> amount(fixed.amount(), Units.ofDifferences(unit)),
         ofReading -> percent(ofReading.share()) + "reading",
-        ofScale -> percent(ofScale.share()) + Amounts.amount(ofScale.end(), unit));
+        ofScale -> percent(ofScale.share()) + amount(ofScale.end(), unit));
+  }
+
+  private String amount(BigFraction value, Unit unit) {
+    return amounts.amount(value, new Scale(unit, Optional.empty()));
   }
 
   private static String percent(BigFraction share) {

@@ -60,8 +60,7 @@ public final class Wording {
   public String value(String reading, Value value) {
     return value.match(
         word -> subjects.valueTitle(reading, word.id()),
-        number ->
-            amounts.amount(subjects.shown(reading, number.amount()), subjects.scale(reading)),
+        number -> amounts.amount(subjects.shown(reading, number.amount()), subjects.scale(reading)),
         () -> RuleText.CANNOT_BE_TAKEN);
   }
 
@@ -130,7 +129,9 @@ public final class Wording {
 
   /** How accurate its instrument is, for instance {@code 0.5 % of reading plus 0.1 K}. */
   public Optional<String> accuracy(Reading reading) {
-    return reading.accuracy().map(known -> Accuracies.words(known, subjects.unit(reading.id())));
+    return reading
+        .accuracy()
+        .map(known -> new Accuracies(amounts).words(known, subjects.unit(reading.id())));
   }
 
   /** What a subject must be, for instance {@code above limits} or {@code 2.9 or 2.10}. */
