@@ -8,9 +8,11 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.Sorted;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Unit;
+import io.faultwright.syntax.Node;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -21,6 +23,13 @@ final class ComputedReading {
   /** What every computed reading may say besides how it is computed. */
   static final List<String> KEYS = List.of("title", "resolution", "guide");
 
+  private static final Set<String> KINDS =
+      Set.of(
+          DifferenceResolver.DIFFERENCE,
+          SaturationResolver.SUPERHEAT,
+          SaturationResolver.SUBCOOLING,
+          SaturationResolver.SATURATION);
+
   private final Context context;
   private final Definition definition;
   private final Fields fields;
@@ -29,6 +38,12 @@ final class ComputedReading {
     this.context = context;
     this.definition = definition;
     this.fields = fields;
+  }
+
+  /** Whether a reading says that it is computed. */
+  static boolean isOne(Definition reading) {
+    return reading.body() instanceof Node.MapNode map
+        && map.entries().stream().anyMatch(entry -> KINDS.contains(entry.name()));
   }
 
   /** Reports what does not fit a computed reading. */

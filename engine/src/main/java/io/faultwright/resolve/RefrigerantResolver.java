@@ -3,7 +3,6 @@ package io.faultwright.resolve;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.quantity.Decimals;
-import io.faultwright.quantity.Line;
 import io.faultwright.quantity.Polyline;
 import io.faultwright.quantity.Refrigerant;
 import io.faultwright.quantity.Refrigerants;
@@ -13,16 +12,15 @@ import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -30,6 +28,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 final class RefrigerantResolver {
   private static final String AT = "at";
+  private static final List<String> ROW_KEYS = List.of(AT, "bubble", "dew");
   private static final List<String> KEYS = List.of("safety", "source", "table");
   private static final List<String> CLASSES =
       Arrays.stream(SafetyClass.values()).map(Enum::name).toList();
@@ -77,9 +76,9 @@ final class RefrigerantResolver {
     Optional<SafetyClass> safety = fields.requireScalar("safety").flatMap(this::safety);
     String source = fields.requireText("source");
     fields.require("table");
-    List<Node> rows = fields.list("table");
-    Optional<Polyline> bubble = line(definition, rows, Line.BUBBLE);
-    Optional<Polyline> dew = line(definition, rows, Line.DEW);
+    List<Row> rows = fields.list("table").stream().map(this::row).toList();
+    Optional<Polyline> bubble = line(definition, rows, Row::bubble, "bubble");
+    Optional<Polyline> dew = line(definition, rows, Row::dew, "dew");
     if (safety.isEmpty() || bubble.isEmpty() || dew.isEmpty()) {
       return Optional.empty();
     }
@@ -100,15 +99,40 @@ final class RefrigerantResolver {
     return Optional.empty();
   }
 
-  private Optional<Polyline> line(Definition definition, List<Node> rows, Line line) {
-    List<SaturationPoint> points = new ArrayList<>();
-    List<Node> read = new ArrayList<>();
-    for (Node row : rows) {
-      Optional<SaturationPoint> point = point(row, line);
-      point.ifPresent(points::add);
-      point.ifPresent(done -> read.add(row));
+  /** One line of a saturation table, as far as it could be read. */
+  private record Row(
+      Node node,
+      Optional<BigFraction> celsius,
+      Optional<BigFraction> bubble,
+      Optional<BigFraction> dew) {
+    Optional<SaturationPoint> point(Function<Row, Optional<BigFraction>> line) {
+      return celsius.flatMap(at -> line.apply(this).map(bar -> new SaturationPoint(at, bar)));
     }
-    OptionalInt wrong = SaturationPoint.firstBreak(points);
+  }
+
+  private Row row(Node node) {
+    Fields fields = new Fields(node, "the row", node.place(), ROW_KEYS, problems);
+    return new Row(
+        node,
+        number(fields, AT, CELSIUS),
+        number(fields, "bubble", BAR),
+        number(fields, "dew", BAR));
+  }
+
+  private Optional<BigFraction> number(Fields fields, String key, Unit unit) {
+    return fields
+        .requireScalar(key)
+        .flatMap(
+            text -> context.quantities().number(text.place(), text.text(), unit, "`" + key + "`"));
+  }
+
+  private Optional<Polyline> line(
+      Definition definition,
+      List<Row> rows,
+      Function<Row, Optional<BigFraction>> pressure,
+      String name) {
+    List<SaturationPoint> points =
+        rows.stream().flatMap(row -> row.point(pressure).stream()).toList();
     if (points.size() < rows.size() || rows.isEmpty()) {
       return Optional.empty();
     }
@@ -117,36 +141,15 @@ final class RefrigerantResolver {
           definition.place(), "a saturation table needs two rows or more", "add the other rows");
       return Optional.empty();
     }
+    OptionalInt wrong = SaturationPoint.firstBreak(points);
     if (wrong.isPresent()) {
       problems.add(
-          read.get(wrong.getAsInt()).place(),
-          "temperature and " + word(line) + " pressure must rise from row to row",
+          rows.get(wrong.getAsInt()).node().place(),
+          "temperature and " + name + " pressure must rise from row to row",
           "correct the figure, or put the rows in the order of their temperatures");
       return Optional.empty();
     }
     return Optional.of(SaturationPoint.line(points));
-  }
-
-  private static String word(Line line) {
-    return line.name().toLowerCase(Locale.ROOT);
-  }
-
-  private Optional<SaturationPoint> point(Node row, Line line) {
-    Problems told = line == Line.BUBBLE ? problems : new Problems();
-    Fields fields = new Fields(row, "the row", row.place(), List.of(AT, "bubble", "dew"), told);
-    QuantityParser quantities = new QuantityParser(line == Line.BUBBLE ? problems : new Problems());
-    Optional<BigFraction> at =
-        fields
-            .requireScalar(AT)
-            .flatMap(text -> quantities.number(text.place(), text.text(), CELSIUS, "`at`"));
-    Optional<Scalar> written = fields.requireScalar(word(line));
-    Optional<BigFraction> pressure =
-        written.flatMap(
-            text ->
-                context
-                    .quantities()
-                    .number(text.place(), text.text(), BAR, "`" + word(line) + "`"));
-    return at.flatMap(celsius -> pressure.map(bar -> new SaturationPoint(celsius, bar)));
   }
 
   private void checkOrder(Definition definition, Polyline bubble, Polyline dew) {

@@ -220,9 +220,7 @@ final class SaturationResolver {
 
     private Optional<Reading> operand(String key, String what, Dimension... fitting) {
       Optional<Scalar> written = fields.requireScalar(key);
-      Optional<Reading> reading =
-          written.flatMap(
-              id -> Optional.ofNullable(observed.get(context.names().reference(Kind.READING, id))));
+      Optional<Reading> reading = written.flatMap(this::observed);
       Optional<Reading> found = reading.filter(one -> fits(one, fitting));
       if (reading.isPresent() && found.isEmpty()) {
         problems.add(
@@ -232,6 +230,23 @@ final class SaturationResolver {
       }
       found.ifPresent(operands::add);
       return found;
+    }
+
+    private Optional<Reading> observed(Scalar written) {
+      String id = context.names().reference(Kind.READING, written);
+      if (isComputed(id)) {
+        problems.add(
+            written.place(),
+            Words.quoted(id) + " is computed itself",
+            "name a reading that is taken on the machine");
+      }
+      return Optional.ofNullable(observed.get(id));
+    }
+
+    private boolean isComputed(String id) {
+      return Optional.ofNullable(context.outline().of(Kind.READING).get(id))
+          .filter(ComputedReading::isOne)
+          .isPresent();
     }
 
     private static boolean fits(Reading reading, Dimension... fitting) {
