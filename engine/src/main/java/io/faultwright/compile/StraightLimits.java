@@ -51,8 +51,7 @@ final class StraightLimits {
     /** Sign of how far a value lies over the line; {@code valueDown} and {@code driverDown} > 0. */
     int over(long valueUp, long valueDown, long driverUp, long driverDown) {
       long line =
-          Math.addExact(
-              Math.multiplyExact(rise, driverUp), Math.multiplyExact(start, driverDown));
+          Math.addExact(Math.multiplyExact(rise, driverUp), Math.multiplyExact(start, driverDown));
       return Long.compare(
           Math.multiplyExact(Math.multiplyExact(valueUp, scale), driverDown),
           Math.multiplyExact(line, valueDown));
@@ -76,7 +75,8 @@ final class StraightLimits {
         table.between().equals(Optional.of(Between.INTERPOLATE))
             && table.drivers().size() == 1
             && points.size() == rows.size()
-            && rows.size() == table.rows().stream().filter(r -> build.satisfies(r.builds())).count();
+            && rows.size()
+                == table.rows().stream().filter(r -> build.satisfies(r.builds())).count();
     return plain ? pieces(rows).map(StraightLimits::new) : Optional.empty();
   }
 
@@ -111,7 +111,9 @@ final class StraightLimits {
   Optional<Side> side(BigFraction value, BigFraction driver) {
     for (Piece piece : pieces) {
       if (Exact.compare(driver, piece.to()) < 0) {
-        return Exact.compare(driver, piece.from()) > 0 ? side(piece, value, driver) : Optional.empty();
+        return Exact.compare(driver, piece.from()) > 0
+            ? side(piece, value, driver)
+            : Optional.empty();
       }
     }
     return Optional.empty();
@@ -142,5 +144,4 @@ final class StraightLimits {
         && number.getDenominator().bitLength() < 32
         && number.getDenominator().signum() > 0;
   }
-
 }

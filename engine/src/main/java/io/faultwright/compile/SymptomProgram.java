@@ -58,7 +58,8 @@ public final class SymptomProgram {
     Optional<Machine> known = machines.get(equipment);
     if (known == null) {
       List<Build> left = Candidates.having(equipment, builds);
-      known = left.isEmpty() ? Optional.empty() : Optional.of(new Machine(new Candidates(left), tests));
+      known =
+          left.isEmpty() ? Optional.empty() : Optional.of(new Machine(new Candidates(left), tests));
       if (machines.size() < MOST_MACHINES) {
         machines.put(equipment, known);
       }

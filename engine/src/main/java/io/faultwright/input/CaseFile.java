@@ -24,9 +24,7 @@ public final class CaseFile {
   public static GivenCases read(SourceFile file, Resolution resolution) {
     Problems problems = new Problems();
     List<Entry> entries =
-        isTable(file)
-            ? rows(file, resolution, problems)
-            : CaseTree.entries(file, problems);
+        isTable(file) ? rows(file, resolution, problems) : CaseTree.entries(file, problems);
     if (!problems.isEmpty()) {
       throw new Unreadable(problems.sorted());
     }

@@ -85,9 +85,7 @@ final class Borderlines {
         });
     Decider.Choice choice = new Decider(knowledge, runner, limits).choose(symptom, rivals);
     return new Borderline.Found(
-        near.stream()
-            .sorted(Comparator.comparing(Near::reading).thenComparing(Near::at))
-            .toList(),
+        near.stream().sorted(Comparator.comparing(Near::reading).thenComparing(Near::at)).toList(),
         told,
         choice.reading(),
         choice.always());

@@ -54,7 +54,9 @@ final class Doubts {
     Situation other = derived.complete(point.situation());
     List<Near> near = new ArrayList<>();
     for (Test test : build.open()) {
-      near(test, build.build(), given, other).filter(one -> !near.contains(one)).ifPresent(near::add);
+      near(test, build.build(), given, other)
+          .filter(one -> !near.contains(one))
+          .ifPresent(near::add);
     }
     return new Found(point.situation(), near);
   }
@@ -96,7 +98,8 @@ final class Doubts {
     if (side.isEmpty() || otherSide.isEmpty()) {
       return Optional.of(near(test, build, End.NO_LIMITS, here, here));
     }
-    boolean upper = side.get() == Side.ABOVE || otherSide.get() == Side.ABOVE && side.get() != Side.BELOW;
+    boolean upper =
+        side.get() == Side.ABOVE || otherSide.get() == Side.ABOVE && side.get() != Side.BELOW;
     return (upper ? band.get().high() : band.get().low())
         .map(at -> near(test, build, upper ? End.UPPER_LIMIT : End.LOWER_LIMIT, at, here));
   }

@@ -46,8 +46,7 @@ final class Reachable {
    * @param points situations within the tolerances with their outcomes, one at least for each way
    *     in which the tests can come out; empty where nothing is open
    */
-  record OnBuild(
-      Build build, Situation given, Verdict said, List<Test> open, List<Point> points) {}
+  record OnBuild(Build build, Situation given, Verdict said, List<Test> open, List<Point> points) {}
 
   /** A situation and its outcome. */
   record Point(Situation situation, Verdict verdict) {}

@@ -43,7 +43,8 @@ final class BorderlineWords {
     return found
         .next()
         .map(id -> wording.subject(id) + " (" + id + ")")
-        .map(reading -> found.decides() ? "take " + reading + " to decide" : reading + " may decide")
+        .map(
+            reading -> found.decides() ? "take " + reading + " to decide" : reading + " may decide")
         .orElse("no other reading decides: measure again, or with a finer instrument");
   }
 
@@ -63,7 +64,9 @@ final class BorderlineWords {
   }
 
   private String followed(Map.Entry<String, BigFraction> driver) {
-    return "; that follows " + wording.subject(driver.getKey()) + known(driver.getKey(), driver.getValue());
+    return "; that follows "
+        + wording.subject(driver.getKey())
+        + known(driver.getKey(), driver.getValue());
   }
 
   private String known(String reading, BigFraction tolerance) {

@@ -56,8 +56,7 @@ final class HandWritten {
 
   private static final Line FELL_DISCHARGE =
       new Line("0 7.1 9.0", "15 9.3 11.6", "27 11.9 14.4", "40 15.2 18.7");
-  private static final Line TARN_DISCHARGE =
-      new Line("0 8.0 10.1", "20 11.3 13.9", "40 16.6 20.2");
+  private static final Line TARN_DISCHARGE = new Line("0 8.0 10.1", "20 11.3 13.9", "40 16.6 20.2");
   private static final Line FELL_SUCTION = new Line("-40 0.2 0.7", "-18 1.1 1.7", "30 3.9 6.2");
   private static final Line TARN_SUCTION = new Line("-40 0.3 0.9", "30 4.3 6.8");
 
@@ -111,7 +110,9 @@ final class HandWritten {
       if (value.compareTo(low[i].add(low[i + 1].subtract(low[i]).multiply(share))) < 0) {
         return -1;
       }
-      return value.compareTo(high[i].add(high[i + 1].subtract(high[i]).multiply(share))) > 0 ? 1 : 0;
+      return value.compareTo(high[i].add(high[i + 1].subtract(high[i]).multiply(share))) > 0
+          ? 1
+          : 0;
     }
   }
 

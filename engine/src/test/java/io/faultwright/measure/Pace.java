@@ -22,8 +22,7 @@ import java.util.stream.Stream;
 
 /**
  * How fast parsed records are judged, beside {@link HandWritten}: the same records in the same
- * process, by turns, after a warm-up, in processor time of the
- * thread; every outcome is compared.
+ * process, by turns, after a warm-up, in processor time of the thread; every outcome is compared.
  */
 final class Pace {
   static final Path HANDBOOK = Path.of("src/test/resources/io/faultwright/measure/pace");

@@ -125,7 +125,8 @@ final class BoxSamples {
   /** Whether a situation differs from the given one only within the tolerances. */
   boolean holds(Situation situation) {
     return situation.readings().keySet().equals(given.readings().keySet())
-        && situation.readings().entrySet().stream().allMatch(entry -> holds(entry.getKey(), entry.getValue()));
+        && situation.readings().entrySet().stream()
+            .allMatch(entry -> holds(entry.getKey(), entry.getValue()));
   }
 
   private boolean holds(String reading, Value value) {

@@ -71,8 +71,7 @@ final class RandomAccuracies {
       case 0 -> Optional.empty();
       case 1 -> Optional.of(new Accuracy(List.of(new OfReading(BigFraction.of(1, 5)), fixed)));
       case 2 ->
-          Optional.of(
-              new Accuracy(List.of(new OfScale(BigFraction.of(1, 20), BigFraction.of(6)))));
+          Optional.of(new Accuracy(List.of(new OfScale(BigFraction.of(1, 20), BigFraction.of(6)))));
       default -> Optional.of(new Accuracy(List.of(fixed)));
     };
   }

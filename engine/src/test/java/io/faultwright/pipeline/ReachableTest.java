@@ -65,8 +65,7 @@ class ReachableTest {
       Situation here = on(build, given);
       BoxSamples samples = new BoxSamples(knowledge, given, build, seed);
       exact.add(runner.verdict(RandomKnowledge.SYMPTOM, here));
-      samples.forEach(
-          at -> sampled.add(runner.verdict(RandomKnowledge.SYMPTOM, on(build, at))));
+      samples.forEach(at -> sampled.add(runner.verdict(RandomKnowledge.SYMPTOM, on(build, at))));
     }
     found.forEach(on -> points(on, knowledge, seed, exact));
     Set<Verdict> unseen = new HashSet<>(sampled);
@@ -89,8 +88,7 @@ class ReachableTest {
         knowledge.equipment().builds().stream()
             .filter(
                 build ->
-                    build.satisfies(
-                        knowledge.symptoms().get(RandomKnowledge.SYMPTOM).applies()))
+                    build.satisfies(knowledge.symptoms().get(RandomKnowledge.SYMPTOM).applies()))
             .toList());
   }
 

@@ -2,8 +2,8 @@ package io.faultwright.cli;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
-import io.faultwright.source.SourceFile;
 import io.faultwright.input.CaseTable;
+import io.faultwright.source.SourceFile;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -53,8 +53,7 @@ final class InputFile {
       return Optional.empty();
     }
     try {
-      InputStream content =
-          name.equals(STANDARD) ? standard : Files.newInputStream(Path.of(name));
+      InputStream content = name.equals(STANDARD) ? standard : Files.newInputStream(Path.of(name));
       CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
       return Optional.of(new BufferedReader(new InputStreamReader(content, strict)));
     } catch (IOException | InvalidPathException missing) {
