@@ -13,7 +13,7 @@ import java.util.function.Function;
 /** Reads cases from outside the knowledge base, one after the other. */
 public final class CaseIntake {
   /** Ids are compared among so many cases from the first on, so that memory does not grow. */
-  private static final int COMPARED = 100_000;
+  private static final int COMPARED = 10_000;
 
   private final Function<Problems, CaseResolver> resolvers;
   private final Map<String, Scalar> seen = new HashMap<>();
