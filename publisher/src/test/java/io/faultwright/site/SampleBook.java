@@ -1,6 +1,7 @@
 package io.faultwright.site;
 
 import io.faultwright.model.Access;
+import io.faultwright.model.Accuracy;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Caution.Signal;
 import io.faultwright.model.Conclusion.Conclude;
@@ -48,6 +49,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * the trainer's passes through {@code write}, so that a test can put anything into all of them.
  */
 final class SampleBook {
+  private static final Accuracy CLASS_ONE =
+      new Accuracy(List.of(new Accuracy.OfScale(BigFraction.of(1, 100), BigFraction.of(35))));
+
   static final String GUIDE =
       """
       # Connecting gauges
@@ -171,7 +175,7 @@ final class SampleBook {
         Optional.of(t("At the unit.")),
         Optional.of(t("Defrost")),
         Optional.of(t("Gauge")),
-        Optional.of(t("1 % of 35")),
+        domain instanceof Domain.Measured ? Optional.of(CLASS_ONE) : Optional.empty(),
         Sorted.set(access.hazardous() ? List.of(access.word()) : List.of()),
         access == Access.REFRIGERANT_CIRCUIT ? Optional.of("gauges") : Optional.empty(),
         id.equals("valve-voltage") ? test("defrost", "hot-gas") : Condition.ALWAYS,
