@@ -61,7 +61,12 @@ class BorderlinesTest {
 
   private static Optional<Borderline> of(String symptom, String given) {
     String text =
-        BASE + "cases:\n  one: { symptom: " + symptom + ", given: {" + given + "}, expect: fine }\n";
+        BASE
+            + "cases:\n  one: { symptom: "
+            + symptom
+            + ", given: {"
+            + given
+            + "}, expect: fine }\n";
     return new CaseRuns(new Sources(List.of(new SourceFile("handbook.yaml", text))))
         .named(List.of())
         .runs()
@@ -111,7 +116,8 @@ class BorderlinesTest {
     String table =
         "case,symptom,ambient,discharge,note\n"
             + IntStream.range(0, 40)
-                .mapToObj(i -> "c" + i + ",by-limits,20,14." + i + ",\"two\nlines, \"\"quoted\"\"\"")
+                .mapToObj(
+                    i -> "c" + i + ",by-limits,20,14." + i + ",\"two\nlines, \"\"quoted\"\"\"")
                 .collect(Collectors.joining("\n"));
     CaseRuns runs = new CaseRuns(new Sources(List.of(new SourceFile("handbook.yaml", BASE))));
     List<CaseRun> single = new ArrayList<>();
