@@ -6,8 +6,11 @@ import io.faultwright.resolve.GivenCases;
 import io.faultwright.resolve.Resolution;
 import io.faultwright.source.SourceFile;
 import io.faultwright.syntax.Node.Entry;
+import java.io.BufferedReader;
+import java.io.StringReader;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads cases from a file of any of the kinds there are. */
 public final class CaseFile {
@@ -21,26 +24,22 @@ public final class CaseFile {
   public static GivenCases read(SourceFile file, Resolution resolution) {
     Problems problems = new Problems();
     List<Entry> entries =
-        isTable(file)
-            ? new CaseTable(file, resolution.knowledge(), problems).entries()
-            : CaseTree.entries(file, problems);
+        isTable(file) ? rows(file, resolution, problems) : CaseTree.entries(file, problems);
     if (!problems.isEmpty()) {
       throw new Unreadable(problems.sorted());
     }
     return resolution.cases(entries);
   }
 
-  /** By the ending of its name; without a telling one, by its first line. */
   private static boolean isTable(SourceFile file) {
-    String name = file.path().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".csv") || name.endsWith(".tsv")) {
-      return true;
-    }
-    boolean yaml = name.endsWith(".yaml") || name.endsWith(".yml") || name.endsWith(".json");
-    return !yaml && file.text().lines().findFirst().filter(CaseFile::isHeader).isPresent();
+    return CaseTable.isTable(file.path(), file.text().lines().findFirst().orElse(""));
   }
 
-  private static boolean isHeader(String line) {
-    return line.matches(".*[,;\\t].*") && !line.contains(":") && !line.contains("{");
+  private static List<Entry> rows(SourceFile file, Resolution resolution, Problems problems) {
+    BufferedReader text = new BufferedReader(new StringReader(file.text()));
+    CaseTable table = new CaseTable(file.path(), text, resolution.knowledge(), problems);
+    return Stream.iterate(table.next(), Optional::isPresent, last -> table.next())
+        .map(item -> item.orElseThrow().entry())
+        .toList();
   }
 }

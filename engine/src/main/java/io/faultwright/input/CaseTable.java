@@ -3,13 +3,14 @@ package io.faultwright.input;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.source.SourceFile;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.MapNode;
 import io.faultwright.syntax.Node.Scalar;
+import java.io.BufferedReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,35 +20,61 @@ import java.util.TreeSet;
  * {@code origin} and ids of readings and equipment facts, then a row for each case. An empty cell
  * says nothing.
  */
-final class CaseTable {
+public final class CaseTable {
   private static final Set<String> OWN = Set.of("symptom", "expect", "note", "origin");
   private static final String CASE = "case";
 
   private final KnowledgeBase kb;
   private final Problems problems;
-  private final List<List<Scalar>> rows;
+  private final TableRows rows;
+  private final List<Scalar> header;
+  private int number = 1;
 
-  CaseTable(SourceFile file, KnowledgeBase kb, Problems problems) {
+  /**
+   * Begins to read a table.
+   *
+   * @param path what to call it in messages
+   * @param problems to be looked at when there is no next case
+   */
+  public CaseTable(String path, BufferedReader in, KnowledgeBase kb, Problems problems) {
     this.kb = kb;
     this.problems = problems;
-    this.rows = new Cells(file, problems).rows();
+    this.rows = new TableRows(path, in, problems);
+    this.header = rows.next().map(TableRows.Row::cells).orElse(List.of());
+    if (!header.isEmpty()) {
+      checkHeader();
+    }
   }
 
-  /** The cases as YAML would say them. */
-  List<Entry> entries() {
-    if (rows.isEmpty()) {
-      return List.of();
+  /**
+   * A case as YAML would say it.
+   *
+   * @param entry the case
+   * @param line where its row begins
+   * @param lines the text of the row
+   */
+  public record Item(Entry entry, int line, List<String> lines) {}
+
+  /** The next case; empty at the end, and as soon as there is a problem. */
+  public Optional<Item> next() {
+    if (!problems.isEmpty()) {
+      return Optional.empty();
     }
-    List<Scalar> header = rows.get(0);
-    checkHeader(header);
-    List<Entry> entries = new ArrayList<>();
-    for (int i = 1; i < rows.size(); i++) {
-      entries.add(entry(header, rows.get(i), i + 1));
-    }
-    return entries;
+    return rows.next().map(row -> new Item(entry(row.cells(), ++number), row.line(), row.lines()));
   }
 
-  private void checkHeader(List<Scalar> header) {
+  /** Whether a file with this name, or with this first line, is a table. */
+  public static boolean isTable(String path, String firstLine) {
+    String name = path.toLowerCase(Locale.ROOT);
+    boolean yaml = name.endsWith(".yaml") || name.endsWith(".yml") || name.endsWith(".json");
+    return name.endsWith(".csv") || name.endsWith(".tsv") || !yaml && isHeader(firstLine);
+  }
+
+  private static boolean isHeader(String line) {
+    return line.matches(".*[,;\\t].*") && !line.contains(":") && !line.contains("{");
+  }
+
+  private void checkHeader() {
     Set<String> known = new TreeSet<>(kb.readings().keySet());
     known.addAll(kb.equipment().attributes());
     known.addAll(OWN);
@@ -66,7 +93,7 @@ final class CaseTable {
     }
   }
 
-  private Entry entry(List<Scalar> header, List<Scalar> row, int number) {
+  private Entry entry(List<Scalar> row, int number) {
     List<Entry> body = new ArrayList<>();
     List<Entry> given = new ArrayList<>();
     Scalar key = new Scalar("row-" + number, false, row.get(0).place());

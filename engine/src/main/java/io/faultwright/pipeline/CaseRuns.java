@@ -1,27 +1,27 @@
 package io.faultwright.pipeline;
 
-import io.faultwright.compile.Program;
-import io.faultwright.compile.RuleCompiler;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.input.CaseFile;
+import io.faultwright.input.CaseTable;
+import io.faultwright.input.CaseTable.Item;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.report.CaseRun;
 import io.faultwright.report.RunReport;
+import io.faultwright.resolve.CaseIntake;
 import io.faultwright.resolve.GivenCase;
 import io.faultwright.resolve.GivenCases;
 import io.faultwright.resolve.Resolution;
 import io.faultwright.resolve.Resolver;
-import io.faultwright.run.Borderline;
-import io.faultwright.run.CaseResult;
-import io.faultwright.run.Runner;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
+import java.io.BufferedReader;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Runs cases through the rules: those of the knowledge base, or those of a file. */
 public final class CaseRuns {
@@ -68,23 +68,38 @@ public final class CaseRuns {
     return run(CaseFile.read(input, resolution));
   }
 
+  /**
+   * The cases of a table, row by row, in memory that does not grow with it.
+   *
+   * @param path what to call the table in messages
+   * @param each is given every case as soon as it was run
+   * @throws Unreadable where the table as a whole makes no sense, or from there on
+   */
+  public TableRun of(String path, BufferedReader table, Consumer<CaseRun> each) {
+    Problems problems = new Problems();
+    CaseTable rows = new CaseTable(path, table, kb, problems);
+    CaseIntake intake = resolution.intake();
+    CaseJudge judge = new CaseJudge(kb);
+    TableRun.Tally tally = new TableRun.Tally(path);
+    for (Optional<Item> item = rows.next(); item.isPresent(); item = rows.next()) {
+      GivenCases read = intake.read(item.get().entry());
+      read.cases().forEach(one -> each.accept(tally.count(judge.run(one))));
+      tally.keep(item.get(), read.problems());
+    }
+    if (!problems.isEmpty()) {
+      throw new Unreadable(problems.sorted());
+    }
+    return tally.result();
+  }
+
   private Problem noCase(String id) {
     return new Problem(
         List.of(), "there is no case `" + id + "`", NearMatch.help(id, kb.cases().keySet()));
   }
 
-  private static CaseRun run(GivenCase one, Runner runner, Borderlines borderlines) {
-    CaseResult result = runner.run(one.recorded());
-    Optional<Borderline> borderline =
-        borderlines.of(one.recorded().symptom(), one.recorded().given(), result.trace().verdict());
-    return new CaseRun(result, borderline, one.judged());
-  }
-
   private RunReport run(GivenCases given) {
-    Program program = RuleCompiler.compile(kb);
-    Runner runner = new Runner(kb, program);
-    Borderlines borderlines = new Borderlines(kb, runner, program.limits());
-    List<CaseRun> runs = given.cases().stream().map(one -> run(one, runner, borderlines)).toList();
+    CaseJudge judge = new CaseJudge(kb);
+    List<CaseRun> runs = given.cases().stream().map(judge::run).toList();
     return new RunReport(kb.handbook().title(), runs, given.problems());
   }
 }

@@ -61,7 +61,7 @@ final class Decider {
             byShare.lastKey() == 1.0);
   }
 
-  /** The readings that the rules ask for and nobody took yet. */
+  /** The readings that bear on the outcome and nobody took yet. */
   private SortedSet<String> open(Symptom symptom, Situation given) {
     SortedSet<String> readings = new TreeSet<>();
     tests(symptom).forEach(test -> addObserved(test.subject(), readings));
@@ -69,10 +69,14 @@ final class Decider {
     return readings;
   }
 
-  private static Stream<Condition.Test> tests(Symptom symptom) {
-    return Stream.concat(
+  /** What cannot happen tells situations apart too. */
+  private Stream<Condition.Test> tests(Symptom symptom) {
+    return Stream.of(
             symptom.first().stream().map(Symptom.First::when),
-            symptom.rules().values().stream().map(rule -> rule.when()))
+            symptom.rules().values().stream().map(rule -> rule.when()),
+            symptom.nevers().values().stream().map(never -> never.when()),
+            knowledge.nevers().values().stream().map(never -> never.when()))
+        .flatMap(conditions -> conditions)
         .flatMap(Condition::tests);
   }
 

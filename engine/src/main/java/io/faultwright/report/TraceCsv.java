@@ -31,21 +31,34 @@ public final class TraceCsv {
               "result")
           .get();
 
-  private TraceCsv() {}
+  private final CSVPrinter rows;
 
-  public static String write(RunReport report) {
-    StringWriter text = new StringWriter();
-    try (CSVPrinter rows = new CSVPrinter(text, FORMAT)) {
-      for (CaseRun run : report.runs()) {
-        row(rows, run);
-      }
+  /** Begins a table. */
+  public TraceCsv(Appendable out) {
+    try {
+      rows = new CSVPrinter(out, FORMAT);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  public static String write(RunReport report) {
+    StringWriter text = new StringWriter();
+    TraceCsv table = new TraceCsv(text);
+    report.runs().forEach(table::add);
     return text.toString();
   }
 
-  private static void row(CSVPrinter rows, CaseRun run) throws IOException {
+  /** Writes the row of a case. */
+  public void add(CaseRun run) {
+    try {
+      row(run);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void row(CaseRun run) throws IOException {
     Trace trace = run.trace();
     rows.printRecord(
         run.recorded().id(),

@@ -7,11 +7,8 @@ import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.ListNode;
 import io.faultwright.syntax.Node.MapNode;
-import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A knowledge base that can also read cases from outside its folder. */
@@ -30,18 +27,13 @@ public final class Resolution {
 
   /** Reads cases, from their id to what is written below it; one that is wrong spoils no other. */
   public GivenCases cases(List<Entry> entries) {
+    CaseIntake intake = intake();
     List<GivenCase> cases = new ArrayList<>();
     List<Problem> found = new ArrayList<>();
-    Map<String, Entry> seen = new LinkedHashMap<>();
     for (Entry entry : entries) {
-      Problems problems = new Problems();
-      Optional.ofNullable(seen.putIfAbsent(entry.name(), entry))
-          .ifPresent(earlier -> twice(entry.key(), earlier.key(), problems));
-      GivenCase given = resolver(problems).given(Definition.of(Kind.CASE, entry));
-      if (problems.isEmpty()) {
-        cases.add(given);
-      }
-      found.addAll(problems.sorted());
+      GivenCases read = intake.read(entry);
+      cases.addAll(read.cases());
+      found.addAll(read.problems());
     }
     return new GivenCases(cases, found);
   }
@@ -71,12 +63,9 @@ public final class Resolution {
     return subjects;
   }
 
-  private static void twice(Scalar key, Scalar earlier, Problems problems) {
-    problems.add(
-        new Problem(
-            List.of(key.place(), earlier.place()),
-            "case " + Words.quoted(key.text()) + " stands twice",
-            "give one of the two another id"));
+  /** Reads cases one after the other. */
+  public CaseIntake intake() {
+    return new CaseIntake(this::resolver);
   }
 
   private CaseResolver resolver(Problems problems) {

@@ -9,13 +9,15 @@ import org.drools.core.impl.RuleBaseFactory;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionConfiguration;
-import org.kie.api.runtime.conf.DirectFiringOption;
 import org.kie.api.runtime.conf.ThreadSafeOption;
 import org.kie.api.runtime.rule.FactHandle;
 
 /** Drools sessions of one set of rules, kept for reuse; one for each thread that runs at once. */
 final class Sessions {
-  /** One thread at a time, and no rule waits for another. */
+  /**
+   * One thread at a time uses a session. Firing directly is not an option: it keeps every match,
+   * and so every situation, for good.
+   */
   private static final KieSessionConfiguration SINGLE = configuration();
 
   private final KieBase rules;
@@ -42,7 +44,6 @@ final class Sessions {
   private static KieSessionConfiguration configuration() {
     KieSessionConfiguration configuration = RuleBaseFactory.newKnowledgeSessionConfiguration();
     configuration.setOption(ThreadSafeOption.NO);
-    configuration.setOption(DirectFiringOption.YES);
     return configuration;
   }
 

@@ -1,8 +1,13 @@
 package io.faultwright.sheet;
 
 import io.faultwright.diagnostic.Problems;
-import io.faultwright.input.Cells;
+import io.faultwright.input.TableRows;
+import io.faultwright.input.TableRows.Row;
 import io.faultwright.source.SourceFile;
+import io.faultwright.syntax.Node.Scalar;
+import java.io.BufferedReader;
+import java.io.StringReader;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,11 +16,18 @@ final class CsvReader {
   private CsvReader() {}
 
   static Grid read(SourceFile file, Problems problems) {
-    Cells cells = new Cells(file, problems);
-    List<List<GridCell>> rows =
-        cells.rows().stream()
-            .map(row -> row.stream().map(cell -> new GridCell(cell, GridCell.Kind.UNTOLD)).toList())
-            .toList();
-    return new Grid(file.path(), Optional.empty(), Optional.of(cells.separator()), rows);
+    Problems found = new Problems();
+    TableRows table =
+        new TableRows(file.path(), new BufferedReader(new StringReader(file.text())), found);
+    List<List<GridCell>> rows = new ArrayList<>();
+    for (Optional<Row> row = table.next(); row.isPresent(); row = table.next()) {
+      rows.add(row.get().cells().stream().map(CsvReader::untold).toList());
+    }
+    problems.addAll(found);
+    return new Grid(file.path(), Optional.empty(), Optional.of(table.separator()), rows);
+  }
+
+  private static GridCell untold(Scalar cell) {
+    return new GridCell(cell, GridCell.Kind.UNTOLD);
   }
 }

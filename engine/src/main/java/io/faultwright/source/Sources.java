@@ -1,5 +1,6 @@
 package io.faultwright.source;
 
+import java.util.AbstractList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -16,6 +17,32 @@ public final class Sources {
 
   public Sources(Collection<SourceFile> files) {
     files.forEach(file -> this.files.put(file.path(), file));
+  }
+
+  /**
+   * Some lines of a file that is too long to be kept.
+   *
+   * @param excerpt line number, from 1, to the line
+   */
+  public static Sources excerpt(String path, SortedMap<Integer, String> excerpt) {
+    Sources sources = new Sources(List.of(new SourceFile(path, "")));
+    SortedMap<Integer, String> kept = new TreeMap<>(excerpt);
+    sources.lines.put(path, lines(kept));
+    return sources;
+  }
+
+  private static List<String> lines(SortedMap<Integer, String> kept) {
+    return new AbstractList<>() {
+      @Override
+      public String get(int index) {
+        return kept.getOrDefault(index + 1, "");
+      }
+
+      @Override
+      public int size() {
+        return kept.isEmpty() ? 0 : kept.lastKey();
+      }
+    };
   }
 
   public Collection<SourceFile> files() {

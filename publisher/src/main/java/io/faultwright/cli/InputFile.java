@@ -2,16 +2,23 @@ package io.faultwright.cli;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.input.CaseTable;
 import io.faultwright.source.SourceFile;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CharsetDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Reads the file named by {@code --input}. */
 final class InputFile {
@@ -28,8 +35,47 @@ final class InputFile {
    * @throws Unreadable where it cannot be read, or is not UTF-8
    */
   static SourceFile read(String name, InputStream standard) {
-    String shown = name.equals(STANDARD) ? "standard input" : name.replace('\\', '/');
-    return SourceFile.of(shown, decode(shown, bytes(name, standard)));
+    return SourceFile.of(shown(name), decode(shown(name), bytes(name, standard)));
+  }
+
+  /** What the input is called in messages. */
+  static String shown(String name) {
+    return name.equals(STANDARD) ? "standard input" : name.replace('\\', '/');
+  }
+
+  /**
+   * A table, to be read row by row; empty where the name says that it is something else.
+   *
+   * @throws Unreadable where it cannot be read
+   */
+  static Optional<BufferedReader> table(String name, InputStream standard) {
+    if (!CaseTable.isTable(shown(name), "")) {
+      return Optional.empty();
+    }
+    try {
+      InputStream content = name.equals(STANDARD) ? standard : Files.newInputStream(Path.of(name));
+      CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
+      return Optional.of(new BufferedReader(new InputStreamReader(content, strict)));
+    } catch (IOException | InvalidPathException missing) {
+      throw unreadable("the input `" + name + "` cannot be read", "check that the file is there");
+    }
+  }
+
+  /** What is made of a table while it is read; closes it. */
+  static <T> T guard(String shown, BufferedReader table, Supplier<T> work) {
+    try (table) {
+      return work.get();
+    } catch (UncheckedIOException broken) {
+      throw cannotBeRead(shown, broken.getCause());
+    } catch (IOException broken) {
+      throw cannotBeRead(shown, broken);
+    }
+  }
+
+  private static Unreadable cannotBeRead(String shown, IOException broken) {
+    return broken instanceof CharacterCodingException
+        ? unreadable("`" + shown + "` is not UTF-8 text", "save it as UTF-8")
+        : unreadable("the input `" + shown + "` cannot be read", "check that the file is there");
   }
 
   private static byte[] bytes(String name, InputStream standard) {

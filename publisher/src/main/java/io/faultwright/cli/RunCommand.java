@@ -2,6 +2,7 @@ package io.faultwright.cli;
 
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.pipeline.CaseRuns;
+import io.faultwright.pipeline.TableRun;
 import io.faultwright.report.ProblemText;
 import io.faultwright.report.RunReport;
 import io.faultwright.report.TraceCsv;
@@ -9,6 +10,7 @@ import io.faultwright.report.TraceJson;
 import io.faultwright.report.TraceText;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
+import java.io.BufferedReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -77,6 +79,12 @@ final class RunCommand implements Callable<Integer> {
     if (input.isEmpty()) {
       return print(runs.knowledge(), sources, runs.named(ids));
     }
+    if (format == RunFormat.CSV) {
+      Optional<BufferedReader> table = InputFile.table(input.get(), console.in());
+      if (table.isPresent()) {
+        return rowByRow(runs, table.get());
+      }
+    }
     SourceFile file = InputFile.read(input.get(), console.in());
     return printer()
         .guard(new Sources(List.of(file)), only -> print(runs.knowledge(), only, runs.of(file)));
@@ -93,6 +101,24 @@ final class RunCommand implements Callable<Integer> {
       console.say(new ProblemText(sources, console.errInk()).skipped(report.problems()));
     }
     return code(report);
+  }
+
+  /** A table from a table: nothing of it is kept. */
+  private int rowByRow(CaseRuns runs, BufferedReader table) {
+    String path = InputFile.shown(input.get());
+    TraceCsv rows = new TraceCsv(console.out());
+    TableRun run = InputFile.guard(path, table, () -> runs.of(path, table, rows::add));
+    console.out().flush();
+    if (!run.problems().isEmpty()) {
+      console.say(new ProblemText(run.excerpt(), console.errInk()).skipped(run.problems()));
+    }
+    if (run.left() > 0) {
+      console.say(run.left() + " further problems are not shown\n");
+    }
+    if (!run.problems().isEmpty()) {
+      return Exit.UNREADABLE;
+    }
+    return run.failed() > 0 ? Exit.FINDINGS : Exit.CLEAN;
   }
 
   private static int code(RunReport report) {
