@@ -28,11 +28,15 @@ final class Bounds {
     this.intervals = intervals;
   }
 
-  /** The bounds of a system; empty where they show that it has no solution. */
-  static Optional<Bounds> of(CurvedSystem system) {
-    Interval[] free = new Interval[system.linear().variables()];
-    Arrays.fill(free, new Interval(Optional.empty(), Optional.empty()));
-    return new Bounds(system, free).narrowed();
+  /**
+   * The bounds of a system; empty where they show that it has no solution.
+   *
+   * @param wider bounds that surely hold its solutions
+   */
+  static Optional<Bounds> of(CurvedSystem system, Optional<Bounds> wider) {
+    Interval[] start = new Interval[system.linear().variables()];
+    Arrays.fill(start, new Interval(Optional.empty(), Optional.empty()));
+    return new Bounds(system, wider.map(known -> known.intervals.clone()).orElse(start)).narrowed();
   }
 
   private Optional<Bounds> narrowed() {
@@ -48,25 +52,54 @@ final class Bounds {
     return empty ? Optional.empty() : Optional.of(this);
   }
 
-  /** Each variable of a statement from the bounds of the others. */
+  /** Each variable of a statement from the least that the others add up to. */
   private void heed(LinearSystem.AtMostZero statement) {
     LinearForm form = statement.form();
-    form.variables().forEach(variable -> heed(statement, form, variable));
+    BigFraction least = form.constant();
+    int excluded = 0;
+    int open = 0;
+    for (int variable = 0; variable < intervals.length && open < 2; variable++) {
+      if (form.factor(variable).signum() != 0) {
+        Optional<End> end = least(form, variable);
+        open += end.isEmpty() ? 1 : 0;
+        excluded += end.isPresent() && !end.get().included() ? 1 : 0;
+        least =
+            end.isEmpty() ? least : least.add(form.factor(variable).multiply(end.get().value()));
+      }
+    }
+    for (int variable = 0; variable < intervals.length && open < 2 && !empty; variable++) {
+      boolean bound = open == 0 || least(form, variable).isEmpty();
+      if (form.factor(variable).signum() != 0 && bound) {
+        heed(statement, variable, least, excluded);
+      }
+    }
   }
 
-  private void heed(LinearSystem.AtMostZero statement, LinearForm form, int variable) {
-    LinearForm rest = form.with(variable, LinearForm.constant(intervals.length, BigFraction.ZERO));
-    Optional<End> low = of(rest).low();
-    if (low.isPresent()) {
-      BigFraction factor = form.factor(variable);
-      boolean included = low.get().included() && !statement.strict();
-      Optional<End> end = Optional.of(new End(low.get().value().negate().divide(factor), included));
-      narrow(
-          variable,
-          factor.signum() > 0
-              ? new Interval(Optional.empty(), end)
-              : new Interval(end, Optional.empty()));
-    }
+  /** The end at which a variable adds the least. */
+  private Optional<End> least(LinearForm form, int variable) {
+    Interval interval = intervals[variable];
+    return form.factor(variable).signum() > 0 ? interval.low() : interval.high();
+  }
+
+  /**
+   * One variable of a statement.
+   *
+   * @param least what all bounded variables add up to at least
+   * @param excluded how many of them do not reach their end
+   */
+  private void heed(
+      LinearSystem.AtMostZero statement, int variable, BigFraction least, int excluded) {
+    BigFraction factor = statement.form().factor(variable);
+    Optional<End> own = least(statement.form(), variable);
+    BigFraction rest = own.map(end -> least.subtract(factor.multiply(end.value()))).orElse(least);
+    int others = excluded - (own.filter(end -> !end.included()).isPresent() ? 1 : 0);
+    boolean included = others == 0 && !statement.strict();
+    Optional<End> end = Optional.of(new End(rest.negate().divide(factor), included));
+    narrow(
+        variable,
+        factor.signum() > 0
+            ? new Interval(Optional.empty(), end)
+            : new Interval(end, Optional.empty()));
   }
 
   /** A curve's value from its argument, and the argument from the value. */
@@ -121,6 +154,9 @@ final class Bounds {
   }
 
   private void narrow(int variable, Interval to) {
+    if (isWithin(intervals[variable], to)) {
+      return;
+    }
     Optional<Interval> both = Stretches.intersection(intervals[variable], to);
     if (both.isEmpty()) {
       empty = true;
@@ -128,6 +164,19 @@ final class Bounds {
       intervals[variable] = both.get();
       changed = true;
     }
+  }
+
+  /** Whether an interval has nothing outside another. */
+  private static boolean isWithin(Interval inner, Interval outer) {
+    return (outer.low().isEmpty() || inner.low().filter(end -> isIn(end, outer, 1)).isPresent())
+        && (outer.high().isEmpty() || inner.high().filter(end -> isIn(end, outer, -1)).isPresent());
+  }
+
+  /** Whether an end lies above the lower end for sign 1, below the upper one for sign -1. */
+  private static boolean isIn(End end, Interval outer, int sign) {
+    End border = (sign > 0 ? outer.low() : outer.high()).orElseThrow();
+    int order = end.value().compareTo(border.value()) * sign;
+    return order > 0 || order == 0 && (border.included() || !end.included());
   }
 
   /** Every value that a form can have within the bounds. */
@@ -138,7 +187,10 @@ final class Bounds {
   private Optional<End> end(LinearForm form, boolean low) {
     BigFraction sum = form.constant();
     boolean included = true;
-    for (int variable : form.variables().toArray()) {
+    for (int variable = 0; variable < intervals.length; variable++) {
+      if (form.factor(variable).signum() == 0) {
+        continue;
+      }
       boolean rising = form.factor(variable).signum() > 0;
       Interval interval = intervals[variable];
       Optional<End> end = rising == low ? interval.low() : interval.high();
@@ -178,19 +230,21 @@ final class Bounds {
     return reading.curve().knots().get(middle).x();
   }
 
-  /** Tries the middle of what is left for one variable after the other. */
-  Optional<List<BigFraction>> guess(CurvedSystem whole) {
-    CurvedSystem chosen = whole;
+  /** A round value for one variable after the other out of what is left for it. */
+  Optional<List<BigFraction>> guess() {
     List<BigFraction> values = new ArrayList<>();
-    for (int variable = 0; variable < intervals.length; variable++) {
-      Optional<Bounds> left = Bounds.of(chosen);
-      if (left.isEmpty()) {
-        return Optional.empty();
-      }
+    Optional<Bounds> left = Optional.of(this);
+    for (int variable = 0; variable < intervals.length && left.isPresent(); variable++) {
       BigFraction value = RoundNumber.anywhere(left.get().intervals[variable]);
       values.add(value);
-      chosen = chosen.with(LinearForm.variable(intervals.length, variable), Interval.point(value));
+      left = left.get().with(variable, value);
     }
-    return whole.holds(values) ? Optional.of(values) : Optional.empty();
+    return left.map(all -> values);
+  }
+
+  private Optional<Bounds> with(int variable, BigFraction value) {
+    Bounds next = new Bounds(system, intervals.clone());
+    next.intervals[variable] = Interval.point(value);
+    return next.narrowed();
   }
 }

@@ -32,20 +32,44 @@ final class CurvedSystem {
 
   private final LinearSystem linear;
   private final List<Reading> readings;
+  private final Optional<Bounds> wider;
+  private final Optional<List<BigFraction>> hint;
+  private final Lazy<Optional<Bounds>> bounds = new Lazy<>(this::narrowed);
+  private final Lazy<Optional<List<BigFraction>>> solution = new Lazy<>(this::solved);
 
-  private CurvedSystem(LinearSystem linear, List<Reading> readings) {
+  /**
+   * @param wider bounds of a system that says less, to begin with
+   * @param hint a solution of a system that says less, to be tried first
+   */
+  private CurvedSystem(
+      LinearSystem linear,
+      List<Reading> readings,
+      Optional<Bounds> wider,
+      Optional<List<BigFraction>> hint) {
     this.linear = linear;
     this.readings = readings;
+    this.wider = wider;
+    this.hint = hint;
   }
 
   /** Nothing said yet. */
   static CurvedSystem free(int variables) {
-    return new CurvedSystem(LinearSystem.free(variables), List.of());
+    return new CurvedSystem(
+        LinearSystem.free(variables), List.of(), Optional.empty(), Optional.empty());
   }
 
   /** The system with a form kept inside an interval. */
   CurvedSystem with(LinearForm form, Interval interval) {
-    return new CurvedSystem(linear.with(form, interval), readings);
+    return saying(linear.with(form, interval), readings);
+  }
+
+  /** A system that says more than this one. */
+  private CurvedSystem saying(LinearSystem more, List<Reading> curves) {
+    return new CurvedSystem(
+        more,
+        curves,
+        bounds.ifKnown().flatMap(known -> known).or(() -> wider),
+        solution.ifKnown().flatMap(known -> known).or(() -> hint));
   }
 
   /** The system in which a variable is read off a curve, in one part of it. */
@@ -53,7 +77,7 @@ final class CurvedSystem {
     List<Reading> others = new ArrayList<>(readings);
     others.removeIf(other -> other.variable() == reading.variable());
     others.add(reading);
-    return new CurvedSystem(linear.with(reading.argument(), reading.reach()), others);
+    return saying(linear.with(reading.argument(), reading.reach()), others);
   }
 
   /** Whether a variable is read off a curve. */
@@ -89,16 +113,27 @@ final class CurvedSystem {
 
   /** Values for every variable that satisfy everything; empty where there are none. */
   Optional<List<BigFraction>> solution() {
-    Optional<Bounds> bounds = Bounds.of(this);
-    if (bounds.isEmpty()) {
+    return solution.get();
+  }
+
+  private Optional<Bounds> narrowed() {
+    return Bounds.of(this, wider);
+  }
+
+  private Optional<List<BigFraction>> solved() {
+    if (hint.filter(this::holds).isPresent()) {
+      return hint;
+    }
+    Optional<Bounds> within = bounds.get();
+    if (within.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Reading> bent = mostBent(bounds.get());
-    if (bent.isEmpty()) {
-      return straight(bounds.get()).point();
+    Optional<List<BigFraction>> guess = within.get().guess().filter(this::holds);
+    if (guess.isPresent()) {
+      return guess;
     }
-    Optional<List<BigFraction>> guess = bounds.get().guess(this);
-    return guess.isPresent() ? guess : split(bent.get(), bounds.get());
+    Optional<Reading> bent = mostBent(within.get());
+    return bent.isPresent() ? split(bent.get(), within.get()) : straight(within.get()).point();
   }
 
   /**
@@ -106,7 +141,7 @@ final class CurvedSystem {
    * that holds them all. Empty where there is no solution, or none was ruled out by bounds alone.
    */
   Optional<Interval> image(LinearForm form) {
-    return readings.isEmpty() ? linear.image(form) : Bounds.of(this).map(all -> all.of(form));
+    return readings.isEmpty() ? linear.image(form) : bounds.get().map(all -> all.of(form));
   }
 
   /** The reading whose curve has the most points left inside its bounds. */

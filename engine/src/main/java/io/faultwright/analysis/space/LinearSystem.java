@@ -76,7 +76,7 @@ final class LinearSystem {
 
   /** The system with a form kept inside an interval. */
   LinearSystem with(LinearForm form, Interval interval) {
-    Rows added = new Rows(rows.values());
+    Rows added = new Rows(rows);
     interval.low().ifPresent(end -> added.add(above(form, end)));
     interval.high().ifPresent(end -> added.add(below(form, end)));
     return added.system(variables);
@@ -211,6 +211,10 @@ final class LinearSystem {
 
     Rows(Collection<AtMostZero> start) {
       start.forEach(this::add);
+    }
+
+    Rows(Map<List<BigFraction>, AtMostZero> start) {
+      tightest.putAll(start);
     }
 
     void add(AtMostZero statement) {
