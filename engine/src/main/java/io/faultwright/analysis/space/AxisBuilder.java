@@ -11,6 +11,7 @@ import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -21,14 +22,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Makes the axes of readings and of their limits. */
 final class AxisBuilder {
   private final KnowledgeBase knowledge;
-  private final List<Condition.Test> counted;
+  private final Map<String, List<Condition.Test>> counted;
 
   /**
    * @param counted the tests whose classes make situations distinguishable
    */
   AxisBuilder(KnowledgeBase knowledge, List<Condition.Test> counted) {
     this.knowledge = knowledge;
-    this.counted = counted;
+    this.counted = counted.stream().collect(Collectors.groupingBy(Condition.Test::subject));
   }
 
   static Axis ungrouped(Axis.Subject subject, List<Cell> cells) {
@@ -39,10 +40,9 @@ final class AxisBuilder {
     return new Axis(subject, cells, cells.stream().map(cell -> 0).toList());
   }
 
-  /** The cuts that tests on a reading's value make. */
-  SortedSet<Cut> cuts(String reading, List<Condition.Test> tests) {
+  /** The cuts that tests on one reading's value make. */
+  static SortedSet<Cut> cuts(List<Condition.Test> tests) {
     return tests.stream()
-        .filter(test -> test.subject().equals(reading))
         .map(Condition.Test::pattern)
         .filter(InInterval.class::isInstance)
         .flatMap(pattern -> Cut.of(((InInterval) pattern).interval()).stream())
@@ -51,7 +51,7 @@ final class AxisBuilder {
 
   Axis measured(Reading reading, Domain.Measured domain, SortedSet<Cut> cuts, List<Cell> special) {
     List<Interval> pieces = Cut.pieces(domain.range(), cuts);
-    List<Interval> coarse = Cut.pieces(domain.range(), cuts(reading.id(), counted));
+    List<Interval> coarse = Cut.pieces(domain.range(), cuts(about(reading.id())));
     List<Cell> cells = new ArrayList<>(pieces.stream().<Cell>map(Cell.Stretch::new).toList());
     List<Integer> groups = new ArrayList<>();
     int group = 0;
@@ -79,14 +79,16 @@ final class AxisBuilder {
     cells.addAll(List.of(new Cell.NotTaken(), new Cell.Absent(), new Cell.NoFigure()));
     Axis.Subject subject = new Axis.OfSide(reading);
     boolean judged =
-        counted.stream()
-            .anyMatch(
-                test -> test.subject().equals(reading) && test.pattern() instanceof AgainstLimits);
+        about(reading).stream().anyMatch(test -> test.pattern() instanceof AgainstLimits);
     return judged ? ungrouped(subject, cells) : allAlike(subject, cells);
   }
 
+  private List<Condition.Test> about(String reading) {
+    return counted.getOrDefault(reading, List.of());
+  }
+
   private boolean isCounted(String reading) {
-    return counted.stream().anyMatch(test -> test.subject().equals(reading));
+    return counted.containsKey(reading);
   }
 
   /** Values at which the pieces of a quantity's axis end. */

@@ -16,6 +16,7 @@ final class Column {
   private final int axis;
   private final int size;
   private final BitSet[] cells;
+  private final long[] patterns;
 
   /**
    * @param cells for each set the cells of the axis in which it has situations
@@ -24,6 +25,17 @@ final class Column {
     this.axis = axis;
     this.size = size;
     this.cells = cells;
+    this.patterns = size <= FEW_CELLS ? patterns(cells) : new long[0];
+  }
+
+  private static long[] patterns(BitSet[] cells) {
+    return Arrays.stream(cells).mapToLong(Column::pattern).toArray();
+  }
+
+  /** A few cells as the bits of a number. */
+  private static long pattern(BitSet cells) {
+    long[] words = cells.toLongArray();
+    return words.length == 0 ? 0 : words[0];
   }
 
   /**
@@ -49,45 +61,51 @@ final class Column {
 
   /** Tries each pattern of cells that some set shows, against the rest. */
   private Optional<Split> byPattern(int[] sets, BitSet left) {
-    Map<BitSet, Integer> patterns = new HashMap<>();
+    long among = pattern(left);
+    Map<Long, Integer> counts = new HashMap<>();
     for (int set : sets) {
-      BitSet pattern = (BitSet) cells[set].clone();
-      pattern.and(left);
-      patterns.merge(pattern, 1, Integer::sum);
+      counts.merge(patterns[set] & among, 1, Integer::sum);
     }
-    if (patterns.size() < 2 || patterns.size() > FEW_PATTERNS) {
-      return patterns.size() < 2 ? Optional.empty() : byCut(sets, left);
+    if (counts.size() < 2 || counts.size() > FEW_PATTERNS) {
+      return counts.size() < 2 ? Optional.empty() : byCut(sets, left);
     }
     Optional<Split> best = Optional.empty();
-    for (BitSet pattern : patterns.keySet()) {
-      best = cheaper(best, split(patterns, pattern, left));
+    for (long pattern : counts.keySet()) {
+      best = cheaper(best, split(counts, pattern, among));
     }
     return best;
   }
 
-  private Optional<Split> split(Map<BitSet, Integer> patterns, BitSet one, BitSet left) {
-    BitSet other = (BitSet) left.clone();
-    other.andNot(one);
-    if (other.isEmpty() || one.isEmpty()) {
+  private Optional<Split> split(Map<Long, Integer> counts, long one, long left) {
+    long other = left & ~one;
+    if (other == 0 || one == 0) {
       return Optional.empty();
     }
     int inOne = 0;
     int inOther = 0;
-    for (Map.Entry<BitSet, Integer> entry : patterns.entrySet()) {
-      inOne += entry.getKey().intersects(one) ? entry.getValue() : 0;
-      inOther += entry.getKey().intersects(other) ? entry.getValue() : 0;
+    for (Map.Entry<Long, Integer> entry : counts.entrySet()) {
+      inOne += (entry.getKey() & one) != 0 ? entry.getValue() : 0;
+      inOther += (entry.getKey() & other) != 0 ? entry.getValue() : 0;
     }
-    return Optional.of(new Split(axis, one, other, cost(inOne) + cost(inOther)));
+    double cost = cost(inOne) + cost(inOther);
+    return Optional.of(new Split(axis, cells(one), cells(other), cost));
   }
 
-  /** Equal costs are settled by the cells, so that the same split is found every time. */
+  private static BitSet cells(long pattern) {
+    return BitSet.valueOf(new long[] {pattern});
+  }
+
   private static Optional<Split> cheaper(Optional<Split> one, Optional<Split> other) {
     if (one.isEmpty() || other.isEmpty()) {
       return one.isEmpty() ? other : one;
     }
     int order = Double.compare(other.get().cost(), one.get().cost());
-    boolean earlier = other.get().one().toString().compareTo(one.get().one().toString()) < 0;
-    return order < 0 || order == 0 && earlier ? other : one;
+    return order < 0 || order == 0 && isEarlier(other.get(), one.get()) ? other : one;
+  }
+
+  /** Equal costs are settled by the cells, so that the same split is found every time. */
+  private static boolean isEarlier(Split one, Split other) {
+    return one.one().toString().compareTo(other.one().toString()) < 0;
   }
 
   /** Tries every cut between two cells. */

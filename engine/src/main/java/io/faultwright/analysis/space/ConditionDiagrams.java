@@ -6,7 +6,6 @@ import io.faultwright.model.Condition.InInterval;
 import io.faultwright.model.Condition.OneOf;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,10 +71,25 @@ final class ConditionDiagrams {
 
   /** Parts that must all be so, or of which one must; the deepest first, which is cheapest. */
   private int joined(List<Condition> parts, Aspect aspect, boolean every) {
-    return parts.stream()
-        .map(part -> where(part, aspect))
-        .sorted(Comparator.comparing(diagrams::axisOf).reversed())
-        .reduce(every ? Diagrams.ALL : Diagrams.NONE, every ? diagrams::and : diagrams::or);
+    int[] sets = new int[parts.size()];
+    for (int i = 0; i < sets.length; i++) {
+      insert(sets, i, where(parts.get(i), aspect));
+    }
+    int joined = every ? Diagrams.ALL : Diagrams.NONE;
+    for (int set : sets) {
+      joined = every ? diagrams.and(joined, set) : diagrams.or(joined, set);
+    }
+    return joined;
+  }
+
+  /** Puts a set among the first ones, behind those that are as deep. */
+  private void insert(int[] sets, int count, int set) {
+    int at = count;
+    while (at > 0 && diagrams.axisOf(sets[at - 1]) < diagrams.axisOf(set)) {
+      sets[at] = sets[at - 1];
+      at--;
+    }
+    sets[at] = set;
   }
 
   private int test(Condition.Test test, Aspect aspect) {

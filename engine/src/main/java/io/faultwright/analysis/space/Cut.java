@@ -1,5 +1,6 @@
 package io.faultwright.analysis.space;
 
+import io.faultwright.quantity.Exact;
 import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 record Cut(BigFraction value, boolean above) implements Comparable<Cut> {
   @Override
   public int compareTo(Cut other) {
-    int order = value.compareTo(other.value);
+    int order = Exact.compare(value, other.value);
     return order != 0 ? order : Boolean.compare(above, other.above);
   }
 

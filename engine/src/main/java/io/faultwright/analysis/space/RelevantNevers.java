@@ -25,6 +25,9 @@ import java.util.stream.IntStream;
 record RelevantNevers(List<Never> related, List<Never> unrelated) {
   static RelevantNevers of(KnowledgeBase knowledge, Symptom symptom, Collection<Condition> asked) {
     List<Never> chosen = new ArrayList<>(symptom.nevers().values());
+    if (knowledge.nevers().isEmpty()) {
+      return new RelevantNevers(chosen, List.of());
+    }
     Set<String> readings = new TreeSet<>();
     asked.forEach(condition -> readings.addAll(readings(knowledge, condition)));
     chosen.forEach(never -> readings.addAll(readings(knowledge, never.when())));

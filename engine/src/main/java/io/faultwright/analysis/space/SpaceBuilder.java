@@ -46,6 +46,8 @@ final class SpaceBuilder {
   private final Deadline deadline;
   private final List<Condition.Test> counted;
   private final List<Condition.Test> tests;
+  private final Map<String, List<Condition.Test>> testsOf;
+  private final AxisBuilder builder;
   private final SortedSet<String> limited;
   private final SortedSet<String> readings;
   private final List<CoupledReadings.Group> groups;
@@ -65,6 +67,8 @@ final class SpaceBuilder {
     this.counted = counted.stream().flatMap(Condition::tests).toList();
     this.tests =
         Stream.concat(counted.stream(), others.stream()).flatMap(Condition::tests).toList();
+    this.testsOf = tests.stream().collect(Collectors.groupingBy(Condition.Test::subject));
+    this.builder = new AxisBuilder(knowledge, this.counted);
     this.limited = judgedAgainstLimits(tests);
     SortedSet<String> asked = new TreeSet<>(limited);
     tests.stream()
@@ -135,7 +139,7 @@ final class SpaceBuilder {
     for (String reading : inOrder()) {
       axes.add(byReading.get(reading));
       if (limited.contains(reading)) {
-        axes.add(new AxisBuilder(knowledge, counted).sides(reading));
+        axes.add(builder.sides(reading));
       }
     }
     return axes;
@@ -256,21 +260,21 @@ final class SpaceBuilder {
   /** Axes of the readings; those that follow a driver first, since they cut the driver's axis. */
   private Map<String, Axis> readingAxes() {
     Map<String, Axis> axes = new HashMap<>();
-    AxisBuilder builder = new AxisBuilder(knowledge, counted);
     readings.stream()
         .sorted(Comparator.comparing((String reading) -> -depth(reading)))
-        .forEach(reading -> axes.put(reading, axis(builder, reading, axes)));
+        .forEach(reading -> axes.put(reading, axis(reading, axes)));
     return axes;
   }
 
-  private Axis axis(AxisBuilder builder, String reading, Map<String, Axis> done) {
+  private Axis axis(String reading, Map<String, Axis> done) {
     Reading definition = knowledge.readings().get(reading);
     List<Cell> special = special(definition);
     return definition
         .domain()
         .match(
             measured -> {
-              SortedSet<Cut> cuts = new TreeSet<>(builder.cuts(reading, tests));
+              SortedSet<Cut> cuts =
+                  new TreeSet<>(AxisBuilder.cuts(testsOf.getOrDefault(reading, List.of())));
               cuts.addAll(cutsForFollowers(reading, done));
               cuts.addAll(separating.getOrDefault(reading, Collections.emptySortedSet()));
               return builder.measured(definition, measured, cuts, special);
@@ -282,10 +286,9 @@ final class SpaceBuilder {
     List<Cell> special = new ArrayList<>();
     SortedSet<String> sources = CoupledReadings.withOperands(knowledge, Set.of(reading.id()));
     boolean refusable =
-        tests.stream()
-            .anyMatch(
-                test ->
-                    sources.contains(test.subject()) && test.pattern() instanceof CannotBeTaken);
+        sources.stream()
+            .flatMap(source -> testsOf.getOrDefault(source, List.of()).stream())
+            .anyMatch(test -> test.pattern() instanceof CannotBeTaken);
     if (refusable || sources.stream().anyMatch(one -> mayLeaveCurves(knowledge, builds, one))) {
       special.add(new Cell.NotTaken());
     }

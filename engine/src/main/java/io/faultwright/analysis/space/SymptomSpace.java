@@ -3,6 +3,7 @@ package io.faultwright.analysis.space;
 import io.faultwright.finding.Share;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Build;
+import io.faultwright.model.Conclusion;
 import io.faultwright.model.Condition;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Never;
@@ -199,7 +200,7 @@ public final class SymptomSpace {
   }
 
   private boolean answers(String rule) {
-    return !symptom.rules().get(rule).conclusion().answers().isEmpty();
+    return !(symptom.rules().get(rule).conclusion() instanceof Conclusion.Exclude);
   }
 
   /** Some situations without those in which one of the rules fires. */
