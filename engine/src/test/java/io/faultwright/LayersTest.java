@@ -44,12 +44,14 @@ class LayersTest {
             "contradiction",
             "coverage",
             "gap",
-            "limits",
             "recognition",
             "redundancy",
             "referral")) {
       arrows("analysis." + analysis, "source", "model", "quantity", "finding", "analysis.space");
     }
+    arrows(
+        "analysis.limits", "source", "model", "quantity", "finding", "wording", "analysis.space");
+    arrows("analysis.tolerance", "source", "model", "quantity", "analysis.space");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
     arrows(
@@ -62,6 +64,7 @@ class LayersTest {
         "change",
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
+    arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
     arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
   }
 
@@ -126,6 +129,18 @@ class LayersTest {
   @Test
   void onlyRevisionKnowsGit() {
     onlyUsers("org.eclipse.jgit..", "revision");
+  }
+
+  @Test
+  void onlyQuantityKnowsTheStandardOfUnits() {
+    onlyUsers("javax.measure..", "quantity");
+    onlyUsers("tech.units..", "quantity");
+  }
+
+  @Test
+  void onlySheetKnowsSpreadsheets() {
+    onlyUsers("org.dhatim..", "sheet");
+    onlyUsers("org.apache.commons.compress..", "sheet");
   }
 
   @Test

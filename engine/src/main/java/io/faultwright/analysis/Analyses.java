@@ -6,6 +6,7 @@ import io.faultwright.analysis.completeness.UnusedReadingAnalysis;
 import io.faultwright.analysis.contradiction.ContradictionAnalysis;
 import io.faultwright.analysis.gap.GapAnalysis;
 import io.faultwright.analysis.gap.MissingLimitsAnalysis;
+import io.faultwright.analysis.limits.NarrowLimitsAnalysis;
 import io.faultwright.analysis.limits.OverlappingLimitsAnalysis;
 import io.faultwright.analysis.recognition.RecognitionAnalysis;
 import io.faultwright.analysis.redundancy.DeadRuleAnalysis;
@@ -43,6 +44,7 @@ public final class Analyses {
   private static final List<Function<KnowledgeBase, List<Finding>>> OF_THE_WHOLE =
       List.of(
           OverlappingLimitsAnalysis::findings,
+          NarrowLimitsAnalysis::findings,
           CircularReferralAnalysis::findings,
           RecognitionAnalysis::findings,
           UnusedReadingAnalysis::findings,

@@ -35,8 +35,12 @@ public record Candidates(List<Build> builds) {
   /** What all builds agree on; unknown where they differ. */
   Truth agree(Function<Build, Truth> statement) {
     Truth first = statement.apply(builds.get(0));
-    boolean same = builds.stream().skip(1).map(statement).allMatch(first::equals);
-    return same ? first : Truth.UNKNOWN;
+    for (int i = 1; i < builds.size(); i++) {
+      if (statement.apply(builds.get(i)) != first) {
+        return Truth.UNKNOWN;
+      }
+    }
+    return first;
   }
 
   /** Whether a condition on equipment holds for at least one of the builds. */

@@ -35,8 +35,16 @@ final class ConditionCompiler {
   private Predicate<View> joined(List<Condition> conditions, Truth wanted, boolean every) {
     List<Predicate<View>> parts =
         conditions.stream().map(condition -> compile(condition, wanted)).toList();
-    return every
-        ? view -> parts.stream().allMatch(part -> part.test(view))
-        : view -> parts.stream().anyMatch(part -> part.test(view));
+    return every ? view -> none(parts, view, false) : view -> !none(parts, view, true);
+  }
+
+  /** Whether no part comes out so; asked for every situation, so without a stream. */
+  private static boolean none(List<Predicate<View>> parts, View view, boolean outcome) {
+    for (Predicate<View> part : parts) {
+      if (part.test(view) == outcome) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -13,15 +13,15 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public final class Facts {
   private final Situation situation;
-  private final Candidates candidates;
+  private final Machine machine;
   private final SymptomProgram program;
   private final Truth[] asked;
   private final Truth[] decided;
   private boolean doubt;
 
-  Facts(Situation situation, Candidates candidates, SymptomProgram program) {
+  Facts(Situation situation, Machine machine, SymptomProgram program) {
     this.situation = situation;
-    this.candidates = candidates;
+    this.machine = machine;
     this.program = program;
     this.asked = new Truth[program.tests().size()];
     this.decided = new Truth[program.statements().size()];
@@ -32,12 +32,17 @@ public final class Facts {
   }
 
   public Candidates candidates() {
-    return candidates;
+    return machine.candidates();
   }
 
   /** What was observed for a reading; absent where it is not known yet. */
   public Optional<Value> value(String reading) {
     return Optional.ofNullable(situation.readings().get(reading));
+  }
+
+  /** As {@link #value}, without a wrapper around it; null where it is not known yet. */
+  Value known(String reading) {
+    return situation.readings().get(reading);
   }
 
   /** The choice observed for a reading; absent where there is none. */
@@ -93,7 +98,7 @@ public final class Facts {
   }
 
   boolean exists(int test) {
-    return program.tests().existence(test).test(candidates);
+    return machine.exists(test);
   }
 
   /** Whether a test asked so far is unknown. */

@@ -1,6 +1,5 @@
 package io.faultwright.compile;
 
-import io.faultwright.model.Band;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
@@ -9,6 +8,7 @@ import io.faultwright.model.Condition.Test;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Value;
 import io.faultwright.model.Value.NotTaken;
 import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
@@ -68,11 +68,15 @@ final class ProbeMaker {
   }
 
   private static Truth word(Facts facts, String reading, Set<String> values) {
-    return facts.word(reading).map(values::contains).map(Truth::of).orElse(Truth.UNKNOWN);
+    return facts.known(reading) instanceof Value.Word word
+        ? Truth.of(values.contains(word.id()))
+        : Truth.UNKNOWN;
   }
 
   private static Truth amount(Facts facts, String reading, Interval interval) {
-    return facts.amount(reading).map(interval::contains).map(Truth::of).orElse(Truth.UNKNOWN);
+    return facts.known(reading) instanceof Value.Number number
+        ? Truth.of(interval.contains(number.amount()))
+        : Truth.UNKNOWN;
   }
 
   private static Truth notTaken(Facts facts, String reading) {
@@ -83,14 +87,13 @@ final class ProbeMaker {
   }
 
   private Truth side(Facts facts, String reading, Set<Side> sides) {
-    return facts
-        .amount(reading)
-        .map(value -> facts.candidates().agree(build -> side(facts, reading, build, value, sides)))
-        .orElse(Truth.UNKNOWN);
+    return facts.known(reading) instanceof Value.Number number
+        ? facts.candidates().agree(build -> side(facts, reading, build, number.amount(), sides))
+        : Truth.UNKNOWN;
   }
 
   private Truth side(Facts facts, String reading, Build build, BigFraction value, Set<Side> sides) {
-    Optional<Band> band = limits.band(reading, build, facts.situation());
-    return band.map(ends -> Truth.of(sides.contains(ends.side(value)))).orElse(Truth.UNKNOWN);
+    Optional<Side> found = limits.side(reading, build, value, facts.situation());
+    return found.isEmpty() ? Truth.UNKNOWN : Truth.of(sides.contains(found.get()));
   }
 }

@@ -5,16 +5,23 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Symptom;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.kie.api.KieBase;
 
 /** The rules of one symptom, for Drools. */
 public final class SymptomProgram {
+  private static final int MOST_MACHINES = 1_000;
+
   private final Symptom symptom;
   private final List<Build> builds;
   private final List<Statement> statements;
   private final TestBook tests;
   private final KieBase rules;
+  private final Map<SortedMap<String, String>, Optional<Machine>> machines =
+      new ConcurrentHashMap<>();
 
   SymptomProgram(KnowledgeBase base, Symptom symptom, LimitsBook limits) {
     this.symptom = symptom;
@@ -43,10 +50,21 @@ public final class SymptomProgram {
 
   /** The fact for a situation; absent where the symptom is not offered for its equipment. */
   public Optional<Facts> facts(Situation situation) {
-    List<Build> left = Candidates.having(situation.equipment(), builds);
-    return left.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Facts(situation, new Candidates(left), this));
+    return machine(situation.equipment()).map(machine -> new Facts(situation, machine, this));
+  }
+
+  /** What the equipment says, worked out once; at most for so many kinds of it. */
+  private Optional<Machine> machine(SortedMap<String, String> equipment) {
+    Optional<Machine> known = machines.get(equipment);
+    if (known == null) {
+      List<Build> left = Candidates.having(equipment, builds);
+      known =
+          left.isEmpty() ? Optional.empty() : Optional.of(new Machine(new Candidates(left), tests));
+      if (machines.size() < MOST_MACHINES) {
+        machines.put(equipment, known);
+      }
+    }
+    return known;
   }
 
   TestBook tests() {

@@ -15,13 +15,13 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** The cells of a table with their places; the separator is the header's. */
-final class Cells {
+public final class Cells {
   private final SourceFile file;
   private final Problems problems;
   private final char separator;
   private final List<String> lines;
 
-  Cells(SourceFile file, Problems problems) {
+  public Cells(SourceFile file, Problems problems) {
     this.file = file;
     this.problems = problems;
     this.lines = file.text().lines().toList();
@@ -40,8 +40,13 @@ final class Cells {
     return text.chars().filter(c -> c == wanted).count();
   }
 
+  /** What stands between two cells: a comma, a semicolon or a tab. */
+  public char separator() {
+    return separator;
+  }
+
   /** Every row that has something in it. */
-  List<List<Scalar>> rows() {
+  public List<List<Scalar>> rows() {
     CSVFormat format =
         CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(true).get();
     List<List<Scalar>> rows = new ArrayList<>();

@@ -1,6 +1,7 @@
 package io.faultwright.model;
 
 import io.faultwright.model.Condition.Side;
+import io.faultwright.quantity.Exact;
 import io.faultwright.quantity.Interval;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -14,10 +15,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public record Band(Optional<BigFraction> low, Optional<BigFraction> high) {
   /** Where a value lies against this band. */
   public Side side(BigFraction value) {
-    if (low.filter(end -> value.compareTo(end) < 0).isPresent()) {
+    if (low.isPresent() && Exact.compare(value, low.get()) < 0) {
       return Side.BELOW;
     }
-    return high.filter(end -> value.compareTo(end) > 0).isPresent() ? Side.ABOVE : Side.WITHIN;
+    return high.isPresent() && Exact.compare(value, high.get()) > 0 ? Side.ABOVE : Side.WITHIN;
   }
 
   /** The values on a side; absent where there are none. */

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param base address under which the site will stand
  * @param start guide shown on the start page
  * @param notes further printed lines
+ * @param units in which quantities are shown; absent for those in which they are written
  */
 public record Handbook(
     Place place,
@@ -30,4 +31,5 @@ public record Handbook(
     Optional<String> hotline,
     Optional<String> base,
     Optional<String> start,
-    List<String> notes) {}
+    List<String> notes,
+    Optional<ShownUnits> units) {}

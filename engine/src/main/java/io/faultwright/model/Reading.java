@@ -21,7 +21,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param where where it is taken
  * @param phase phase of the cycle in which it is taken
  * @param instrument what it is taken with
- * @param accuracy of the instrument, as written
+ * @param accuracy of the instrument; absent: not known, the value counts as exact
  * @param cautions ids of the cautions to show before it, those of its access kind included
  * @param guide id of the page that explains it
  * @param applies equipment on which it can be taken
@@ -41,7 +41,7 @@ public record Reading(
     Optional<String> where,
     Optional<String> phase,
     Optional<String> instrument,
-    Optional<String> accuracy,
+    Optional<Accuracy> accuracy,
     SortedSet<String> cautions,
     Optional<String> guide,
     Condition applies,
@@ -52,6 +52,19 @@ public record Reading(
     how = List.copyOf(how);
     cautions = Sorted.set(cautions);
     normal = Sorted.set(normal);
+  }
+
+  /**
+   * How far the true value may lie from the one shown, to either side: the instrument's accuracy
+   * and, since a display rounds, half of the smallest step shown. Absent where the accuracy is not
+   * known.
+   */
+  public Optional<BigFraction> tolerance(BigFraction shown) {
+    BigFraction rounding =
+        domain.match(
+            measured -> measured.resolution().map(step -> step.divide(2)).orElse(BigFraction.ZERO),
+            choice -> BigFraction.ZERO);
+    return accuracy.map(known -> known.at(shown).add(rounding));
   }
 
   /** Ids of the readings it is computed from; none where it is observed. */

@@ -1,5 +1,6 @@
 package io.faultwright.pipeline;
 
+import io.faultwright.compile.Program;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problem;
@@ -13,11 +14,14 @@ import io.faultwright.resolve.GivenCase;
 import io.faultwright.resolve.GivenCases;
 import io.faultwright.resolve.Resolution;
 import io.faultwright.resolve.Resolver;
+import io.faultwright.run.Borderline;
+import io.faultwright.run.CaseResult;
 import io.faultwright.run.Runner;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** Runs cases through the rules: those of the knowledge base, or those of a file. */
 public final class CaseRuns {
@@ -69,12 +73,18 @@ public final class CaseRuns {
         List.of(), "there is no case `" + id + "`", NearMatch.help(id, kb.cases().keySet()));
   }
 
+  private static CaseRun run(GivenCase one, Runner runner, Borderlines borderlines) {
+    CaseResult result = runner.run(one.recorded());
+    Optional<Borderline> borderline =
+        borderlines.of(one.recorded().symptom(), one.recorded().given(), result.trace().verdict());
+    return new CaseRun(result, borderline, one.judged());
+  }
+
   private RunReport run(GivenCases given) {
-    Runner runner = new Runner(kb, RuleCompiler.compile(kb));
-    List<CaseRun> runs =
-        given.cases().stream()
-            .map(one -> new CaseRun(runner.run(one.recorded()), one.judged()))
-            .toList();
+    Program program = RuleCompiler.compile(kb);
+    Runner runner = new Runner(kb, program);
+    Borderlines borderlines = new Borderlines(kb, runner, program.limits());
+    List<CaseRun> runs = given.cases().stream().map(one -> run(one, runner, borderlines)).toList();
     return new RunReport(kb.handbook().title(), runs, given.problems());
   }
 }

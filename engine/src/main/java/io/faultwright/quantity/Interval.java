@@ -47,15 +47,15 @@ public record Interval(Optional<End> low, Optional<End> high) {
   }
 
   private boolean reachesDownTo(BigFraction value) {
-    return low.map(end -> sideOf(value, end) > 0).orElse(true);
+    return low.isEmpty() || isBeyond(value, low.get().value(), low.get().included());
   }
 
   private boolean reachesUpTo(BigFraction value) {
-    return high.map(end -> sideOf(end.value(), new End(value, end.included())) > 0).orElse(true);
+    return high.isEmpty() || isBeyond(high.get().value(), value, high.get().included());
   }
 
-  private static int sideOf(BigFraction value, End end) {
-    int order = value.compareTo(end.value());
-    return order > 0 || order == 0 && end.included() ? 1 : -1;
+  private static boolean isBeyond(BigFraction value, BigFraction end, boolean included) {
+    int order = Exact.compare(value, end);
+    return order > 0 || order == 0 && included;
   }
 }

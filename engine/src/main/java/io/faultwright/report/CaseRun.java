@@ -1,6 +1,7 @@
 package io.faultwright.report;
 
 import io.faultwright.model.Case;
+import io.faultwright.run.Borderline;
 import io.faultwright.run.CaseResult;
 import io.faultwright.run.Trace;
 import java.util.Optional;
@@ -9,9 +10,10 @@ import java.util.Optional;
  * A case that was run.
  *
  * @param result the case beside what the rules say
+ * @param borderline what else could be true within the tolerances of its readings, if anything
  * @param judged whether the case says what it expects
  */
-public record CaseRun(CaseResult result, boolean judged) {
+public record CaseRun(CaseResult result, Optional<Borderline> borderline, boolean judged) {
   public Case recorded() {
     return result.recorded();
   }

@@ -26,6 +26,7 @@ public final class TraceCsv {
               "still possible",
               "ruled out",
               "next",
+              "borderline",
               "expected",
               "result")
           .get();
@@ -55,6 +56,7 @@ public final class TraceCsv {
         String.join("; ", trace.stillPossible()),
         String.join("; ", trace.ruledOut()),
         trace.next().orElse(""),
+        run.borderline().map(BorderlineWords::cell).orElse(""),
         run.judged() ? answers(run.recorded().expect()) : "",
         run.passed().map(passed -> passed ? "passed" : "failed").orElse(""));
   }

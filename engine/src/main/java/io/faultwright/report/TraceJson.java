@@ -13,10 +13,12 @@ import java.util.Map;
 public final class TraceJson {
   private final TestWords tests;
   private final NoteWords noteWords;
+  private final BorderlineJson borderlines;
 
   public TraceJson(KnowledgeBase kb) {
     this.tests = new TestWords(kb);
     this.noteWords = new NoteWords(kb);
+    this.borderlines = new BorderlineJson(kb);
   }
 
   public String write(RunReport report, boolean explain) {
@@ -52,6 +54,7 @@ public final class TraceJson {
         json,
         "notes",
         trace.notes().stream().map(n -> String.join("\n", noteWords.lines(n))).toList());
+    borderlines.write(json, run.borderline());
     expected(json, run);
     if (explain) {
       rules(json, trace);

@@ -19,6 +19,7 @@ public final class TraceText {
   private final Wording wording;
   private final RuleWords ruleWords;
   private final NoteWords noteWords;
+  private final BorderlineWords borderlines;
   private final Ink ink;
 
   public TraceText(KnowledgeBase kb, Ink ink) {
@@ -26,6 +27,7 @@ public final class TraceText {
     this.wording = new Wording(kb);
     this.ruleWords = new RuleWords(kb);
     this.noteWords = new NoteWords(kb);
+    this.borderlines = new BorderlineWords(kb);
     this.ink = ink;
   }
 
@@ -44,6 +46,7 @@ public final class TraceText {
         + outcome(trace)
         + Block.of(
             "note", trace.notes().stream().flatMap(n -> noteWords.lines(n).stream()).toList())
+        + Block.of("borderline", run.borderline().map(borderlines::lines).orElse(List.of()))
         + result(run)
         + (explain ? rules(trace) : "")
         + "\n";

@@ -1,6 +1,8 @@
 package io.faultwright.resolve;
 
+import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.model.Handbook;
+import io.faultwright.model.ShownUnits;
 import io.faultwright.source.Place;
 import io.faultwright.syntax.FolderReader;
 import io.faultwright.syntax.Node.Scalar;
@@ -25,7 +27,8 @@ final class HandbookResolver {
           "hotline",
           "base",
           "start",
-          "notes");
+          "notes",
+          "units");
 
   private final Context context;
 
@@ -49,7 +52,8 @@ final class HandbookResolver {
     }
     Optional<String> none = Optional.empty();
     Place place = new Place(FolderReader.MARKER, 1, 1, 1);
-    return new Handbook(place, "", "", "", "", "", "", none, none, none, List.of());
+    return new Handbook(
+        place, "", "", "", "", "", "", none, none, none, List.of(), Optional.empty());
   }
 
   private Handbook read(Definition definition) {
@@ -65,7 +69,17 @@ final class HandbookResolver {
         fields.text("hotline"),
         fields.scalar("base").map(this::base),
         fields.scalar("start").map(guide -> context.names().reference(Kind.GUIDE, guide)),
-        fields.texts("notes"));
+        fields.texts("notes"),
+        fields.scalar("units").flatMap(this::units));
+  }
+
+  private Optional<ShownUnits> units(Scalar written) {
+    String word = written.text().strip();
+    Optional<ShownUnits> units = ShownUnits.of(word);
+    if (units.isEmpty()) {
+      problem(written, "is none of the units to show", NearMatch.help(word, ShownUnits.words()));
+    }
+    return units;
   }
 
   private String date(Scalar written) {

@@ -42,7 +42,8 @@ final class LimitsResolver {
     return tables;
   }
 
-  private LimitsTable resolve(Definition definition) {
+  /** A single table; circles through other tables are not looked for. */
+  LimitsTable resolve(Definition definition) {
     Optional<Subject.Quantity> judged = judged(definition);
     Fields fields = Fields.of(definition, KEYS, problems);
     LimitsColumns columns = LimitsColumns.of(fields, subjects, problems);

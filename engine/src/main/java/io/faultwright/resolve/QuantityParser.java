@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads numbers with or without a unit, and stretches such as {@code 4 to 8 K}. */
-final class QuantityParser {
+public final class QuantityParser {
   private static final Pattern NUMBER = Pattern.compile("([+-]?\\d{1,18}(?:\\.\\d{1,18})?)(.*)");
   private static final Pattern GARBLED =
       Pattern.compile("[\\d.,_].*|\\s+[\\d.,_+-].*|[xX][0-9a-fA-F]+.*|[eE][+-]?\\d.*");
@@ -28,12 +28,12 @@ final class QuantityParser {
 
   private final Problems problems;
 
-  QuantityParser(Problems problems) {
+  public QuantityParser(Problems problems) {
     this.problems = problems;
   }
 
   /** Whether the text has the form of a stretch. */
-  static boolean isStretch(String text) {
+  public static boolean isStretch(String text) {
     return STRETCH.matcher(text).matches();
   }
 
@@ -42,13 +42,31 @@ final class QuantityParser {
    *
    * @param whose what has that unit, for messages
    */
-  Optional<BigFraction> number(Place place, String text, Unit wanted, String whose) {
+  public Optional<BigFraction> number(Place place, String text, Unit wanted, String whose) {
     return written(place, text)
         .flatMap(written -> convert(place, written, written.unit(), wanted, whose));
   }
 
+  /**
+   * As above, for a value that has to lie in a range; the range may tell which pressure is meant.
+   */
+  Optional<BigFraction> number(
+      Place place, String text, Unit wanted, String whose, Interval range) {
+    Optional<Written> found = written(place, text);
+    Optional<Unit> unit =
+        found.filter(one -> !one.unit().isEmpty()).flatMap(one -> Units.find(one.unit()));
+    if (unit.isPresent() && PressureAdvice.isMixedUp(unit.get(), wanted)) {
+      problems.add(
+          place,
+          UnitAdvice.mismatch(unit.get(), wanted, whose),
+          PressureAdvice.help(found.get().number(), unit.get(), wanted, range));
+      return Optional.empty();
+    }
+    return found.flatMap(one -> convert(place, one, one.unit(), wanted, whose));
+  }
+
   /** A stretch with both ends included; a unit behind the second number holds for both. */
-  Optional<Interval> stretch(Place place, String text, Unit wanted, String whose) {
+  public Optional<Interval> stretch(Place place, String text, Unit wanted, String whose) {
     Matcher parts = STRETCH.matcher(clean(text));
     if (!parts.matches()) {
       problems.add(
@@ -63,6 +81,11 @@ final class QuantityParser {
       return Optional.empty();
     }
     return ends(place, low.get(), high.get(), wanted, whose);
+  }
+
+  /** The unit with this symbol, where it is one of the wanted kind. */
+  public Optional<Unit> unit(Place place, String symbol, Unit wanted, String whose) {
+    return unit(place, symbol).filter(unit -> fits(place, unit, wanted, whose));
   }
 
   private Optional<Interval> ends(

@@ -134,7 +134,12 @@ final class QuantityPatterns {
   /** A value inside the reading's range. */
   Optional<BigFraction> amount(Place place, String text, Subject.Quantity subject) {
     return quantities
-        .number(place, text, subject.domain().unit(), Words.quoted(subject.id()))
+        .number(
+            place,
+            text,
+            subject.domain().unit(),
+            Words.quoted(subject.id()),
+            subject.domain().range())
         .filter(number -> inRange(place, number, subject));
   }
 
@@ -150,7 +155,11 @@ final class QuantityPatterns {
               + unit
               + "` is outside the range of "
               + Words.quoted(subject.id()),
-          "its range is `" + show(range, unit) + "`; correct the value, or widen the range");
+          PressureAdvice.ofBelowVacuum(number, unit)
+              .orElse(
+                  "its range is `"
+                      + show(range, unit)
+                      + "`; correct the value, or widen the range"));
       return false;
     }
     return true;

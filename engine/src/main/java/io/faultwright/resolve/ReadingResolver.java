@@ -38,7 +38,7 @@ final class ReadingResolver {
           SaturationResolver.SATURATION,
           ASSUME,
           "normal",
-          "accuracy",
+          AccuracyResolver.ACCURACY,
           "instrument",
           "where",
           "phase",
@@ -55,6 +55,7 @@ final class ReadingResolver {
   private final ConditionResolver equipment;
   private final CautionRule cautions;
   private final DomainResolver domains;
+  private final AccuracyResolver accuracies;
   private final AccessResolver access;
 
   ReadingResolver(
@@ -64,6 +65,7 @@ final class ReadingResolver {
     this.equipment = equipment;
     this.cautions = cautions;
     this.domains = new DomainResolver(context);
+    this.accuracies = new AccuracyResolver(context);
     this.access = new AccessResolver(context.problems());
   }
 
@@ -120,7 +122,7 @@ final class ReadingResolver {
         fields.text("where"),
         fields.text("phase"),
         fields.text("instrument"),
-        fields.text("accuracy"),
+        accuracies.resolve(definition, fields, domain),
         cautions.forAccess(needed, fields.oneOrMore("cautions")),
         fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.read("applies", equipment::all, Condition.ALWAYS),

@@ -3,7 +3,10 @@ package io.faultwright.resolve;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
+import io.faultwright.syntax.Node.ListNode;
+import io.faultwright.syntax.Node.MapNode;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,6 +46,31 @@ public final class Resolution {
     return new GivenCases(cases, found);
   }
 
+  /** What is wrong with rows that are to stand in a table of limits instead of its own. */
+  public List<Problem> rowProblems(String reading, List<Node> rows) {
+    Problems problems = new Problems();
+    Context context = Context.of(outline, problems);
+    Definition table = outline.of(Kind.LIMITS).get(reading);
+    new LimitsResolver(context, subjects(context)).resolve(withRows(table, rows));
+    return problems.sorted();
+  }
+
+  private static Definition withRows(Definition table, List<Node> rows) {
+    List<Entry> entries = new ArrayList<>();
+    for (Entry entry : ((MapNode) table.body()).entries()) {
+      boolean replaced = entry.name().equals("rows");
+      Node value = replaced ? new ListNode(rows, entry.value().place()) : entry.value();
+      entries.add(new Entry(entry.key(), value));
+    }
+    return new Definition(table.what(), table.key(), new MapNode(entries, table.place()));
+  }
+
+  private Subjects subjects(Context context) {
+    Subjects subjects = new Subjects(context, knowledge.equipment(), true);
+    knowledge.readings().values().forEach(subjects::add);
+    return subjects;
+  }
+
   private static void twice(Scalar key, Scalar earlier, Problems problems) {
     problems.add(
         new Problem(
@@ -53,9 +81,7 @@ public final class Resolution {
 
   private CaseResolver resolver(Problems problems) {
     Context context = Context.of(outline, problems);
-    Subjects subjects = new Subjects(context, knowledge.equipment(), true);
-    knowledge.readings().values().forEach(subjects::add);
     return new CaseResolver(
-        context, subjects, knowledge.symptoms(), Optional.of(knowledge.equipment()));
+        context, subjects(context), knowledge.symptoms(), Optional.of(knowledge.equipment()));
   }
 }

@@ -56,6 +56,9 @@ final class UnitAdvice {
           Map.entry("minutes", "min"),
           Map.entry("hours", "h"),
           Map.entry("percent", "%"),
+          Map.entry("feet", "ft"),
+          Map.entry("fpm", "ft/min"),
+          Map.entry("gpm", "gal/min"),
           Map.entry("lpm", "L/min"));
 
   private UnitAdvice() {}

@@ -5,6 +5,7 @@ import io.faultwright.compile.Statement.Kind;
 import io.faultwright.compile.Truth;
 import io.faultwright.model.Answer;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -35,14 +36,24 @@ final class Decision {
   }
 
   Verdict verdict() {
-    if (violated().findAny().isPresent()) {
+    if (any(Kind.NEVER_ANYWHERE, Truth.TRUE) || any(Kind.NEVER, Truth.TRUE)) {
       return Verdict.silent(Status.TAKE_AGAIN);
     }
-    if (rules.decided(facts, Kind.RECOGNISE, Truth.FALSE).findAny().isPresent()) {
+    if (any(Kind.RECOGNISE, Truth.FALSE)) {
       return Verdict.silent(Status.NOT_THIS_SYMPTOM);
     }
     OptionalInt first = doubtfulFirst();
     return first.isPresent() ? first(first.getAsInt()) : ofRules();
+  }
+
+  /** Whether some statement of a kind is decided so. */
+  private boolean any(Kind kind, Truth truth) {
+    for (int at : rules.positions(kind)) {
+      if (facts.decided(at) == truth) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Positions of the statements that say that the situation cannot happen. */
@@ -54,7 +65,12 @@ final class Decision {
 
   /** Position of what must be right first and is not surely so, in the written order. */
   OptionalInt doubtfulFirst() {
-    return rules.doubtful(facts, Kind.FIRST).findFirst();
+    for (int at : rules.positions(Kind.FIRST)) {
+      if (facts.decided(at) != Truth.TRUE) {
+        return OptionalInt.of(at);
+      }
+    }
+    return OptionalInt.empty();
   }
 
   private Verdict first(int position) {
@@ -68,6 +84,10 @@ final class Decision {
   }
 
   private Verdict ofRules() {
+    Optional<Verdict> alone = standing.only().flatMap(rules::alone);
+    if (alone.isPresent()) {
+      return alone.get();
+    }
     SortedSet<Answer> answers = standing.answers();
     if (answers.isEmpty()) {
       return Verdict.silent(standing.open() ? Status.NOTHING_YET : Status.NO_ANSWER);

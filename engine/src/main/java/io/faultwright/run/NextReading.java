@@ -16,15 +16,15 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * equals the easier to get at, then the quicker, then the first by id. The nameplate is outside and
  * takes no time.
  */
-final class NextReading {
+public final class NextReading {
   private final KnowledgeBase base;
 
-  NextReading(KnowledgeBase base) {
+  public NextReading(KnowledgeBase base) {
     this.base = base;
   }
 
   /** The choice, given what each open condition waits for. */
-  Optional<String> among(Collection<SortedSet<String>> open) {
+  public Optional<String> among(Collection<SortedSet<String>> open) {
     Map<String, Integer> waiting = new TreeMap<>();
     open.forEach(missing -> missing.forEach(id -> waiting.merge(id, 1, Integer::sum)));
     return waiting.keySet().stream()

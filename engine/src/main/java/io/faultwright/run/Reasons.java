@@ -8,6 +8,8 @@ import io.faultwright.model.Band;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.Test;
+import io.faultwright.model.Derived;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Value;
@@ -100,11 +102,24 @@ final class Reasons {
       }
       if (!operands.isEmpty()) {
         operands.removeIf(operand -> !open(operand));
+        if (lacksRefrigerant(subject)) {
+          operands.add(Equipment.MODEL);
+        }
         observable(operands);
         subjects.remove(subject);
         subjects.addAll(operands);
       }
     }
+  }
+
+  /** Whether a reading needs the refrigerant, and the machine may have one or another. */
+  private boolean lacksRefrigerant(String reading) {
+    return base.readings().get(reading).derived().filter(Derived::needsRefrigerant).isPresent()
+        && candidates().builds().stream()
+                .map(build -> build.model().refrigerant())
+                .distinct()
+                .count()
+            > 1;
   }
 
   private void addMissing(LimitsTable table, SortedSet<String> subjects) {

@@ -27,16 +27,17 @@ final class Screening {
   private Predicate<Value> in(Domain.Measured measured) {
     Interval range = measured.range();
     return value ->
-        value.match(word -> false, number -> range.contains(number.amount()), this::any);
+        value instanceof Value.Number number
+            ? range.contains(number.amount())
+            : value instanceof Value.NotTaken;
   }
 
   private Predicate<Value> of(Domain.Choice choice) {
     Set<String> ids = Set.copyOf(choice.ids());
-    return value -> value.match(word -> ids.contains(word.id()), number -> false, this::any);
-  }
-
-  private Boolean any() {
-    return true;
+    return value ->
+        value instanceof Value.Word word
+            ? ids.contains(word.id())
+            : value instanceof Value.NotTaken;
   }
 
   /** Equipment facts that the knowledge base does not have. */

@@ -5,12 +5,19 @@ import io.faultwright.compile.Facts;
 import io.faultwright.compile.View;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import org.drools.core.impl.RuleBaseFactory;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionConfiguration;
+import org.kie.api.runtime.conf.DirectFiringOption;
+import org.kie.api.runtime.conf.ThreadSafeOption;
 import org.kie.api.runtime.rule.FactHandle;
 
 /** Drools sessions of one set of rules, kept for reuse; one for each thread that runs at once. */
 final class Sessions {
+  /** One thread at a time, and no rule waits for another. */
+  private static final KieSessionConfiguration SINGLE = configuration();
+
   private final KieBase rules;
   private final Queue<KieSession> idle = new ConcurrentLinkedQueue<>();
 
@@ -24,12 +31,19 @@ final class Sessions {
    */
   void decide(Facts facts) {
     KieSession waiting = idle.poll();
-    KieSession session = waiting == null ? rules.newKieSession() : waiting;
+    KieSession session = waiting == null ? rules.newKieSession(SINGLE, null) : waiting;
     fire(session, new View(facts, Certainty.SURELY));
     if (facts.inDoubt()) {
       fire(session, new View(facts, Certainty.POSSIBLY));
     }
     idle.add(session);
+  }
+
+  private static KieSessionConfiguration configuration() {
+    KieSessionConfiguration configuration = RuleBaseFactory.newKnowledgeSessionConfiguration();
+    configuration.setOption(ThreadSafeOption.NO);
+    configuration.setOption(DirectFiringOption.YES);
+    return configuration;
   }
 
   private static void fire(KieSession session, View view) {

@@ -7,8 +7,11 @@ import io.faultwright.model.Conclusion;
 import io.faultwright.model.FaultPair;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -24,10 +27,21 @@ final class Standing {
   Standing(SymptomRules rules, Facts facts) {
     this.rules = rules;
     this.facts = facts;
-    this.firing =
-        rules.rules(facts, Truth.TRUE).stream()
-            .filter(rule -> silencers(rule.id(), decided -> decided != Truth.FALSE).isEmpty())
-            .toList();
+    this.firing = new ArrayList<>();
+    for (Rule rule : rules.rules(facts, Truth.TRUE)) {
+      if (!maySilence(rules.insteadOf(rule.id()))) {
+        firing.add(rule);
+      }
+    }
+  }
+
+  private boolean maySilence(Set<String> others) {
+    return !others.isEmpty() && others.stream().anyMatch(rule -> truth(rule) != Truth.FALSE);
+  }
+
+  /** The only rule that fires; absent where none does, or several. */
+  Optional<Rule> only() {
+    return firing.size() == 1 ? Optional.of(firing.get(0)) : Optional.empty();
   }
 
   /** Rules that may yet fire, those that do included. */

@@ -6,11 +6,14 @@ import io.faultwright.compile.Statement.Kind;
 import io.faultwright.compile.SymptomProgram;
 import io.faultwright.compile.Truth;
 import io.faultwright.model.Rule;
+import io.faultwright.model.Sorted;
 import io.faultwright.model.Symptom;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -23,16 +26,27 @@ final class SymptomRules {
   private final Map<Kind, int[]> positions = new EnumMap<>(Kind.class);
   private final Map<String, Integer> rules = new HashMap<>();
   private final Map<String, Set<String>> insteadOf = new HashMap<>();
+  private final Map<String, Verdict> alone = new HashMap<>();
+  private final Rule[] byPosition;
 
   SymptomRules(SymptomProgram program) {
     this.program = program;
     this.sessions = new Sessions(program.rules());
     Stream.of(Kind.values()).forEach(kind -> positions.put(kind, find(kind)));
     IntStream.of(positions.get(Kind.RULE)).forEach(at -> rules.put(statement(at).id(), at));
+    this.byPosition = new Rule[statements().size()];
+    rules.forEach((id, at) -> byPosition[at] = symptom().rules().get(id));
+    symptom().rules().values().stream()
+        .filter(rule -> rule.conclusion().answers().size() == 1)
+        .forEach(rule -> alone.put(rule.id(), answering(rule)));
     symptom()
         .rules()
         .values()
         .forEach(rule -> rule.insteadOf().forEach(other -> put(other, rule.id())));
+  }
+
+  private static Verdict answering(Rule rule) {
+    return new Verdict(Status.ANSWERED, Sorted.set(rule.conclusion().answers()), false);
   }
 
   private int[] find(Kind kind) {
@@ -63,11 +77,23 @@ final class SymptomRules {
 
   /** The rules whose conditions are decided so, in the order of their ids. */
   List<Rule> rules(Facts facts, Truth truth) {
-    return decided(facts, Kind.RULE, truth).mapToObj(this::rule).toList();
+    List<Rule> found = new ArrayList<>();
+    for (int at : positions(Kind.RULE)) {
+      if (facts.decided(at) == truth) {
+        found.add(byPosition[at]);
+      }
+    }
+    return found;
   }
 
-  private Rule rule(int position) {
-    return symptom().rules().get(statement(position).id());
+  /** Positions of the statements of a kind, in order; not to be changed. */
+  int[] positions(Kind kind) {
+    return positions.get(kind);
+  }
+
+  /** What comes out where only this rule fires; absent where it has not just one answer. */
+  Optional<Verdict> alone(Rule rule) {
+    return Optional.ofNullable(alone.get(rule.id()));
   }
 
   int position(String rule) {
@@ -81,12 +107,7 @@ final class SymptomRules {
 
   /** Positions of the statements of a kind that are decided so, in order. */
   IntStream decided(Facts facts, Kind kind, Truth truth) {
-    return IntStream.of(positions.get(kind)).filter(at -> facts.decided(at) == truth);
-  }
-
-  /** Positions of the statements of a kind that do not surely hold, in order. */
-  IntStream doubtful(Facts facts, Kind kind) {
-    return IntStream.of(positions.get(kind)).filter(at -> facts.decided(at) != Truth.TRUE);
+    return IntStream.of(positions(kind)).filter(at -> facts.decided(at) == truth);
   }
 
   void decide(Facts facts) {

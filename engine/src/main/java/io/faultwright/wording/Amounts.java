@@ -8,23 +8,66 @@ import io.faultwright.quantity.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Amounts and intervals as the rule language writes them. */
 final class Amounts {
+  /** In the units of the rule language, readable by it. */
+  static final Amounts AS_WRITTEN = new Amounts(Display.AS_WRITTEN);
+
   private static final MathContext ABOUT = new MathContext(4, RoundingMode.HALF_UP);
 
-  private Amounts() {}
+  private static final Pattern AMOUNT =
+      Pattern.compile("([+-]?\\d{1,18}(?:\\.\\d{1,18})?) ?(\\S+)");
 
-  /**
-   * An amount with its unit, exact where any unit of its dimension has a finite decimal for it: a
-   * threshold written as 65 °F is not shown as 18.333333 °C.
-   */
-  static String amount(BigFraction value, Unit unit) {
-    Unit shown = exactUnit(value, unit);
-    return Decimals.show(unit.convert(value, shown)) + " " + shown.symbol();
+  private final Display display;
+
+  Amounts(Display display) {
+    this.display = display;
+  }
+
+  /** An amount with its unit. */
+  String amount(BigFraction value, Scale scale) {
+    return Display.join(display.figures(value, scale), Figure::words);
+  }
+
+  /** An amount for a column whose heading says {@link #unit}. */
+  String number(BigFraction value, Scale scale) {
+    return Display.join(display.column(value, scale), Figure::number);
+  }
+
+  /** The unit, or both. */
+  String unit(Scale scale) {
+    return Display.join(display.units(scale.unit()), Unit::symbol);
+  }
+
+  /** A text that is an amount and nothing else, converted; any other text as it is. */
+  String text(String written) {
+    Matcher parts = AMOUNT.matcher(written);
+    return parts.matches()
+        ? Units.find(parts.group(2))
+            .map(unit -> converted(written, Decimals.parse(parts.group(1)), unit))
+            .orElse(written)
+        : written;
+  }
+
+  private String converted(String written, BigFraction value, Unit unit) {
+    Scale scale = new Scale(unit, Optional.empty());
+    return Display.join(
+        display.figures(value, scale), form -> form.unit().equals(unit) ? written : form.words());
+  }
+
+  /** What is read to; empty where it is not said. */
+  Optional<String> resolution(Scale scale) {
+    return scale
+        .resolution()
+        .map(step -> Display.join(display.steps(step, scale.unit()), Figure::words));
   }
 
   /** An amount in its own unit, rounded to four digits and marked as such where it has more. */
@@ -36,30 +79,30 @@ final class Amounts {
   }
 
   /** The words for an interval; half-open intervals need two, see {@link #halves}. */
-  static String interval(Interval interval, Unit unit) {
-    return halves(interval, unit).reduce((low, high) -> low + " and " + high).orElse("any");
+  String interval(Interval interval, Scale scale) {
+    return halves(interval, scale).reduce((low, high) -> low + " and " + high).orElse("any");
   }
 
   /** The patterns that together say the interval: none, one or two. */
-  static Stream<String> halves(Interval interval, Unit unit) {
-    return closed(interval, unit)
+  Stream<String> halves(Interval interval, Scale scale) {
+    return closed(interval, scale)
         .map(Stream::of)
         .orElseGet(
             () ->
                 Stream.concat(
-                    interval.low().stream().map(end -> low(end, unit)),
-                    interval.high().stream().map(end -> high(end, unit))));
+                    interval.low().stream().map(end -> low(end, scale)),
+                    interval.high().stream().map(end -> high(end, scale))));
   }
 
-  private static String low(End end, Unit unit) {
-    return (end.included() ? "at least " : "above ") + amount(end.value(), unit);
+  private String low(End end, Scale scale) {
+    return (end.included() ? "at least " : "above ") + amount(end.value(), scale);
   }
 
-  private static String high(End end, Unit unit) {
-    return (end.included() ? "at most " : "below ") + amount(end.value(), unit);
+  private String high(End end, Scale scale) {
+    return (end.included() ? "at most " : "below ") + amount(end.value(), scale);
   }
 
-  private static Optional<String> closed(Interval interval, Unit unit) {
+  private Optional<String> closed(Interval interval, Scale scale) {
     return interval
         .low()
         .filter(End::included)
@@ -68,32 +111,22 @@ final class Amounts {
                 interval
                     .high()
                     .filter(End::included)
-                    .flatMap(high -> stretch(low.value(), high.value(), unit)));
+                    .flatMap(high -> stretch(low.value(), high.value(), scale)));
   }
 
   /** Both ends in one pattern, which takes one unit for both. */
-  private static Optional<String> stretch(BigFraction low, BigFraction high, Unit unit) {
+  private Optional<String> stretch(BigFraction low, BigFraction high, Scale scale) {
     if (low.equals(high)) {
-      return Optional.of(amount(low, unit));
+      return Optional.of(amount(low, scale));
     }
-    return Optional.of(bare(low, unit) + " to " + amount(high, unit))
-        .filter(both -> exactUnit(low, unit).equals(exactUnit(high, unit)));
+    List<Figure> from = display.figures(low, scale);
+    List<Figure> to = display.figures(high, scale);
+    return Optional.of(IntStream.range(0, from.size()).boxed().toList())
+        .filter(forms -> units(from).equals(units(to)))
+        .map(forms -> Display.join(forms, i -> from.get(i).number() + " to " + to.get(i).words()));
   }
 
-  private static String bare(BigFraction value, Unit unit) {
-    return Decimals.show(unit.convert(value, exactUnit(value, unit)));
-  }
-
-  private static Unit exactUnit(BigFraction value, Unit unit) {
-    return Stream.concat(
-            Stream.of(unit), Units.symbols().stream().map(Units::find).flatMap(Optional::stream))
-        .filter(other -> other.dimension() == unit.dimension())
-        .filter(other -> isExact(unit.convert(value, other)))
-        .findFirst()
-        .orElse(unit);
-  }
-
-  private static boolean isExact(BigFraction value) {
-    return Decimals.parse(Decimals.show(value)).equals(value);
+  private static List<Unit> units(List<Figure> figures) {
+    return figures.stream().map(Figure::unit).toList();
   }
 }

@@ -1,12 +1,17 @@
 package io.faultwright.wording;
 
+import io.faultwright.model.Bend;
+import io.faultwright.model.Curve;
 import io.faultwright.model.Derived;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Unit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How a derived reading is computed, in words: what is added first, then what is taken away. */
@@ -18,7 +23,8 @@ final class Computation {
   }
 
   /**
-   * For instance {@code Room temperature − Coil temperature}.
+   * For instance {@code Room temperature − Coil temperature}, or {@code Suction line temperature −
+   * dew point at Suction pressure}.
    *
    * @param unit of the result, to tell factors from conversions of units
    * @param operand the words for an operand
@@ -34,7 +40,26 @@ final class Computation {
       words.append(sign(minus, words.isEmpty())).append(factor(term, unit));
       words.append(operand.apply(term.getKey()));
     }
+    for (Bend bend : derived.bends()) {
+      words.append(sign(bend.factor().signum() < 0, words.isEmpty()));
+      words.append(point(bend.curve())).append(" at ").append(argument(bend.argument(), operand));
+    }
     return words.toString();
+  }
+
+  private static String point(Curve curve) {
+    return curve instanceof Curve.OfSaturation saturation
+        ? saturation.line().name().toLowerCase(Locale.ROOT) + " point"
+        : "air pressure";
+  }
+
+  /** What a curve is read at: the operands, those of the air around last. */
+  private static String argument(Derived argument, UnaryOperator<String> operand) {
+    return Stream.concat(
+            argument.terms().keySet().stream(),
+            argument.bends().stream().flatMap(bend -> bend.argument().operands().stream()))
+        .map(operand)
+        .collect(Collectors.joining(" and "));
   }
 
   private static String sign(boolean minus, boolean first) {

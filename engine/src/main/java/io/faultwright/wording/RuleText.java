@@ -30,7 +30,9 @@ public final class RuleText {
   public String value(String reading, Value value) {
     return value.match(
         Value.Word::id,
-        number -> Amounts.amount(number.amount(), subjects.unit(reading)),
+        number ->
+            Amounts.AS_WRITTEN.amount(
+                subjects.shown(reading, number.amount()), subjects.scale(reading)),
         () -> CANNOT_BE_TAKEN);
   }
 
@@ -82,12 +84,12 @@ public final class RuleText {
    * which the text joins by {@code and}; {@link #patterns} has them apart.
    */
   public String interval(String reading, Interval interval) {
-    return Amounts.interval(interval, subjects.unit(reading));
+    return Amounts.AS_WRITTEN.interval(interval, subjects.scale(reading));
   }
 
   /** The one or two patterns that say an interval; none where it has no ends. */
   public List<String> patterns(String reading, Interval interval) {
-    return Amounts.halves(interval, subjects.unit(reading)).toList();
+    return Amounts.AS_WRITTEN.halves(interval, subjects.scale(reading)).toList();
   }
 
   static String sides(Set<Side> sides) {

@@ -1,15 +1,19 @@
 package io.faultwright.wording;
 
+import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.NamedValue;
 import io.faultwright.model.Option;
+import io.faultwright.model.Reading;
 import io.faultwright.model.Version;
+import io.faultwright.quantity.Rounding;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a condition can ask about: titles, values and units of readings and equipment facts. */
 final class Subjects {
@@ -77,6 +81,35 @@ final class Subjects {
                 domain.match(
                     measured -> Optional.of(measured.unit()), choice -> Optional.<Unit>empty()))
         .orElseGet(() -> Units.find("times").orElseThrow());
+  }
+
+  /** Unit and resolution of a quantity. */
+  Scale scale(String reading) {
+    return new Scale(
+        unit(reading),
+        domain(reading)
+            .flatMap(
+                domain -> domain.match(Domain.Measured::resolution, choice -> Optional.empty())));
+  }
+
+  /**
+   * An amount as it is shown: what is read off a curve has no end of digits and is rounded to its
+   * resolution, or else to a tenth of its unit, without passing a step.
+   */
+  BigFraction shown(String reading, BigFraction amount) {
+    boolean curved =
+        Optional.ofNullable(kb.readings().get(reading))
+            .flatMap(Reading::derived)
+            .filter(form -> !form.bends().isEmpty() || dependsOnCurve(form))
+            .isPresent();
+    BigFraction step = scale(reading).resolution().orElse(BigFraction.of(1, 10));
+    return curved ? Rounding.to(step).shown(amount) : amount;
+  }
+
+  private boolean dependsOnCurve(Derived form) {
+    return form.operands().stream()
+        .flatMap(id -> kb.readings().get(id).derived().stream())
+        .anyMatch(operand -> !operand.bends().isEmpty());
   }
 
   private Optional<Domain> domain(String reading) {

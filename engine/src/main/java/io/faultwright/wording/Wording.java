@@ -15,6 +15,7 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
+import io.faultwright.quantity.Units;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -25,17 +26,29 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Conditions, values, builds and answers in words for people, with titles instead of ids. */
 public final class Wording {
   private final KnowledgeBase kb;
+  private final Amounts amounts;
   private final Subjects subjects;
   private final Versions versions;
   private final BuildSets buildSets;
   private final Computation computation;
 
+  /** In the units in which things are written. */
   public Wording(KnowledgeBase kb) {
+    this(kb, Display.AS_WRITTEN);
+  }
+
+  private Wording(KnowledgeBase kb, Display display) {
     this.kb = kb;
+    this.amounts = new Amounts(display);
     this.subjects = new Subjects(kb);
     this.versions = new Versions(kb.equipment().versions());
     this.buildSets = new BuildSets(kb.equipment());
     this.computation = new Computation(subjects);
+  }
+
+  /** In the units in which the handbook is published. */
+  public static Wording published(KnowledgeBase kb) {
+    return new Wording(kb, new Display(kb.handbook().units()));
   }
 
   /** Title of a reading or an equipment fact. */
@@ -47,7 +60,7 @@ public final class Wording {
   public String value(String reading, Value value) {
     return value.match(
         word -> subjects.valueTitle(reading, word.id()),
-        number -> Amounts.amount(number.amount(), subjects.unit(reading)),
+        number -> amounts.amount(subjects.shown(reading, number.amount()), subjects.scale(reading)),
         () -> RuleText.CANNOT_BE_TAKEN);
   }
 
@@ -76,7 +89,29 @@ public final class Wording {
 
   /** A stretch of a quantity, for instance {@code 4 to 8 K} or {@code at least 65 °C}. */
   public String interval(String reading, Interval interval) {
-    return Amounts.interval(interval, subjects.unit(reading));
+    return amounts.interval(interval, subjects.scale(reading));
+  }
+
+  /** The unit of a quantity, for the heading of a column of {@link #number numbers}. */
+  public String unit(String reading) {
+    return amounts.unit(subjects.scale(reading));
+  }
+
+  /** An amount without its unit. */
+  public String number(String reading, BigFraction amount) {
+    return amounts.number(amount, subjects.scale(reading));
+  }
+
+  /**
+   * A figure of the equipment's data, such as a charge of {@code 1.1 kg}; other texts as they are.
+   */
+  public String figure(String text) {
+    return amounts.text(text);
+  }
+
+  /** The smallest step that is read, where that is said. */
+  public Optional<String> resolution(String reading) {
+    return amounts.resolution(subjects.scale(reading));
   }
 
   /**
@@ -85,6 +120,18 @@ public final class Wording {
    */
   public String about(String reading, BigFraction amount) {
     return Amounts.about(amount, subjects.unit(reading));
+  }
+
+  /** How far two values of a reading are apart, for instance {@code 0.35 bar} for pressures. */
+  public String difference(String reading, BigFraction amount) {
+    return Amounts.about(amount, Units.ofDifferences(subjects.unit(reading)));
+  }
+
+  /** How accurate its instrument is, for instance {@code 0.5 % of reading plus 0.1 K}. */
+  public Optional<String> accuracy(Reading reading) {
+    return reading
+        .accuracy()
+        .map(known -> new Accuracies(amounts).words(known, subjects.unit(reading.id())));
   }
 
   /** What a subject must be, for instance {@code above limits} or {@code 2.9 or 2.10}. */

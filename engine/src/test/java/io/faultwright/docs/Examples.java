@@ -18,16 +18,21 @@ import org.junit.jupiter.api.DynamicTest;
  * The examples of a page. A block {@code yaml example=NAME file=FILE} is a file of an example; with
  * {@code uses=OTHER} the example has the files of another one too, apart from those it replaces. A
  * block {@code text example=NAME} with {@code check}, {@code problems}, {@code run=CASE} or {@code
- * explain=CASE} holds the whole output of that command.
+ * explain=CASE} holds the whole output of that command. A block {@code csv example=NAME} is a sheet
+ * for it; {@code export=READING} and {@code import=READING} show the sheet, or what comes of it.
  */
 final class Examples {
   private final MarkdownPage page;
   private final Map<String, Map<String, SourceFile>> files = new LinkedHashMap<>();
+  private final Map<String, String> sheets = new LinkedHashMap<>();
   private final Set<String> bases = new LinkedHashSet<>();
 
   private Examples(MarkdownPage page) {
     this.page = page;
     page.fences().stream().filter(fence -> fence.language().equals("yaml")).forEach(this::file);
+    page.fences().stream()
+        .filter(fence -> fence.language().equals("csv"))
+        .forEach(fence -> sheets.put(name(fence), fence.body()));
   }
 
   /** A test for every output shown, and for every example without one. */
@@ -93,6 +98,8 @@ final class Examples {
         .value("run")
         .map(id -> tool.run(id, false))
         .or(() -> fence.value("explain").map(id -> tool.run(id, true)))
+        .or(() -> fence.value("export").map(tool::export))
+        .or(() -> fence.value("import").map(id -> tool.imports(id, sheets.get(name(fence)))))
         .orElseGet(() -> problems(fence, tool));
   }
 

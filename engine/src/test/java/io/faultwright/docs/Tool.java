@@ -12,7 +12,14 @@ import io.faultwright.report.CheckText;
 import io.faultwright.report.Ink;
 import io.faultwright.report.ProblemText;
 import io.faultwright.report.TraceText;
+import io.faultwright.sheet.ImportText;
+import io.faultwright.sheet.LimitsExport;
+import io.faultwright.sheet.LimitsImport;
+import io.faultwright.sheet.SheetFile;
+import io.faultwright.sheet.SheetFormat;
+import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** What the commands print for a knowledge base. */
@@ -43,5 +50,19 @@ final class Tool {
   String run(String id, boolean explain) {
     CaseRuns runs = new CaseRuns(sources);
     return new TraceText(runs.knowledge(), Ink.PLAIN).write(runs.named(List.of(id)), explain);
+  }
+
+  /** The CSV file of a table, without its byte order mark. */
+  String export(String reading) {
+    byte[] content = LimitsExport.bytes(sources, List.of(reading), SheetFormat.CSV);
+    return SourceFile.of("sheet.csv", new String(content, StandardCharsets.UTF_8)).text();
+  }
+
+  /** What {@code import --preview} says about a CSV file. */
+  String imports(String reading, String csv) {
+    byte[] content = csv.getBytes(StandardCharsets.UTF_8);
+    LimitsImport limits = new LimitsImport(sources, path -> sources.find(path).get().text());
+    SheetFile sheet = SheetFile.read("sheet.csv", content, SheetFormat.CSV);
+    return ImportText.write(limits.read(sheet, List.of(reading)));
   }
 }

@@ -51,6 +51,23 @@ public final class KnowledgeBaseBuilder {
     return this;
   }
 
+  /** Names the refrigerant of a model that stands before it. */
+  public KnowledgeBaseBuilder refrigerant(String model, String refrigerant) {
+    models.computeIfPresent(
+        model,
+        (id, old) ->
+            new Model(
+                id,
+                old.place(),
+                old.title(),
+                old.family(),
+                old.options(),
+                old.software(),
+                Optional.of(refrigerant),
+                old.data()));
+    return this;
+  }
+
   public KnowledgeBaseBuilder choice(String id, String... values) {
     return reading(id, new Domain.Choice(named(values), false));
   }
@@ -89,9 +106,25 @@ public final class KnowledgeBaseBuilder {
     return reading(id, domain, Access.OUTSIDE, 0, form.applies(readings), Optional.of(form));
   }
 
+  /** Wide enough for every refrigerant of the models. */
   private Interval range(Derived form) {
-    return form.range(id -> ((Domain.Measured) readings.get(id).domain()).range(), Optional.empty())
-        .orElseThrow();
+    List<Interval> ranges =
+        models.values().stream()
+            .flatMap(model -> form.range(this::range, model.refrigerant()).stream())
+            .toList();
+    return Interval.closed(
+        ranges.stream()
+            .map(one -> one.low().orElseThrow().value())
+            .min(BigFraction::compareTo)
+            .orElseThrow(),
+        ranges.stream()
+            .map(one -> one.high().orElseThrow().value())
+            .max(BigFraction::compareTo)
+            .orElseThrow());
+  }
+
+  private Interval range(String reading) {
+    return ((Domain.Measured) readings.get(reading).domain()).range();
   }
 
   private KnowledgeBaseBuilder reading(
@@ -209,7 +242,8 @@ public final class KnowledgeBaseBuilder {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static List<NamedValue> named(String... ids) {

@@ -37,6 +37,11 @@ public final class LimitsTableBuilder {
         reading, List.of(facts), List.of(driver), Optional.of(Between.INTERPOLATE));
   }
 
+  public static LimitsTableBuilder sloping(String reading, String driver, String other) {
+    return new LimitsTableBuilder(
+        reading, List.of("family"), List.of(driver, other), Optional.of(Between.INTERPOLATE));
+  }
+
   public static LimitsTableBuilder stepped(String reading, String driver, String... facts) {
     return new LimitsTableBuilder(
         reading, List.of(facts), List.of(driver), Optional.of(Between.STEP));
@@ -48,6 +53,15 @@ public final class LimitsTableBuilder {
 
   public LimitsTableBuilder at(Condition builds, String point, String low, String high) {
     return row(builds, List.of(Interval.point(Decimals.parse(point))), low, high);
+  }
+
+  public LimitsTableBuilder at(
+      Condition builds, String point, String other, String low, String high) {
+    return row(
+        builds,
+        List.of(Interval.point(Decimals.parse(point)), Interval.point(Decimals.parse(other))),
+        low,
+        high);
   }
 
   public LimitsTableBuilder over(

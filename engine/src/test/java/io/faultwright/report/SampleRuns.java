@@ -25,6 +25,7 @@ import io.faultwright.run.Runner;
 import io.faultwright.source.Place;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Cases that bring out every status a trace can have. */
 final class SampleRuns {
@@ -123,7 +124,10 @@ final class SampleRuns {
     Runner runner = new Runner(BASE, RuleCompiler.compile(BASE));
     List<CaseRun> runs =
         BASE.cases().values().stream()
-            .map(recorded -> new CaseRun(runner.run(recorded), !recorded.id().startsWith("b")))
+            .map(
+                recorded ->
+                    new CaseRun(
+                        runner.run(recorded), Optional.empty(), !recorded.id().startsWith("b")))
             .toList();
     Problem row = Problem.at(new Place("cases.csv", 4, 1, 1), "row 3 has no case id", "give one");
     return new RunReport("Test handbook", runs, List.of(row));

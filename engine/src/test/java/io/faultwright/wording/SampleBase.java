@@ -12,6 +12,7 @@ import io.faultwright.model.Model;
 import io.faultwright.model.NamedValue;
 import io.faultwright.model.Option;
 import io.faultwright.model.Reading;
+import io.faultwright.model.ShownUnits;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Version;
 import io.faultwright.quantity.Decimals;
@@ -33,8 +34,17 @@ public final class SampleBase {
   private SampleBase() {}
 
   public static KnowledgeBase build() {
+    return shownIn(Optional.empty());
+  }
+
+  /** The same, published in given units. */
+  static KnowledgeBase shownIn(ShownUnits units) {
+    return shownIn(Optional.of(units));
+  }
+
+  private static KnowledgeBase shownIn(Optional<ShownUnits> units) {
     return new KnowledgeBase(
-        handbook(),
+        handbook(units),
         equipment(),
         readings(),
         new TreeMap<>(),
@@ -52,7 +62,7 @@ public final class SampleBase {
         new TreeMap<>());
   }
 
-  private static Handbook handbook() {
+  private static Handbook handbook(Optional<ShownUnits> units) {
     return new Handbook(
         PLACE,
         "Sample",
@@ -64,7 +74,8 @@ public final class SampleBase {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        List.of());
+        List.of(),
+        units);
   }
 
   private static Equipment equipment() {

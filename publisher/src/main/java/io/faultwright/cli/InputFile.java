@@ -33,11 +33,24 @@ final class InputFile {
   }
 
   private static byte[] bytes(String name, InputStream standard) {
-    try {
-      byte[] content =
-          name.equals(STANDARD)
-              ? standard.readNBytes(LARGEST + 1)
-              : Files.readAllBytes(Path.of(name));
+    if (!name.equals(STANDARD)) {
+      return bytes(name, () -> Files.newInputStream(Path.of(name)));
+    }
+    return bytes(name, () -> standard);
+  }
+
+  /**
+   * The bytes of a file.
+   *
+   * @throws Unreadable where it cannot be read
+   */
+  static byte[] bytes(Path file) {
+    return bytes(file.toString(), () -> Files.newInputStream(file));
+  }
+
+  private static byte[] bytes(String name, Opening opening) {
+    try (InputStream in = opening.open()) {
+      byte[] content = in.readNBytes(LARGEST + 1);
       if (content.length > LARGEST) {
         throw unreadable("`" + name + "` has more than 64 MB", "split it");
       }
@@ -45,6 +58,11 @@ final class InputFile {
     } catch (IOException | InvalidPathException missing) {
       throw unreadable("the input `" + name + "` cannot be read", "check that the file is there");
     }
+  }
+
+  /** Opens what is read. */
+  private interface Opening {
+    InputStream open() throws IOException;
   }
 
   private static String decode(String name, byte[] content) {

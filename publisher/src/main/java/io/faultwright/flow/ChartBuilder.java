@@ -39,7 +39,7 @@ public final class ChartBuilder {
   private ChartBuilder(SymptomSpace space, Decisions decisions) {
     KnowledgeBase knowledge = space.space().knowledge();
     this.symptom = space.symptom();
-    this.wording = new Wording(knowledge);
+    this.wording = Wording.published(knowledge);
     this.answers = new AnswerWords(space.space(), wording);
     this.checks = new CheckWords(knowledge, wording);
     this.outcomes = new OutcomeWords(knowledge, symptom, wording);

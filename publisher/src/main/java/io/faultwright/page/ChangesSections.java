@@ -34,7 +34,7 @@ final class ChangesSections {
     this.desk = desk;
     this.since = since;
     this.comparison = since.comparison();
-    this.before = new Wording(since.before());
+    this.before = Wording.published(since.before());
     this.facts = new RegionFacts(since.shared());
   }
 

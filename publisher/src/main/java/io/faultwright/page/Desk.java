@@ -13,7 +13,7 @@ import io.faultwright.wording.Wording;
  */
 record Desk(KnowledgeBase kb, Wording words, Uses uses, Links links) {
   static Desk of(KnowledgeBase kb, Addresses addresses) {
-    return new Desk(kb, new Wording(kb), new Uses(kb), new Links(kb, addresses));
+    return new Desk(kb, Wording.published(kb), new Uses(kb), new Links(kb, addresses));
   }
 
   /** The same for another page. */

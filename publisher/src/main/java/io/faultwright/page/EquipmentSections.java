@@ -52,7 +52,9 @@ final class EquipmentSections {
   }
 
   private List<String> data(Model model) {
-    return labels().stream().map(label -> model.data().getOrDefault(label, "")).toList();
+    return labels().stream()
+        .map(label -> desk.words().figure(model.data().getOrDefault(label, "")))
+        .toList();
   }
 
   private List<Option> options() {

@@ -1,11 +1,9 @@
 package io.faultwright.page;
 
-import io.faultwright.model.Domain;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Between;
 import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.model.Reading;
-import io.faultwright.quantity.Decimals;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,7 +23,7 @@ final class LimitsSections {
   LimitsSection of(LimitsTable table) {
     Reading reading = desk.kb().readings().get(table.reading());
     return new LimitsSection(
-        reading.title() + unit(reading.domain()),
+        reading.title() + unit(reading),
         Stream.concat(
                 table.by().stream().map(desk.words()::subject), Stream.of("Not below", "Not above"))
             .toList(),
@@ -33,14 +31,14 @@ final class LimitsSections {
         between(table));
   }
 
-  private static String unit(Domain domain) {
-    return domain.match(measured -> ", " + measured.unit().symbol(), choice -> "");
+  private String unit(Reading reading) {
+    return reading.domain().match(measured -> ", " + desk.words().unit(reading.id()), choice -> "");
   }
 
   private List<String> cells(LimitsTable table, Row row) {
     return Stream.concat(
             table.by().stream().map(column -> cell(table, row, column)),
-            Stream.of(number(row.low()), number(row.high())))
+            Stream.of(number(table, row.low()), number(table, row.high())))
         .toList();
   }
 
@@ -56,8 +54,8 @@ final class LimitsSections {
     return words.isEmpty() ? "any" : words;
   }
 
-  private static String number(Optional<BigFraction> value) {
-    return value.map(Decimals::show).orElse("no limit");
+  private String number(LimitsTable table, Optional<BigFraction> value) {
+    return value.map(figure -> desk.words().number(table.reading(), figure)).orElse("no limit");
   }
 
   private String between(LimitsTable table) {

@@ -51,7 +51,7 @@ final class ReadingSections {
     reading.where().ifPresent(text -> facts.add(new Fact("Where", text)));
     reading.phase().ifPresent(text -> facts.add(new Fact("When", text)));
     reading.instrument().ifPresent(text -> facts.add(new Fact("With", text)));
-    reading.accuracy().ifPresent(text -> facts.add(new Fact("Accuracy", text)));
+    desk.words().accuracy(reading).ifPresent(text -> facts.add(new Fact("Accuracy", text)));
     facts.add(new Fact("Access", access(reading.access())));
     facts.add(new Fact("Takes", Decimals.show(reading.minutes()) + " min"));
     return facts;
@@ -60,12 +60,7 @@ final class ReadingSections {
   private List<Fact> measured(Reading reading, Measured measured) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Range", desk.words().interval(reading.id(), measured.range())));
-    measured
-        .resolution()
-        .ifPresent(
-            step ->
-                facts.add(
-                    new Fact("Read to", Decimals.show(step) + " " + measured.unit().symbol())));
+    desk.words().resolution(reading.id()).ifPresent(step -> facts.add(new Fact("Read to", step)));
     return facts;
   }
 

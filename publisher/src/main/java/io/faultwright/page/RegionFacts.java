@@ -14,7 +14,7 @@ final class RegionFacts {
   private final Wording words;
 
   RegionFacts(KnowledgeBase kb) {
-    this.words = new Wording(kb);
+    this.words = Wording.published(kb);
   }
 
   List<Fact> of(List<RegionTest> tests) {

@@ -1,13 +1,16 @@
 package io.faultwright.flow;
 
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.model.Handbook;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.ShownUnits;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import io.faultwright.syntax.FolderReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Knowledge bases for tests: the two demonstration handbooks, and whatever a test writes. */
 public final class Demos {
@@ -31,6 +34,41 @@ public final class Demos {
   /** The demonstration handbooks. */
   public static List<KnowledgeBase> all() {
     return BOTH;
+  }
+
+  /** The demonstration handbooks, published in given units. */
+  public static List<KnowledgeBase> shownIn(ShownUnits units) {
+    return BOTH.stream().map(kb -> shownIn(kb, units)).toList();
+  }
+
+  private static KnowledgeBase shownIn(KnowledgeBase kb, ShownUnits units) {
+    Handbook as = kb.handbook();
+    Handbook handbook =
+        new Handbook(
+            as.place(),
+            as.title(),
+            as.maker(),
+            as.revision(),
+            as.date(),
+            as.language(),
+            as.disclaimer(),
+            as.hotline(),
+            as.base(),
+            as.start(),
+            as.notes(),
+            Optional.of(units));
+    return new KnowledgeBase(
+        handbook,
+        kb.equipment(),
+        kb.readings(),
+        kb.limits(),
+        kb.faults(),
+        kb.symptoms(),
+        kb.nevers(),
+        kb.cases(),
+        kb.cautions(),
+        kb.parts(),
+        kb.guides());
   }
 
   private static KnowledgeBase read(String name) {

@@ -7,6 +7,7 @@ import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Demos;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
+import io.faultwright.model.ShownUnits;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -33,7 +34,9 @@ class ChartLayoutTest {
   }
 
   static Stream<Arguments> derived() {
-    return Demos.all().stream()
+    return Stream.concat(
+            Demos.all().stream(),
+            Stream.of(ShownUnits.US, ShownUnits.BOTH).flatMap(u -> Demos.shownIn(u).stream()))
         .flatMap(
             knowledge ->
                 knowledge.symptoms().values().stream()

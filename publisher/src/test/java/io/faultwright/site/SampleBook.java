@@ -1,6 +1,7 @@
 package io.faultwright.site;
 
 import io.faultwright.model.Access;
+import io.faultwright.model.Accuracy;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Caution.Signal;
 import io.faultwright.model.Conclusion.Conclude;
@@ -111,7 +112,8 @@ final class SampleBook {
         Optional.of(t("+00 000 000")),
         Optional.empty(),
         Optional.of("welcome"),
-        List.of(t("Printed copies are not kept up to date.")));
+        List.of(t("Printed copies are not kept up to date.")),
+        Optional.empty());
   }
 
   private SortedMap<String, Reading> readings() {
@@ -171,7 +173,9 @@ final class SampleBook {
         Optional.of(t("At the unit.")),
         Optional.of(t("Defrost")),
         Optional.of(t("Gauge")),
-        Optional.of(t("1 % of 35")),
+        Optional.of(
+            new Accuracy(
+                List.of(new Accuracy.OfScale(BigFraction.of(1, 100), BigFraction.of(35))))),
         Sorted.set(access.hazardous() ? List.of(access.word()) : List.of()),
         access == Access.REFRIGERANT_CIRCUIT ? Optional.of("gauges") : Optional.empty(),
         id.equals("valve-voltage") ? test("defrost", "hot-gas") : Condition.ALWAYS,

@@ -67,7 +67,7 @@ final class WorkPassages {
         .work("where", reading.where())
         .work("phase", reading.phase())
         .work("instrument", reading.instrument())
-        .work("accuracy", reading.accuracy())
+        .work("accuracy", words.accuracy(reading))
         .work("access", reading.access().word())
         .lines("cautions", reading.cautions())
         .text("title", reading.title())

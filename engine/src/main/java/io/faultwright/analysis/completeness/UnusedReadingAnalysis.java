@@ -26,9 +26,7 @@ public final class UnusedReadingAnalysis {
     knowledge.limits().values().stream()
         .filter(table -> used.contains(table.reading()))
         .forEach(table -> used.addAll(table.drivers()));
-    List.copyOf(used).stream()
-        .filter(knowledge.readings()::containsKey)
-        .forEach(id -> used.addAll(knowledge.readings().get(id).operands()));
+    List.copyOf(used).forEach(id -> addOperands(knowledge, id, used));
     return knowledge.readings().values().stream()
         .filter(reading -> !used.contains(reading.id()))
         .map(
@@ -39,6 +37,15 @@ public final class UnusedReadingAnalysis {
                     "no symptom uses the reading `" + reading.id() + "`",
                     "use it in a rule, or take it out"))
         .toList();
+  }
+
+  private static void addOperands(KnowledgeBase knowledge, String id, Set<String> used) {
+    if (knowledge.readings().containsKey(id)) {
+      for (String operand : knowledge.readings().get(id).operands()) {
+        used.add(operand);
+        addOperands(knowledge, operand, used);
+      }
+    }
   }
 
   private static Stream<Condition> conditions(Symptom symptom) {

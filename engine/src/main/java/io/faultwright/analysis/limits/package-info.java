@@ -1,2 +1,2 @@
-/** Limits tables that give two figures for one situation. */
+/** Limits tables that give two figures for one situation, or figures nobody can tell apart. */
 package io.faultwright.analysis.limits;

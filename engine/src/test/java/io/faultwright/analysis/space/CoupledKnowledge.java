@@ -9,6 +9,7 @@ import static io.faultwright.model.Conditions.notTaken;
 import io.faultwright.model.Access;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.Side;
+import io.faultwright.model.Curve;
 import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
 import io.faultwright.model.KnowledgeBase;
@@ -16,6 +17,10 @@ import io.faultwright.model.KnowledgeBaseBuilder;
 import io.faultwright.model.LimitsTableBuilder;
 import io.faultwright.model.Sorted;
 import io.faultwright.quantity.Interval;
+import io.faultwright.quantity.Line;
+import io.faultwright.quantity.Polyline;
+import io.faultwright.quantity.Refrigerant;
+import io.faultwright.quantity.SafetyClass;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import java.util.ArrayList;
@@ -23,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -52,14 +58,17 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
     private final List<String> all = new ArrayList<>();
     private final List<String> limited = new ArrayList<>();
     private final List<Condition> conditions = new ArrayList<>();
+    private final SortedMap<String, Refrigerant> refrigerants = new TreeMap<>();
 
     Maker(Random random) {
       this.random = random;
+      List.of("X", "Y").forEach(id -> refrigerants.put(id, refrigerant(id)));
     }
 
     CoupledKnowledge make() {
       base.model("A-1", "alpha", Map.of());
       base.model("B-1", "beta", Map.of());
+      base.refrigerant("A-1", "X").refrigerant("B-1", random.nextInt(3) == 0 ? "X" : "Y");
       for (String id : random.nextBoolean() ? List.of("a", "b") : List.of("a", "b", "c")) {
         observe(id);
       }
@@ -79,7 +88,17 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
     }
 
     private void computed() {
-      switch (random.nextInt(5)) {
+      switch (random.nextInt(8)) {
+        case 5 -> bend("z-over", Line.DEW, "b", -1, Derived.same("a"));
+        case 6 -> {
+          bend("z-over", Line.DEW, "b", -1, Derived.same("a"));
+          bend("z-under", Line.BUBBLE, observed.get(observed.size() - 1), 1, Derived.same("a"));
+        }
+        case 7 -> {
+          Derived sum = Derived.same("a").plus(Derived.same("b").times(BigFraction.of(1, 2)));
+          bend("saturated", Line.DEW, sum);
+          derive("z-apart", Map.of("b", -1, "saturated", 1));
+        }
         case 4 -> twins();
         case 0 -> derive("z-twin", Map.of("a", 1));
         case 1 -> derive("z-difference", Map.of("a", 1, "b", -1));
@@ -115,6 +134,40 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
       all.add(id);
     }
 
+    /** What is read off a curve, and another reading with a factor. */
+    private void bend(String id, Line line, String other, int factor, Derived argument) {
+      Derived saturated = Derived.along(new Curve.OfSaturation(line, refrigerants), argument);
+      base.derived(
+          id,
+          UNIT,
+          saturated
+              .times(BigFraction.of(factor))
+              .plus(Derived.same(other).times(BigFraction.of(-factor))));
+      all.add(id);
+    }
+
+    private void bend(String id, Line line, Derived argument) {
+      base.derived(id, UNIT, Derived.along(new Curve.OfSaturation(line, refrigerants), argument));
+      all.add(id);
+    }
+
+    private Refrigerant refrigerant(String id) {
+      return new Refrigerant(id, SafetyClass.A1, curve(), curve(), "");
+    }
+
+    /** Three pieces, now and then over a part of the range only. */
+    private Polyline curve() {
+      List<Polyline.Knot> knots = new ArrayList<>();
+      BigFraction x = BigFraction.of(random.nextInt(2), 2);
+      BigFraction y = BigFraction.ZERO;
+      for (int i = 0; i < 4; i++) {
+        knots.add(new Polyline.Knot(x, y));
+        x = x.add(BigFraction.of(1 + random.nextInt(4), 2));
+        y = y.add(BigFraction.of(1 + random.nextInt(3), 2));
+      }
+      return Polyline.through(knots);
+    }
+
     private void tables() {
       for (String id : all) {
         if (random.nextInt(5) < 3 && limited.size() < 2) {
@@ -126,7 +179,36 @@ record CoupledKnowledge(KnowledgeBase knowledge, List<Condition> conditions) {
 
     private void table(String id) {
       String driver = any(all);
-      table(id, driver, driver.equals(id) || drives(id, driver) ? 2 : random.nextInt(3));
+      String other = any(all);
+      boolean fits = !driver.equals(id) && !drives(id, driver);
+      if (fits
+          && random.nextInt(4) == 0
+          && !other.equals(id)
+          && !other.equals(driver)
+          && !drives(id, other)) {
+        sloping(id, driver, other);
+      } else {
+        table(id, driver, fits ? random.nextInt(3) : 2);
+      }
+    }
+
+    /** Figures at the points of a grid, one of which may be missing. */
+    private void sloping(String id, String driver, String other) {
+      LimitsTableBuilder table = LimitsTableBuilder.sloping(id, driver, other);
+      int missing = random.nextInt(12);
+      for (int point = 0; point < 6; point++) {
+        int low = random.nextInt(TOP);
+        int high = low + random.nextInt(TOP - low + 1);
+        if (point != missing) {
+          table.at(
+              Condition.ALWAYS,
+              "" + 2 * (point % 3),
+              "" + (1 + 2 * (point / 3)),
+              "" + low,
+              "" + high);
+        }
+      }
+      base.limits(table.build());
     }
 
     private void table(String id, String driver, int kind) {

@@ -1,12 +1,15 @@
 package io.faultwright.analysis.space;
 
 import io.faultwright.model.Band;
+import io.faultwright.model.Bend;
 import io.faultwright.model.Build;
+import io.faultwright.model.Derived;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Limits;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Value;
+import io.faultwright.quantity.Polyline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -37,15 +40,15 @@ final class PointCells {
 
   private Predicate<Cell> wanted(Axis axis, Build build, Map<String, Value> observed) {
     if (axis.subject() instanceof Axis.OfReading of) {
-      return place(of.reading(), observed);
+      return place(of.reading(), build, observed);
     }
     return axis.subject() instanceof Axis.OfSide of
         ? side(of.reading(), build, observed)
         : cell -> ((Cell.Builds) cell).builds().contains(build);
   }
 
-  private Predicate<Cell> place(String reading, Map<String, Value> observed) {
-    Optional<Value> value = value(reading, observed);
+  private Predicate<Cell> place(String reading, Build build, Map<String, Value> observed) {
+    Optional<Value> value = value(reading, build, observed);
     if (value.isPresent() && value.get() instanceof Value.Number number) {
       return cell -> cell instanceof Cell.Stretch at && at.interval().contains(number.amount());
     }
@@ -56,43 +59,73 @@ final class PointCells {
     return value.isPresent() ? Cell.NotTaken.class::isInstance : Cell.Absent.class::isInstance;
   }
 
-  /** Absent before not taken, not taken before a number. */
-  private Optional<Value> value(String reading, Map<String, Value> observed) {
+  /** Absent before not taken, not taken before a number; not taken too beyond a curve. */
+  private Optional<Value> value(String reading, Build build, Map<String, Value> observed) {
     Reading definition = knowledge.readings().get(reading);
     if (definition.derived().isEmpty()) {
       return Optional.ofNullable(observed.get(reading));
     }
-    BigFraction sum = definition.derived().get().constant();
-    boolean taken = true;
-    for (String operand : definition.operands()) {
-      Optional<Value> value = value(operand, observed);
-      if (value.isEmpty()) {
-        return value;
+    List<Optional<Value>> operands =
+        definition.operands().stream().map(id -> value(id, build, observed)).toList();
+    if (operands.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.empty();
+    }
+    Optional<BigFraction> amount = sum(definition.derived().get(), build, observed);
+    return Optional.of(amount.<Value>map(Value.Number::new).orElse(new Value.NotTaken()));
+  }
+
+  /** Straight from the definition: terms, points on curves, constant. */
+  private Optional<BigFraction> sum(Derived form, Build build, Map<String, Value> observed) {
+    BigFraction sum = form.constant();
+    for (Map.Entry<String, BigFraction> term : form.terms().entrySet()) {
+      if (!(value(term.getKey(), build, observed).orElseThrow() instanceof Value.Number number)) {
+        return Optional.empty();
       }
-      taken &= value.get() instanceof Value.Number;
-      if (value.get() instanceof Value.Number number) {
-        BigFraction factor = definition.derived().get().terms().get(operand);
-        sum = sum.add(factor.multiply(number.amount()));
+      sum = sum.add(term.getValue().multiply(number.amount()));
+    }
+    for (Bend bend : form.bends()) {
+      Optional<BigFraction> at = sum(bend.argument(), build, observed);
+      Optional<BigFraction> onCurve =
+          at.flatMap(x -> height(bend.curve().on(build.model().refrigerant()).orElseThrow(), x));
+      if (onCurve.isEmpty()) {
+        return Optional.empty();
+      }
+      sum = sum.add(bend.factor().multiply(onCurve.get()));
+    }
+    return Optional.of(sum);
+  }
+
+  private static Optional<BigFraction> height(Polyline curve, BigFraction x) {
+    for (int i = 0; i + 1 < curve.knots().size(); i++) {
+      Polyline.Knot from = curve.knots().get(i);
+      Polyline.Knot to = curve.knots().get(i + 1);
+      if (from.x().compareTo(x) <= 0 && x.compareTo(to.x()) <= 0) {
+        BigFraction part = x.subtract(from.x()).divide(to.x().subtract(from.x()));
+        return Optional.of(from.y().add(to.y().subtract(from.y()).multiply(part)));
       }
     }
-    return Optional.of(taken ? new Value.Number(sum) : new Value.NotTaken());
+    return Optional.empty();
   }
 
   private Predicate<Cell> side(String reading, Build build, Map<String, Value> observed) {
-    Optional<Value> value = value(reading, observed);
+    Optional<Value> value = value(reading, build, observed);
     LimitsTable table = knowledge.limits().get(reading);
     if (!(value.orElse(new Value.NotTaken()) instanceof Value.Number number)) {
       return missing(value);
     }
     List<BigFraction> drivers = new ArrayList<>();
     for (String id : table.drivers()) {
-      Optional<Value> driver = value(id, observed);
-      if (!(driver.orElse(new Value.NotTaken()) instanceof Value.Number at)) {
+      Optional<Value> driver = value(id, build, observed);
+      if (driver.isEmpty()) {
         return missing(driver);
       }
-      drivers.add(at.amount());
+      driver
+          .filter(Value.Number.class::isInstance)
+          .ifPresent(at -> drivers.add(((Value.Number) at).amount()));
     }
-    return side(number, Limits.of(table, build).at(drivers));
+    return drivers.size() < table.drivers().size()
+        ? missing(Optional.of(new Value.NotTaken()))
+        : side(number, Limits.of(table, build).at(drivers));
   }
 
   private static Predicate<Cell> side(Value.Number number, Optional<Band> band) {

@@ -4,8 +4,10 @@ import com.microsoft.z3.ArithExpr;
 import com.microsoft.z3.BoolExpr;
 import com.microsoft.z3.Context;
 import com.microsoft.z3.RealSort;
+import io.faultwright.model.Bend;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition.Side;
+import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
@@ -14,12 +16,16 @@ import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.model.Reading;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Interval.End;
+import io.faultwright.quantity.Polyline;
+import io.faultwright.quantity.Polyline.Knot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -28,14 +34,12 @@ final class SolverSpace {
   private final Context context;
   private final Space space;
   private final KnowledgeBase knowledge;
-  private final BoolExpr ranges;
   private final Map<List<Integer>, BoolExpr> known = new HashMap<>();
 
   SolverSpace(Context context, Space space) {
     this.context = context;
     this.space = space;
     this.knowledge = space.knowledge();
-    this.ranges = ranges();
   }
 
   /** Whether every reading has a number on a path, and exists there. */
@@ -59,7 +63,7 @@ final class SolverSpace {
   /** That a point lies in the cells of a path. */
   BoolExpr point(int[] path) {
     BoolExpr[] parts = new BoolExpr[path.length];
-    parts[0] = ranges;
+    parts[0] = ranges(build(path));
     for (int axis = 1; axis < path.length; axis++) {
       int position = axis;
       parts[axis] =
@@ -68,11 +72,13 @@ final class SolverSpace {
     return context.mkAnd(parts);
   }
 
-  private BoolExpr ranges() {
+  private BoolExpr ranges(Build build) {
     BoolExpr all = context.mkTrue();
     for (Map.Entry<String, Reading> reading : knowledge.readings().entrySet()) {
       Domain.Measured domain = (Domain.Measured) reading.getValue().domain();
-      all = context.mkAnd(all, inside(value(reading.getKey()), domain.range()));
+      if (reading.getValue().derived().isEmpty()) {
+        all = context.mkAnd(all, inside(value(reading.getKey(), build), domain.range()));
+      }
     }
     return all;
   }
@@ -81,20 +87,70 @@ final class SolverSpace {
     Axis.Subject subject = space.axes().get(axis).subject();
     Cell cell = space.axes().get(axis).cells().get(path[axis]);
     return subject instanceof Axis.OfReading of
-        ? inside(value(of.reading()), ((Cell.Stretch) cell).interval())
+        ? context.mkAnd(
+            onCurves(of.reading(), build(path)),
+            inside(value(of.reading(), build(path)), ((Cell.Stretch) cell).interval()))
         : judged(((Axis.OfSide) subject).reading(), cell, build(path));
   }
 
-  private ArithExpr<RealSort> value(String reading) {
-    Reading definition = knowledge.readings().get(reading);
-    if (definition.derived().isEmpty()) {
-      return context.mkRealConst(reading);
+  private ArithExpr<RealSort> value(String reading, Build build) {
+    return knowledge
+        .readings()
+        .get(reading)
+        .derived()
+        .map(form -> sum(form, build))
+        .orElseGet(() -> context.mkRealConst(reading));
+  }
+
+  private ArithExpr<RealSort> sum(Derived form, Build build) {
+    ArithExpr<RealSort> sum = number(form.constant());
+    for (Map.Entry<String, BigFraction> term : form.terms().entrySet()) {
+      ArithExpr<RealSort> operand = value(term.getKey(), build);
+      sum = context.mkAdd(sum, context.mkMul(number(term.getValue()), operand));
     }
-    ArithExpr<RealSort> sum = number(definition.derived().get().constant());
-    for (Map.Entry<String, BigFraction> term : definition.derived().get().terms().entrySet()) {
-      sum = context.mkAdd(sum, context.mkMul(number(term.getValue()), value(term.getKey())));
+    for (Bend bend : form.bends()) {
+      ArithExpr<RealSort> height = height(curve(bend, build), sum(bend.argument(), build));
+      sum = context.mkAdd(sum, context.mkMul(number(bend.factor()), height));
     }
     return sum;
+  }
+
+  private static Polyline curve(Bend bend, Build build) {
+    return bend.curve().on(build.model().refrigerant()).orElseThrow();
+  }
+
+  /** One straight piece after the other. */
+  @SuppressWarnings("unchecked") // the solver gives back an expression of some sort
+  private ArithExpr<RealSort> height(Polyline curve, ArithExpr<RealSort> x) {
+    ArithExpr<RealSort> height = number(BigFraction.ZERO);
+    for (int i = curve.knots().size() - 2; i >= 0; i--) {
+      Knot from = curve.knots().get(i);
+      Knot to = curve.knots().get(i + 1);
+      BigFraction slope = to.y().subtract(from.y()).divide(to.x().subtract(from.x()));
+      ArithExpr<RealSort> piece =
+          context.mkAdd(
+              number(from.y()), context.mkMul(number(slope), context.mkSub(x, number(from.x()))));
+      height = (ArithExpr<RealSort>) context.mkITE(context.mkLe(x, number(to.x())), piece, height);
+    }
+    return height;
+  }
+
+  /** That a reading lies where all its curves have a height. */
+  private BoolExpr onCurves(String reading, Build build) {
+    BoolExpr all = context.mkTrue();
+    for (Derived form : knowledge.readings().get(reading).derived().stream().toList()) {
+      for (String operand : form.operands()) {
+        all = context.mkAnd(all, onCurves(operand, build));
+      }
+      for (Bend bend : form.bends()) {
+        Interval known =
+            Interval.closed(
+                curve(bend, build).knots().get(0).x(),
+                curve(bend, build).knots().get(curve(bend, build).knots().size() - 1).x());
+        all = context.mkAnd(all, inside(sum(bend.argument(), build), known));
+      }
+    }
+    return all;
   }
 
   private ArithExpr<RealSort> number(BigFraction value) {
@@ -129,7 +185,8 @@ final class SolverSpace {
       none = context.mkAnd(none, context.mkNot(place.here()));
       if (cell instanceof Cell.SideOf at) {
         any =
-            context.mkOr(any, context.mkAnd(place.here(), side(value(reading), place, at.side())));
+            context.mkOr(
+                any, context.mkAnd(place.here(), side(value(reading, build), place, at.side())));
       }
     }
     return cell instanceof Cell.NoFigure ? none : any;
@@ -170,7 +227,10 @@ final class SolverSpace {
                       context.mkTrue(), row.low().map(this::number), row.high().map(this::number)))
           .toList();
     }
-    ArithExpr<RealSort> driver = value(table.drivers().get(0));
+    if (table.drivers().size() > 1) {
+      return new SolverGrid(rows).places(build, table.drivers());
+    }
+    ArithExpr<RealSort> driver = value(table.drivers().get(0), build);
     return table.between().equals(Optional.of(Between.STEP))
         ? steps(rows, driver)
         : lines(rows, driver);
@@ -227,5 +287,115 @@ final class SolverSpace {
 
   private static BigFraction start(Interval at) {
     return at.low().orElseThrow().value();
+  }
+
+  /**
+   * A table along two readings, as the language's document tells it: points, straight lines between
+   * neighbours, and two triangles between four points, split from the low corner to the high one.
+   */
+  private final class SolverGrid {
+    private final Map<List<BigFraction>, Row> points = new HashMap<>();
+    private final SortedSet<BigFraction> columns = new TreeSet<>();
+    private final SortedSet<BigFraction> lines = new TreeSet<>();
+
+    SolverGrid(List<Row> rows) {
+      for (Row row : rows) {
+        BigFraction x = start(row.at().get(0));
+        BigFraction y = start(row.at().get(1));
+        points.put(List.of(x, y), row);
+        columns.add(x);
+        lines.add(y);
+      }
+    }
+
+    List<Place> places(Build build, List<String> drivers) {
+      ArithExpr<RealSort> x = value(drivers.get(0), build);
+      ArithExpr<RealSort> y = value(drivers.get(1), build);
+      List<Place> places = new ArrayList<>();
+      for (BigFraction x0 : columns) {
+        for (BigFraction y0 : lines) {
+          Step right = step(x, x0, columns);
+          Step up = step(y, y0, lines);
+          Step noX = new Step(x, x0, x0);
+          Step noY = new Step(y, y0, y0);
+          for (List<Step> way :
+              List.of(
+                  List.of(right, up), List.of(up, right), List.of(right, noY), List.of(up, noX))) {
+            List<BigFraction> a = List.of(x0, y0);
+            List<BigFraction> b = way.get(0) == right ? List.of(right.to, y0) : List.of(x0, up.to);
+            List<BigFraction> c =
+                List.of(way.contains(right) ? right.to : x0, way.contains(up) ? up.to : y0);
+            place(List.of(a, b, c), way).ifPresent(places::add);
+          }
+        }
+      }
+      return places;
+    }
+
+    private Step step(ArithExpr<RealSort> at, BigFraction from, SortedSet<BigFraction> line) {
+      return new Step(at, from, line.tailSet(from).stream().skip(1).findFirst().orElse(from));
+    }
+
+    /** From the first corner to the second by one step, to the third by the other. */
+    private Optional<Place> place(List<List<BigFraction>> corners, List<Step> way) {
+      if (!corners.stream().allMatch(points::containsKey)) {
+        return Optional.empty();
+      }
+      ArithExpr<RealSort> first = way.get(0).part();
+      ArithExpr<RealSort> second = way.get(1).part();
+      BoolExpr here =
+          context.mkAnd(
+              way.get(0).isOn(),
+              way.get(1).isOn(),
+              way.get(1).to.equals(way.get(1).from)
+                  ? context.mkTrue()
+                  : context.mkLe(second, first));
+      return Optional.of(
+          new Place(
+              here,
+              figure(corners, Row::low, first, second),
+              figure(corners, Row::high, first, second)));
+    }
+
+    private Optional<ArithExpr<RealSort>> figure(
+        List<List<BigFraction>> corners,
+        Function<Row, Optional<BigFraction>> limit,
+        ArithExpr<RealSort> first,
+        ArithExpr<RealSort> second) {
+      List<BigFraction> figures =
+          corners.stream().flatMap(corner -> limit.apply(points.get(corner)).stream()).toList();
+      if (figures.size() < corners.size()) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          context.mkAdd(
+              number(figures.get(0)),
+              context.mkMul(number(figures.get(1).subtract(figures.get(0))), first),
+              context.mkMul(number(figures.get(2).subtract(figures.get(1))), second)));
+    }
+  }
+
+  /** A way along one driver between neighbouring lines of a table; from a line to itself none. */
+  private final class Step {
+    private final ArithExpr<RealSort> at;
+    private final BigFraction from;
+    private final BigFraction to;
+
+    Step(ArithExpr<RealSort> at, BigFraction from, BigFraction to) {
+      this.at = at;
+      this.from = from;
+      this.to = to;
+    }
+
+    /** How much of it is gone, from 0 to 1. */
+    ArithExpr<RealSort> part() {
+      return from.equals(to)
+          ? number(BigFraction.ZERO)
+          : context.mkDiv(context.mkSub(at, number(from)), number(to.subtract(from)));
+    }
+
+    BoolExpr isOn() {
+      return inside(at, Interval.closed(from, to));
+    }
   }
 }

@@ -1,0 +1,2 @@
+/** What could be true of a machine while instruments are only so accurate. */
+package io.faultwright.analysis.tolerance;

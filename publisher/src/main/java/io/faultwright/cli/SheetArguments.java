@@ -1,0 +1,58 @@
+package io.faultwright.cli;
+
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.output.Refused;
+import io.faultwright.sheet.SheetFile;
+import io.faultwright.sheet.SheetFormat;
+import io.faultwright.source.SourceFile;
+import io.faultwright.source.Sources;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The files that {@code export} and {@code import} are given. */
+final class SheetArguments {
+  private SheetArguments() {}
+
+  /**
+   * What the ending of a file says.
+   *
+   * @throws Refused where it says nothing
+   */
+  static SheetFormat format(Path file) {
+    return SheetFormat.of(file.toString())
+        .orElseThrow(
+            () ->
+                new Refused(
+                    "`" + file + "` is neither .xlsx nor .csv",
+                    "give a file name with one of these endings; spreadsheet programs save both"));
+  }
+
+  /**
+   * The sheets of a file.
+   *
+   * @throws Unreadable where it is not there, or not what its ending says
+   */
+  static SheetFile read(Path file, SheetFormat format) {
+    String name = file.toString().replace('\\', '/');
+    return SheetFile.read(name, InputFile.bytes(file), format);
+  }
+
+  /** The text of a file of the knowledge base, byte for byte. */
+  static String unchanged(Path file, String path, Sources sources) {
+    try {
+      String raw = Files.readString(file);
+      if (sources.find(path).filter(SourceFile.of(path, raw)::equals).isPresent()) {
+        return raw;
+      }
+    } catch (IOException trouble) {
+      throw new UncheckedIOException(trouble);
+    }
+    throw new Unreadable(
+        List.of(
+            new Problem(List.of(), "`" + path + "` was changed while it was read", "start again")));
+  }
+}
