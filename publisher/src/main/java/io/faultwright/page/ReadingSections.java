@@ -74,7 +74,10 @@ final class ReadingSections {
 
   private List<Fact> measured(Reading reading, Measured measured) {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Range", desk.words().interval(reading.id(), measured.range())));
+    facts.add(
+        desk.uses().needsRefrigerant(reading)
+            ? new Fact("Unit", desk.words().unit(reading.id()))
+            : new Fact("Range", desk.words().interval(reading.id(), measured.range())));
     desk.words().resolution(reading.id()).ifPresent(step -> facts.add(new Fact("Read to", step)));
     return facts;
   }

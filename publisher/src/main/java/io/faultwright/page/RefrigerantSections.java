@@ -47,7 +47,8 @@ final class RefrigerantSections {
 
   private List<Fact> facts(Refrigerant refrigerant, List<SaturationTable> tables) {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Safety class", refrigerant.safety().name()));
+    facts.add(
+        new Fact("Safety", "Class " + refrigerant.safety().name() + " of ASHRAE 34 and ISO 817"));
     facts.add(new Fact("Models", models(refrigerant)));
     Interval known = SaturationTable.known(refrigerant);
     facts.add(

@@ -26,7 +26,6 @@ final class SaturationTable {
   private static final Unit GAUGE = unit("bar(g)");
   private static final Unit ABSOLUTE = unit("bar(a)");
   private static final Unit METRE = unit("m");
-  private static final BigFraction TENTH = BigFraction.of(1, 10);
 
   /** The useful range, °C. */
   private static final Interval USEFUL = Interval.closed(BigFraction.of(-50), BigFraction.of(60));
@@ -67,9 +66,14 @@ final class SaturationTable {
         altitude());
   }
 
-  /** For instance {@code -60 to 67.1 °C}. */
+  /** Whole degrees within a stretch, for instance {@code -60 to 67 °C}. */
   String stretch(Interval celsius) {
-    return temperature(low(celsius)) + " to " + temperature(high(celsius)) + " " + symbol(CELSIUS);
+    Unit shown = Units.in(CELSIUS, system);
+    return CELSIUS.convert(low(celsius), shown).intValue()
+        + " to "
+        + CELSIUS.convert(high(celsius), shown).intValue()
+        + " "
+        + shown;
   }
 
   /** Steps of 2 °C or of 5 °F, as °C. */
@@ -132,16 +136,13 @@ final class SaturationTable {
   }
 
   private String temperature(BigFraction celsius) {
-    return Decimals.show(
-        Rounding.to(TENTH).shown(CELSIUS.convert(celsius, Units.in(CELSIUS, system))));
+    return Decimals.show(CELSIUS.convert(celsius, Units.in(CELSIUS, system)));
   }
 
-  /** Rounded for an instrument that reads to a tenth, or to one psi. */
+  /** To a hundredth of a bar, a tenth of a psi or of a kelvin. */
   private String shown(BigFraction value, Unit unit) {
     Unit to = Units.in(unit, system);
-    boolean coarse = to.symbol().startsWith("psi");
-    return Decimals.show(
-        Rounding.to(coarse ? BigFraction.ONE : TENTH).shown(unit.convert(value, to)));
+    return Rounding.column(unit.convert(value, to), to.symbol().startsWith("bar") ? 2 : 1);
   }
 
   private String symbol(Unit unit) {
