@@ -13,6 +13,9 @@ import java.util.Set;
  * @param covers kinds of access to which it belongs by itself
  */
 public record Caution(String id, Place place, Signal signal, String text, Set<Access> covers) {
+  /** Id of the caution that belongs to every flammable refrigerant. */
+  public static final String FLAMMABLE_REFRIGERANT = "flammable-refrigerant";
+
   /** Signal words (ANSI Z535.6), gravest first. */
   public enum Signal {
     DANGER,

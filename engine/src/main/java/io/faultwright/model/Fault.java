@@ -16,6 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param remedy what to do, in order
  * @param verify how to see that the repair worked, in order
  * @param parts ids of spare parts
+ * @param nameplate labels of the nameplate data that the remedy needs, in the written order
  * @param cautions ids of the cautions to show before the remedy
  * @param frequency how often it is met, relative to the other faults
  * @param guide id of the page that explains it
@@ -29,6 +30,7 @@ public record Fault(
     List<Step> remedy,
     List<Step> verify,
     SortedSet<String> parts,
+    List<String> nameplate,
     SortedSet<String> cautions,
     BigFraction frequency,
     Optional<String> guide,
@@ -37,6 +39,7 @@ public record Fault(
     remedy = List.copyOf(remedy);
     verify = List.copyOf(verify);
     parts = Sorted.set(parts);
+    nameplate = List.copyOf(nameplate);
     cautions = Sorted.set(cautions);
   }
 

@@ -4,6 +4,8 @@ import io.faultwright.source.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * A published model.
@@ -26,9 +28,26 @@ public record Model(
     List<Version> software,
     Optional<String> refrigerant,
     SortedMap<String, String> data) {
+  /** The label under which the nameplate says the refrigerant. */
+  public static final String REFRIGERANT = "refrigerant";
+
   public Model {
     options = Sorted.copy(options);
     software = List.copyOf(software);
     data = Sorted.copy(data);
+  }
+
+  /** What the nameplate says under a label: the refrigerant, or a line of the data. */
+  public Optional<String> nameplate(String label) {
+    return label.equals(REFRIGERANT) && refrigerant.isPresent()
+        ? refrigerant
+        : Optional.ofNullable(data.get(label));
+  }
+
+  /** Every label under which the nameplate says something. */
+  public SortedSet<String> labels() {
+    SortedSet<String> labels = new TreeSet<>(data.keySet());
+    refrigerant.ifPresent(known -> labels.add(REFRIGERANT));
+    return labels;
   }
 }

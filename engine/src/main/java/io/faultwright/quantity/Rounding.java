@@ -50,6 +50,16 @@ public final class Rounding {
     return power;
   }
 
+  /**
+   * The nearest figure with so many decimals, trailing zeros included, for the columns of a table
+   * of properties; thresholds are never rounded so.
+   */
+  public static String column(BigFraction amount, int decimals) {
+    return new BigDecimal(amount.getNumerator())
+        .divide(new BigDecimal(amount.getDenominator()), decimals, RoundingMode.HALF_UP)
+        .toPlainString();
+  }
+
   /** What an instrument in this unit reads to. */
   public BigFraction step() {
     return step;

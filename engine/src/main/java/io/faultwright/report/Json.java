@@ -10,7 +10,9 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /** Writes JSON with fields in a fixed order and line feeds on every system. */
 final class Json {
@@ -46,6 +48,15 @@ final class Json {
       json.writeString(value);
     }
     json.writeEndArray();
+  }
+
+  static void texts(JsonGenerator json, String field, SortedMap<String, String> texts)
+      throws IOException {
+    json.writeObjectFieldStart(field);
+    for (Map.Entry<String, String> text : texts.entrySet()) {
+      json.writeStringField(text.getKey(), text.getValue());
+    }
+    json.writeEndObject();
   }
 
   static void optional(JsonGenerator json, String field, Optional<String> value)

@@ -14,11 +14,13 @@ public final class TraceJson {
   private final TestWords tests;
   private final NoteWords noteWords;
   private final BorderlineJson borderlines;
+  private final NameplateFigures nameplates;
 
   public TraceJson(KnowledgeBase kb) {
     this.tests = new TestWords(kb);
     this.noteWords = new NoteWords(kb);
     this.borderlines = new BorderlineJson(kb);
+    this.nameplates = new NameplateFigures(kb);
   }
 
   public String write(RunReport report, boolean explain) {
@@ -46,6 +48,7 @@ public final class TraceJson {
     json.writeStringField("symptom", trace.symptom());
     json.writeStringField("status", trace.status().word());
     Json.strings(json, "answers", trace.answers().stream().map(RuleText::answer).toList());
+    Json.texts(json, "nameplate", nameplates.of(run));
     json.writeBooleanField("contradictory", trace.contradictory());
     Json.strings(json, "stillPossible", trace.stillPossible());
     Json.strings(json, "ruledOut", trace.ruledOut());

@@ -20,6 +20,7 @@ public final class TraceText {
   private final RuleWords ruleWords;
   private final NoteWords noteWords;
   private final BorderlineWords borderlines;
+  private final NameplateFigures nameplates;
   private final Ink ink;
 
   public TraceText(KnowledgeBase kb, Ink ink) {
@@ -28,6 +29,7 @@ public final class TraceText {
     this.ruleWords = new RuleWords(kb);
     this.noteWords = new NoteWords(kb);
     this.borderlines = new BorderlineWords(kb);
+    this.nameplates = new NameplateFigures(kb);
     this.ink = ink;
   }
 
@@ -43,7 +45,7 @@ public final class TraceText {
         + ": "
         + Columns.printable(wording.symptom(trace.symptom()))
         + "\n"
-        + outcome(trace)
+        + outcome(run)
         + Block.of(
             "note", trace.notes().stream().flatMap(n -> noteWords.lines(n).stream()).toList())
         + Block.of("borderline", run.borderline().map(borderlines::lines).orElse(List.of()))
@@ -52,11 +54,13 @@ public final class TraceText {
         + "\n";
   }
 
-  private String outcome(Trace trace) {
+  private String outcome(CaseRun run) {
+    Trace trace = run.trace();
     return (trace.answers().isEmpty() || trace.contradictory()
             ? Block.of("outcome", StatusWords.of(trace))
             : "")
         + Block.of("answer", trace.answers().stream().map(this::answer).toList())
+        + Block.of("nameplate", nameplates.line(run))
         + Block.of("still possible", faults(trace.stillPossible()))
         + Block.of("ruled out", faults(trace.ruledOut()))
         + Block.of("next", trace.next().map(this::ask).orElse(""));

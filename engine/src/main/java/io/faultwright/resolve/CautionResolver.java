@@ -17,7 +17,6 @@ import java.util.TreeMap;
 
 /** Reads the section {@code cautions}. */
 final class CautionResolver {
-  private static final String FLAMMABLE = "flammable-refrigerant";
   private static final List<String> KEYS = List.of("signal", "text", "covers");
   private static final List<String> SIGNALS =
       Arrays.stream(Signal.values()).map(signal -> signal.name().toLowerCase(Locale.ROOT)).toList();
@@ -53,7 +52,7 @@ final class CautionResolver {
         .map(
             written ->
                 new Caution(
-                    FLAMMABLE,
+                    Caution.FLAMMABLE_REFRIGERANT,
                     written.place(),
                     Signal.WARNING,
                     "Models with "

@@ -20,6 +20,7 @@ final class FaultResolver {
           "remedy",
           "verify",
           "parts",
+          "nameplate",
           "cautions",
           "frequency",
           "guide",
@@ -29,11 +30,14 @@ final class FaultResolver {
   private final Context context;
   private final ConditionResolver equipment;
   private final StepResolver steps;
+  private final NameplateLabels labels;
 
-  FaultResolver(Context context, ConditionResolver equipment, CautionRule cautions) {
+  FaultResolver(
+      Context context, ConditionResolver equipment, CautionRule cautions, NameplateLabels labels) {
     this.context = context;
     this.equipment = equipment;
     this.steps = new StepResolver(context, cautions);
+    this.labels = labels;
   }
 
   SortedMap<String, Fault> resolveAll() {
@@ -44,6 +48,7 @@ final class FaultResolver {
 
   private Fault resolve(Definition definition) {
     Fields fields = Fields.of(definition, KEYS, context.problems());
+    Condition applies = fields.read("applies", equipment::all, Condition.ALWAYS);
     return new Fault(
         definition.id(),
         definition.place(),
@@ -52,10 +57,11 @@ final class FaultResolver {
         steps.steps(fields, "remedy"),
         steps.steps(fields, "verify"),
         context.names().references(Kind.PART, fields.oneOrMore("parts")),
+        labels.read(fields.oneOrMore("nameplate"), applies),
         new TreeSet<>(context.names().references(Kind.CAUTION, fields.oneOrMore("cautions"))),
         fields.scalar("frequency").map(this::frequency).orElse(BigFraction.ONE),
         fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
-        fields.read("applies", equipment::all, Condition.ALWAYS));
+        applies);
   }
 
   private BigFraction frequency(Scalar written) {

@@ -66,7 +66,10 @@ public final class Resolver {
         new ReadingResolver(context, equipment, facts, cautionRule).resolveAll();
     readings.values().forEach(subjects::add);
     SortedMap<String, LimitsTable> limits = new LimitsResolver(context, subjects).resolveAll();
-    SortedMap<String, Fault> faults = new FaultResolver(context, facts, cautionRule).resolveAll();
+    Optional<Equipment> known = Optional.of(equipment).filter(one -> sound);
+    SortedMap<String, Fault> faults =
+        new FaultResolver(context, facts, cautionRule, new NameplateLabels(problems, known))
+            .resolveAll();
     SortedMap<String, Symptom> symptoms =
         new SymptomResolver(context, facts, situation).resolveAll();
     if (sound) {
@@ -74,8 +77,7 @@ public final class Resolver {
     }
     SortedMap<String, Never> nevers = new NeverResolver(context, situation).resolveAll();
     SortedMap<String, Case> cases =
-        new CaseResolver(context, subjects, symptoms, Optional.of(equipment).filter(one -> sound))
-            .resolveAll();
+        new CaseResolver(context, subjects, symptoms, known).resolveAll();
     return new KnowledgeBase(
         handbook,
         equipment,

@@ -42,6 +42,20 @@ final class Amounts {
     return Display.join(display.column(value, scale), Figure::number);
   }
 
+  /** Both ends of a stretch for a column whose heading says {@link #unit}. */
+  String numbers(Optional<BigFraction> low, Optional<BigFraction> high, Scale scale) {
+    if (low.isEmpty() || high.isEmpty()) {
+      return low.map(end -> "from " + number(end, scale))
+          .or(() -> high.map(end -> "up to " + number(end, scale)))
+          .orElse("no limit");
+    }
+    List<Figure> from = display.column(low.get(), scale);
+    List<Figure> to = display.column(high.get(), scale);
+    return Display.join(
+        IntStream.range(0, from.size()).boxed().toList(),
+        i -> from.get(i).number() + "\u00A0–\u00A0" + to.get(i).number());
+  }
+
   /** The unit, or both. */
   String unit(Scale scale) {
     return Display.join(display.units(scale.unit()), Unit::symbol);

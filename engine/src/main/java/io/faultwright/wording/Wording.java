@@ -103,6 +103,13 @@ public final class Wording {
   }
 
   /**
+   * Two ends without their unit: {@code 8 – 10}, or {@code up to 10} where one of them is absent.
+   */
+  public String numbers(String reading, Optional<BigFraction> low, Optional<BigFraction> high) {
+    return amounts.numbers(low, high, subjects.scale(reading));
+  }
+
+  /**
    * A figure of the equipment's data, such as a charge of {@code 1.1 kg}; other texts as they are.
    */
   public String figure(String text) {

@@ -68,6 +68,26 @@ public final class KnowledgeBaseBuilder {
     return this;
   }
 
+  /** Adds a line to the nameplate of a model that stands before it. */
+  public KnowledgeBaseBuilder data(String model, String label, String text) {
+    models.computeIfPresent(
+        model,
+        (id, old) -> {
+          SortedMap<String, String> data = new TreeMap<>(old.data());
+          data.put(label, text);
+          return new Model(
+              id,
+              old.place(),
+              old.title(),
+              old.family(),
+              old.options(),
+              old.software(),
+              old.refrigerant(),
+              data);
+        });
+    return this;
+  }
+
   public KnowledgeBaseBuilder choice(String id, String... values) {
     return reading(id, new Domain.Choice(named(values), false));
   }
@@ -169,7 +189,8 @@ public final class KnowledgeBaseBuilder {
     return this;
   }
 
-  public KnowledgeBaseBuilder fault(String id) {
+  /** A fault whose remedy needs these lines of the nameplate. */
+  public KnowledgeBaseBuilder fault(String id, String... nameplate) {
     faults.put(
         id,
         new Fault(
@@ -180,6 +201,7 @@ public final class KnowledgeBaseBuilder {
             List.of(),
             List.of(),
             new TreeSet<>(),
+            List.of(nameplate),
             new TreeSet<>(),
             BigFraction.ONE,
             Optional.empty(),

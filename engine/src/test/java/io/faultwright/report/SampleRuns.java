@@ -39,6 +39,8 @@ final class SampleRuns {
             .option("defrost", "hot-gas", "electric")
             .model("FL-12G1", "fell", Map.of("defrost", "hot-gas"), "1.4", "2.9", "2.10")
             .model("FL-12E1", "fell", Map.of("defrost", "electric"))
+            .data("FL-12G1", "charge", "1.1 kg")
+            .data("FL-12G1", "supply", "230 V 1~ 50 Hz")
             .choice("ice", "untouched", "loose", "none")
             .choice("cooling", "normal", "weak")
             .yesNo("fan")
@@ -50,6 +52,7 @@ final class SampleRuns {
                     .at(Condition.ALWAYS, "31", "12", "15")
                     .build())
             .symptom(iceLeft())
+            .fault("valve-restricted", "charge")
             .symptom(symptom("room-warm").concludes("weak", is("cooling", "weak"), "low-charge"));
     cases(base);
     return base.build();

@@ -171,6 +171,7 @@ public final class SampleBase {
         List.of(),
         List.of(),
         Sorted.set(List.of()),
+        List.of(),
         Sorted.set(List.of()),
         BigFraction.ONE,
         Optional.empty(),

@@ -11,6 +11,7 @@ import java.util.List;
  * @param readings how each is taken
  * @param faults with their repairs
  * @param guides pages of prose
+ * @param refrigerants pressure and temperature of each
  * @param equipment families, options, models, nameplate
  * @param safety cautions and disclaimer
  * @param findings in drafts, one; else none
@@ -24,6 +25,7 @@ public record Book(
     List<ReadingSection> readings,
     List<FaultSection> faults,
     List<GuideSection> guides,
+    List<RefrigerantSection> refrigerants,
     EquipmentSection equipment,
     SafetySection safety,
     List<FindingsSection> findings,

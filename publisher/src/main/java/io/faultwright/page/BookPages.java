@@ -34,6 +34,7 @@ public final class BookPages {
         Written.order(kb.guides().values(), Guide::place).stream()
             .map(guide -> new GuideSections(desk, edition.pictures().keySet()).of(guide, 4))
             .toList(),
+        new RefrigerantSections(desk).all(),
         new EquipmentSections(desk).section(),
         new SafetySections(desk).section(),
         edition.draft() ? List.of(new FindingsSections(desk).of(edition.findings())) : List.of(),

@@ -9,6 +9,7 @@ public sealed interface Content
         FaultSection,
         ReadingSection,
         GuideSection,
+        RefrigerantSection,
         EquipmentSection,
         SafetySection,
         IndexSection,

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param about a sentence or two
  * @param applies equipment that can have it; empty for all
  * @param cautions before everything
+ * @param nameplate figures of the nameplate that the repair needs, if any
  * @param remedy the repair, in order
  * @param verify how to see that it worked, in order
  * @param parts spare parts with their order numbers
@@ -25,9 +26,26 @@ public record FaultSection(
     String about,
     List<Clause> applies,
     List<CautionPanel> cautions,
+    Optional<Plate> nameplate,
     List<Step> remedy,
     List<Step> verify,
     List<Fact> parts,
     Optional<Link> guide,
     List<Link> symptoms)
-    implements Content {}
+    implements Content {
+  /**
+   * Figures of the nameplate.
+   *
+   * @param columns labels of the figures
+   * @param rows models with equal figures together, in the written order
+   */
+  public record Plate(List<String> columns, List<PlateRow> rows) {}
+
+  /**
+   * Models that have the same figures.
+   *
+   * @param models their numbers
+   * @param cells one for each column
+   */
+  public record PlateRow(List<String> models, List<String> cells) {}
+}

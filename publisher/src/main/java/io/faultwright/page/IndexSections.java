@@ -56,6 +56,8 @@ final class IndexSections {
             desk.kb().readings().keySet().stream()
                 .map(id -> new Entry(links.reading(id), "reading")),
             desk.kb().guides().keySet().stream().map(id -> new Entry(links.guide(id), "guide")),
+            links.refrigerants(desk.uses().refrigerants()).stream()
+                .map(link -> new Entry(link, "refrigerant")),
             desk.kb().equipment().models().keySet().stream().map(this::model))
         .flatMap(entries -> entries);
   }

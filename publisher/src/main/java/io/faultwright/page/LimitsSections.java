@@ -1,9 +1,14 @@
 package io.faultwright.page;
 
+import io.faultwright.model.Condition;
+import io.faultwright.model.Condition.OneOf;
+import io.faultwright.model.Condition.Test;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Between;
 import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Version;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -12,6 +17,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Tables of limits as printed. */
 final class LimitsSections {
+  private static final int NAMED_VERSIONS = 6;
+
   private final Desk desk;
   private final Clauses clauses;
 
@@ -22,12 +29,14 @@ final class LimitsSections {
 
   LimitsSection of(LimitsTable table) {
     Reading reading = desk.kb().readings().get(table.reading());
+    boolean grid = LimitsGrids.fit(table);
     return new LimitsSection(
         reading.title() + unit(reading),
         Stream.concat(
                 table.by().stream().map(desk.words()::subject), Stream.of("Not below", "Not above"))
             .toList(),
-        table.rows().stream().map(row -> cells(table, row)).toList(),
+        grid ? List.of() : table.rows().stream().map(row -> cells(table, row)).toList(),
+        grid ? new LimitsGrids(desk, table).grids(row -> equipment(table, row)) : List.of(),
         between(table));
   }
 
@@ -42,6 +51,15 @@ final class LimitsSections {
         .toList();
   }
 
+  /** What a row holds for, on one line; empty for all equipment. */
+  private String equipment(LimitsTable table, Row row) {
+    return table.by().stream()
+        .filter(column -> !table.drivers().contains(column))
+        .filter(column -> !Clauses.about(row.builds(), column).isEmpty())
+        .map(column -> desk.words().subject(column) + ": " + cell(table, row, column))
+        .collect(Collectors.joining("; "));
+  }
+
   private String cell(LimitsTable table, Row row, String column) {
     int driver = table.drivers().indexOf(column);
     if (driver >= 0) {
@@ -49,9 +67,20 @@ final class LimitsSections {
     }
     String words =
         Clauses.about(row.builds(), column).stream()
-            .map(part -> clauses.value(part, column))
+            .map(part -> versions(part, column).orElseGet(() -> clauses.value(part, column)))
             .collect(Collectors.joining("; "));
     return words.isEmpty() ? "any" : words;
+  }
+
+  /** A few versions of the software by name, so that the one in hand is found at a glance. */
+  private static Optional<String> versions(Condition part, String column) {
+    return Optional.of(part)
+        .filter(line -> column.equals(Equipment.SOFTWARE))
+        .flatMap(line -> line instanceof Test test ? Optional.of(test.pattern()) : Optional.empty())
+        .flatMap(pattern -> pattern instanceof OneOf some ? Optional.of(some) : Optional.empty())
+        .filter(some -> some.values().size() <= NAMED_VERSIONS)
+        .map(some -> some.values().stream().map(Version::new).sorted().map(Version::text))
+        .map(texts -> texts.collect(Collectors.joining(", ")));
   }
 
   private String number(LimitsTable table, Optional<BigFraction> value) {
@@ -64,7 +93,9 @@ final class LimitsSections {
       return "";
     }
     return table.between().equals(Optional.of(Between.INTERPOLATE))
-        ? between(drivers) + " Outside the rows: no limits are known."
+        ? between(drivers)
+            + (drivers.size() == 1 ? " Outside the rows" : " Outside the table")
+            + ": no limits are known."
         : "Each row holds over its own stretch of "
             + String.join(" and ", drivers)
             + "; a shared end belongs to the upper row.";
@@ -73,7 +104,7 @@ final class LimitsSections {
   private static String between(List<String> drivers) {
     return drivers.size() == 1
         ? "Between two rows: on the straight line between them."
-        : "Between rows: first along "
+        : "Between two values: go first along "
             + drivers.get(0)
             + " or "
             + drivers.get(1)

@@ -2,6 +2,7 @@ package io.faultwright.page;
 
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.Target.Kind;
+import io.faultwright.quantity.Refrigerant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +59,12 @@ final class Links {
 
   Link guide(String id) {
     return new Link(kb.guides().get(id).title(), href(Kind.GUIDE, id));
+  }
+
+  List<Link> refrigerants(Collection<Refrigerant> refrigerants) {
+    return refrigerants.stream()
+        .map(one -> new Link(RefrigerantSections.title(one), href(Kind.REFRIGERANT, one.id())))
+        .toList();
   }
 
   Optional<Link> guide(Optional<String> id) {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param cautions before the steps
  * @param how the steps
  * @param limits low and high
+ * @param refrigerants the tables it is computed with
  * @param guide the page that explains it
  * @param symptoms where it is used
  */
@@ -30,6 +31,7 @@ public record ReadingSection(
     List<CautionPanel> cautions,
     List<String> how,
     Optional<LimitsSection> limits,
+    List<Link> refrigerants,
     Optional<Link> guide,
     List<Link> symptoms)
     implements Content {}

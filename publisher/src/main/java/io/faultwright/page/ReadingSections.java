@@ -7,6 +7,7 @@ import io.faultwright.model.NamedValue;
 import io.faultwright.model.Reading;
 import io.faultwright.page.Target.Kind;
 import io.faultwright.quantity.Decimals;
+import io.faultwright.quantity.Refrigerant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -41,8 +42,22 @@ final class ReadingSections {
         new Cautions(desk).of(reading.cautions()),
         reading.how(),
         Optional.ofNullable(desk.kb().limits().get(reading.id())).map(new LimitsSections(desk)::of),
+        desk.links().refrigerants(refrigerants(reading)),
         desk.links().guide(reading.guide()),
         desk.links().symptoms(desk.uses().symptomsWithReading(reading.id())));
+  }
+
+  /** Those of the models on which it can be taken. */
+  private List<Refrigerant> refrigerants(Reading reading) {
+    return desk.uses().needsRefrigerant(reading)
+        ? desk.uses().refrigerants().stream().filter(one -> isOn(reading, one)).toList()
+        : List.of();
+  }
+
+  private boolean isOn(Reading reading, Refrigerant refrigerant) {
+    return desk.kb().equipment().builds().stream()
+        .filter(build -> build.satisfies(reading.applies()))
+        .anyMatch(b -> b.model().refrigerant().equals(Optional.of(refrigerant.id())));
   }
 
   private List<Fact> facts(Reading reading) {
@@ -59,7 +74,10 @@ final class ReadingSections {
 
   private List<Fact> measured(Reading reading, Measured measured) {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Range", desk.words().interval(reading.id(), measured.range())));
+    facts.add(
+        desk.uses().needsRefrigerant(reading)
+            ? new Fact("Unit", desk.words().unit(reading.id()))
+            : new Fact("Range", desk.words().interval(reading.id(), measured.range())));
     desk.words().resolution(reading.id()).ifPresent(step -> facts.add(new Fact("Read to", step)));
     return facts;
   }

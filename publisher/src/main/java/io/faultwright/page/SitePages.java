@@ -47,6 +47,14 @@ public final class SitePages {
                             reading.id(),
                             reading.title(),
                             at -> new ReadingSections(at).of(reading))),
+            desk.uses().refrigerants().stream()
+                .map(
+                    one ->
+                        page(
+                            Kind.REFRIGERANT,
+                            one.id(),
+                            RefrigerantSections.title(one),
+                            at -> new RefrigerantSections(at).of(one))),
             kb.guides().values().stream()
                 .map(
                     guide ->

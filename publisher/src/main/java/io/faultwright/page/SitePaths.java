@@ -24,7 +24,7 @@ public final class SitePaths {
   public static String file(Target target) {
     return switch (target.kind()) {
       case START -> "index.html";
-      case SYMPTOM, FAULT, READING, GUIDE ->
+      case SYMPTOM, FAULT, READING, GUIDE, REFRIGERANT ->
           target.kind().word() + "/" + fileName(target.id()) + ".html";
       case EQUIPMENT, FAMILY, OPTION, MODEL -> "equipment.html";
       case SAFETY, CAUTION -> "safety.html";

@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param complaints every symptom, in the written order
  * @param families the symptoms by family
+ * @param refrigerants their tables of pressure and temperature
  * @param welcome the start guide, or nothing
  * @param changes what changed since an earlier revision, if that is told
  * @param book the whole handbook as one file, if it is published
@@ -18,6 +19,7 @@ import java.util.Optional;
 public record StartSection(
     List<Complaint> complaints,
     List<FamilyItem> families,
+    List<Link> refrigerants,
     Html welcome,
     Optional<Link> changes,
     Optional<Link> book,

@@ -27,6 +27,7 @@ final class StartSections {
         Written.order(desk.kb().equipment().families().values(), Family::place).stream()
             .map(this::family)
             .toList(),
+        desk.links().refrigerants(desk.uses().refrigerants()),
         welcome(handbook.start()),
         edition.since().map(since -> changes(since)),
         edition.pdf() ? Optional.of(book()) : Optional.empty(),

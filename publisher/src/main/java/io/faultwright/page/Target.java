@@ -24,6 +24,7 @@ public record Target(Kind kind, String id) {
     FAULT,
     READING,
     GUIDE,
+    REFRIGERANT,
     EQUIPMENT,
     FAMILY,
     OPTION,

@@ -1,12 +1,18 @@
 package io.faultwright.page;
 
 import io.faultwright.model.Answer;
+import io.faultwright.model.Derived;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Symptom;
+import io.faultwright.quantity.Refrigerant;
+import io.faultwright.quantity.Unit;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -65,6 +71,40 @@ final class Uses {
             .filter(entry -> entry.getValue().contains(id))
             .map(java.util.Map.Entry::getKey)
             .toList());
+  }
+
+  /**
+   * Ids of readings that are computed with the refrigerant of the machine, in the written order.
+   */
+  List<String> readingsWithRefrigerant() {
+    return Written.order(kb.readings().values(), Reading::place).stream()
+        .filter(this::needsRefrigerant)
+        .map(Reading::id)
+        .toList();
+  }
+
+  boolean needsRefrigerant(Reading reading) {
+    return reading.derived().filter(Derived::needsRefrigerant).isPresent()
+        || reading.operands().stream().map(kb.readings()::get).anyMatch(this::needsRefrigerant);
+  }
+
+  /** The refrigerants of the models, where some reading is computed with them. */
+  Collection<Refrigerant> refrigerants() {
+    return readingsWithRefrigerant().isEmpty() ? List.of() : kb.equipment().refrigerants().values();
+  }
+
+  /** Whether the pressures that these readings are computed from are written in psi or inHg. */
+  boolean writtenInUs() {
+    return readingsWithRefrigerant().stream()
+        .flatMap(id -> kb.readings().get(id).operands().stream())
+        .flatMap(id -> unit(kb.readings().get(id)).stream())
+        .anyMatch(unit -> unit.symbol().startsWith("psi") || unit.symbol().startsWith("inHg"));
+  }
+
+  private static Optional<Unit> unit(Reading reading) {
+    return reading
+        .domain()
+        .match(measured -> Optional.of(measured.unit()), choice -> Optional.empty());
   }
 
   /** Readings that show a caution. */

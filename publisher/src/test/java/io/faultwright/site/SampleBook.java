@@ -223,6 +223,7 @@ final class SampleBook {
                   step("Evacuate and recharge.", "refrigerant-circuit", "live-voltage")),
               List.of(step("Start a defrost and watch the coil."), step("Read the pressure.")),
               Sorted.set(List.of("defrost-valve")),
+              List.of(t("charge")),
               Sorted.set(List.of("goods")),
               BigFraction.ONE,
               Optional.empty(),

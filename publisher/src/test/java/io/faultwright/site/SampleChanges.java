@@ -79,6 +79,7 @@ final class SampleChanges {
         List.of(),
         fault.verify(),
         fault.parts(),
+        fault.nameplate(),
         fault.cautions(),
         fault.frequency(),
         fault.guide(),

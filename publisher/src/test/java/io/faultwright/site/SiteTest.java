@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
@@ -17,24 +15,17 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
-import org.xml.sax.SAXException;
 
 class SiteTest {
-  /** The checker does not know that {@code 'self'} is the folder; the browser test does. */
-  private static final String SELF =
-      "Resource violates Content Security Policy (meta tag): external stylesheet";
-
   @TempDir static Path temp;
   private static Published site;
 
@@ -84,21 +75,14 @@ class SiteTest {
   @TestFactory
   List<DynamicTest> pagesAreValidHtml() {
     return site.pages()
-        .map(path -> DynamicTest.dynamicTest(path, () -> assertEquals(List.of(), errors(path))))
+        .map(
+            path ->
+                DynamicTest.dynamicTest(
+                    path,
+                    () ->
+                        assertEquals(
+                            List.of(), HtmlCheck.errors(temp.resolve("site").resolve(path)))))
         .toList();
-  }
-
-  /** What the W3C's checker says against a page. */
-  private static List<String> errors(String path) throws IOException, SAXException {
-    EmbeddedValidator validator = new EmbeddedValidator();
-    validator.setOutputFormat(EmbeddedValidator.OutputFormat.JSON);
-    String report = validator.validate(temp.resolve("site").resolve(path));
-    List<String> errors = new ArrayList<>();
-    for (JsonNode message : new ObjectMapper().readTree(report).get("messages")) {
-      errors.add(message.get("message").asText() + " near " + message.path("extract").asText());
-    }
-    errors.removeIf(error -> error.startsWith(SELF));
-    return errors;
   }
 
   @TestFactory

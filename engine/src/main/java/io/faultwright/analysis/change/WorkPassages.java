@@ -113,6 +113,7 @@ final class WorkPassages {
         .put(
             Concern.WORK, "verification", steps(fault.verify(), true), steps(fault.verify(), false))
         .lines("parts", fault.parts())
+        .lines("nameplate", fault.nameplate())
         .lines("cautions", fault.cautions())
         .put(Concern.WORK, "applies", keys.of(fault.applies()), words.condition(fault.applies()))
         .text("title", fault.title())

@@ -1,0 +1,31 @@
+package io.faultwright.site;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import nu.validator.client.EmbeddedValidator;
+import org.xml.sax.SAXException;
+
+/** What the W3C's checker says against a page. */
+final class HtmlCheck {
+  /** The checker does not know that {@code 'self'} is the folder; the browser test does. */
+  private static final String SELF =
+      "Resource violates Content Security Policy (meta tag): external stylesheet";
+
+  private HtmlCheck() {}
+
+  static List<String> errors(Path page) throws IOException, SAXException {
+    EmbeddedValidator validator = new EmbeddedValidator();
+    validator.setOutputFormat(EmbeddedValidator.OutputFormat.JSON);
+    String report = validator.validate(page);
+    List<String> errors = new ArrayList<>();
+    for (JsonNode message : new ObjectMapper().readTree(report).get("messages")) {
+      errors.add(message.get("message").asText() + " near " + message.path("extract").asText());
+    }
+    errors.removeIf(error -> error.startsWith(SELF));
+    return errors;
+  }
+}
