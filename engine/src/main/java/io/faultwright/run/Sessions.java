@@ -5,21 +5,17 @@ import io.faultwright.compile.Facts;
 import io.faultwright.compile.View;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import org.drools.core.impl.RuleBaseFactory;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.KieSessionConfiguration;
-import org.kie.api.runtime.conf.ThreadSafeOption;
 import org.kie.api.runtime.rule.FactHandle;
 
-/** Drools sessions of one set of rules, kept for reuse; one for each thread that runs at once. */
+/**
+ * Drools sessions of one set of rules, kept for reuse; one for each thread that runs at once. They
+ * stay thread-safe, though each has one thread at a time: what they share is built at its first
+ * use, and without the locks of Drools two threads spoil it. Firing directly is no option either:
+ * it keeps every match, and so every situation, for good.
+ */
 final class Sessions {
-  /**
-   * One thread at a time uses a session. Firing directly is not an option: it keeps every match,
-   * and so every situation, for good.
-   */
-  private static final KieSessionConfiguration SINGLE = configuration();
-
   private final KieBase rules;
   private final Queue<KieSession> idle = new ConcurrentLinkedQueue<>();
 
@@ -33,18 +29,12 @@ final class Sessions {
    */
   void decide(Facts facts) {
     KieSession waiting = idle.poll();
-    KieSession session = waiting == null ? rules.newKieSession(SINGLE, null) : waiting;
+    KieSession session = waiting == null ? rules.newKieSession() : waiting;
     fire(session, new View(facts, Certainty.SURELY));
     if (facts.inDoubt()) {
       fire(session, new View(facts, Certainty.POSSIBLY));
     }
     idle.add(session);
-  }
-
-  private static KieSessionConfiguration configuration() {
-    KieSessionConfiguration configuration = RuleBaseFactory.newKnowledgeSessionConfiguration();
-    configuration.setOption(ThreadSafeOption.NO);
-    return configuration;
   }
 
   private static void fire(KieSession session, View view) {

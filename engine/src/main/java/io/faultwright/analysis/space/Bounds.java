@@ -220,7 +220,8 @@ final class Bounds {
     return begins && segment > piece(reading) ? segment - 1 : segment;
   }
 
-  private Interval reach(CurvedSystem.Reading reading) {
+  /** The part of a curve within the bounds. */
+  Interval reach(CurvedSystem.Reading reading) {
     return Stretches.intersection(of(reading.argument()), reading.reach()).orElseThrow();
   }
 

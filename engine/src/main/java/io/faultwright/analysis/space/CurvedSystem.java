@@ -133,7 +133,24 @@ final class CurvedSystem {
       return guess;
     }
     Optional<Reading> bent = mostBent(within.get());
-    return bent.isPresent() ? split(bent.get(), within.get()) : straight(within.get()).point();
+    if (bent.isEmpty()) {
+      return straight(within.get()).point();
+    }
+    return around(within.get()).isSolvable() ? split(bent.get(), within.get()) : Optional.empty();
+  }
+
+  /** The system within bounds in which every curve may lie anywhere between two straight lines. */
+  private LinearSystem around(Bounds bounds) {
+    LinearSystem all = linear;
+    for (Reading reading : readings) {
+      Strip strip = Strip.around(reading.curve(), bounds.reach(reading));
+      LinearForm variable = LinearForm.variable(linear.variables(), reading.variable());
+      LinearForm line = reading.argument().times(strip.slope());
+      all =
+          all.with(reading.argument(), bounds.reach(reading))
+              .with(variable.minus(line), strip.between());
+    }
+    return all;
   }
 
   /**
