@@ -24,7 +24,7 @@ class ComparingTest {
     Comparison comparison = Pair.ofDemo().comparison();
     assertTrue(comparison.sameMeaning());
     assertEquals(List.of(), comparison.edits());
-    assertEquals(12, comparison.symptoms().size());
+    assertEquals(14, comparison.symptoms().size());
   }
 
   @Test
