@@ -50,12 +50,16 @@ final class TestWords {
             () -> LACKING);
   }
 
-  /** With how it was computed, where it was. */
+  /** With how it was computed, where it was, or why it could not be. */
   private String value(String subject, Value value, Found.OfReading reading) {
     String result = wording.value(subject, value);
-    return reading.operands().isEmpty() || !(value instanceof Value.Number)
-        ? result
-        : wording.computation(subject, reading.operands()) + " = " + result;
+    if (reading.operands().isEmpty() || reading.operands().containsValue(new Value.NotTaken())) {
+      return result;
+    }
+    String computation = wording.computation(subject, reading.operands());
+    return value instanceof Value.Number
+        ? computation + " = " + result
+        : computation + " lies outside what is known of the refrigerant";
   }
 
   /** What else has to be known, beyond the subject itself. */
