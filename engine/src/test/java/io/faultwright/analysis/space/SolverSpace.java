@@ -24,8 +24,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -93,7 +91,7 @@ final class SolverSpace {
         : judged(((Axis.OfSide) subject).reading(), cell, build(path));
   }
 
-  private ArithExpr<RealSort> value(String reading, Build build) {
+  ArithExpr<RealSort> value(String reading, Build build) {
     return knowledge
         .readings()
         .get(reading)
@@ -153,12 +151,12 @@ final class SolverSpace {
     return all;
   }
 
-  private ArithExpr<RealSort> number(BigFraction value) {
+  ArithExpr<RealSort> number(BigFraction value) {
     String size = value.getNumerator().abs() + "/" + value.getDenominator().abs();
     return context.mkReal((value.signum() < 0 ? "-" : "") + size);
   }
 
-  private BoolExpr inside(ArithExpr<RealSort> value, Interval interval) {
+  BoolExpr inside(ArithExpr<RealSort> value, Interval interval) {
     BoolExpr low = interval.low().map(end -> above(value, end)).orElse(context.mkTrue());
     BoolExpr high = interval.high().map(end -> below(value, end)).orElse(context.mkTrue());
     return context.mkAnd(low, high);
@@ -204,7 +202,7 @@ final class SolverSpace {
   }
 
   /** Where a table speaks, and the limits there. */
-  private record Place(
+  record Place(
       BoolExpr here, Optional<ArithExpr<RealSort>> low, Optional<ArithExpr<RealSort>> high) {}
 
   private List<Place> places(LimitsTable table, Build build) {
@@ -228,7 +226,7 @@ final class SolverSpace {
           .toList();
     }
     if (table.drivers().size() > 1) {
-      return new SolverGrid(rows).places(build, table.drivers());
+      return new SolverGrid(context, this, rows).places(build, table.drivers());
     }
     ArithExpr<RealSort> driver = value(table.drivers().get(0), build);
     return table.between().equals(Optional.of(Between.STEP))
@@ -285,117 +283,7 @@ final class SolverSpace {
                                     context.mkSub(driver, number(start))))));
   }
 
-  private static BigFraction start(Interval at) {
+  static BigFraction start(Interval at) {
     return at.low().orElseThrow().value();
-  }
-
-  /**
-   * A table along two readings, as the language's document tells it: points, straight lines between
-   * neighbours, and two triangles between four points, split from the low corner to the high one.
-   */
-  private final class SolverGrid {
-    private final Map<List<BigFraction>, Row> points = new HashMap<>();
-    private final SortedSet<BigFraction> columns = new TreeSet<>();
-    private final SortedSet<BigFraction> lines = new TreeSet<>();
-
-    SolverGrid(List<Row> rows) {
-      for (Row row : rows) {
-        BigFraction x = start(row.at().get(0));
-        BigFraction y = start(row.at().get(1));
-        points.put(List.of(x, y), row);
-        columns.add(x);
-        lines.add(y);
-      }
-    }
-
-    List<Place> places(Build build, List<String> drivers) {
-      ArithExpr<RealSort> x = value(drivers.get(0), build);
-      ArithExpr<RealSort> y = value(drivers.get(1), build);
-      List<Place> places = new ArrayList<>();
-      for (BigFraction x0 : columns) {
-        for (BigFraction y0 : lines) {
-          Step right = step(x, x0, columns);
-          Step up = step(y, y0, lines);
-          Step noX = new Step(x, x0, x0);
-          Step noY = new Step(y, y0, y0);
-          for (List<Step> way :
-              List.of(
-                  List.of(right, up), List.of(up, right), List.of(right, noY), List.of(up, noX))) {
-            List<BigFraction> a = List.of(x0, y0);
-            List<BigFraction> b = way.get(0) == right ? List.of(right.to, y0) : List.of(x0, up.to);
-            List<BigFraction> c =
-                List.of(way.contains(right) ? right.to : x0, way.contains(up) ? up.to : y0);
-            place(List.of(a, b, c), way).ifPresent(places::add);
-          }
-        }
-      }
-      return places;
-    }
-
-    private Step step(ArithExpr<RealSort> at, BigFraction from, SortedSet<BigFraction> line) {
-      return new Step(at, from, line.tailSet(from).stream().skip(1).findFirst().orElse(from));
-    }
-
-    /** From the first corner to the second by one step, to the third by the other. */
-    private Optional<Place> place(List<List<BigFraction>> corners, List<Step> way) {
-      if (!corners.stream().allMatch(points::containsKey)) {
-        return Optional.empty();
-      }
-      ArithExpr<RealSort> first = way.get(0).part();
-      ArithExpr<RealSort> second = way.get(1).part();
-      BoolExpr here =
-          context.mkAnd(
-              way.get(0).isOn(),
-              way.get(1).isOn(),
-              way.get(1).to.equals(way.get(1).from)
-                  ? context.mkTrue()
-                  : context.mkLe(second, first));
-      return Optional.of(
-          new Place(
-              here,
-              figure(corners, Row::low, first, second),
-              figure(corners, Row::high, first, second)));
-    }
-
-    private Optional<ArithExpr<RealSort>> figure(
-        List<List<BigFraction>> corners,
-        Function<Row, Optional<BigFraction>> limit,
-        ArithExpr<RealSort> first,
-        ArithExpr<RealSort> second) {
-      List<BigFraction> figures =
-          corners.stream().flatMap(corner -> limit.apply(points.get(corner)).stream()).toList();
-      if (figures.size() < corners.size()) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          context.mkAdd(
-              number(figures.get(0)),
-              context.mkMul(number(figures.get(1).subtract(figures.get(0))), first),
-              context.mkMul(number(figures.get(2).subtract(figures.get(1))), second)));
-    }
-  }
-
-  /** A way along one driver between neighbouring lines of a table; from a line to itself none. */
-  private final class Step {
-    private final ArithExpr<RealSort> at;
-    private final BigFraction from;
-    private final BigFraction to;
-
-    Step(ArithExpr<RealSort> at, BigFraction from, BigFraction to) {
-      this.at = at;
-      this.from = from;
-      this.to = to;
-    }
-
-    /** How much of it is gone, from 0 to 1. */
-    ArithExpr<RealSort> part() {
-      return from.equals(to)
-          ? number(BigFraction.ZERO)
-          : context.mkDiv(context.mkSub(at, number(from)), number(to.subtract(from)));
-    }
-
-    BoolExpr isOn() {
-      return inside(at, Interval.closed(from, to));
-    }
   }
 }
