@@ -142,7 +142,7 @@ final class Definitions {
    * Step by step: as a whole the implementation rounds a factor of 5/9 to 34 digits as soon as
    * something is added to it.
    */
-  private static BigFraction exactly(UnitConverter converter, BigFraction value) {
+  static BigFraction exactly(UnitConverter converter, BigFraction value) {
     BigFraction result = value;
     List<? extends UnitConverter> steps = converter.getConversionSteps();
     for (int i = steps.size() - 1; i >= 0; i--) {

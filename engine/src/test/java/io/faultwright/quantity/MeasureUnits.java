@@ -17,7 +17,6 @@ import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.VOLT;
 import static tech.units.indriya.unit.Units.WATT;
 
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.measure.IncommensurableException;
@@ -27,7 +26,6 @@ import javax.measure.UnitConverter;
 import org.apache.commons.numbers.fraction.BigFraction;
 import systems.uom.common.USCustomary;
 import tech.units.indriya.AbstractUnit;
-import tech.units.indriya.function.AddConverter;
 import tech.units.indriya.function.RationalNumber;
 
 /** Our units with prefixes and customary units as the libraries around JSR 385 define them. */
@@ -120,21 +118,7 @@ final class MeasureUnits {
    * soon as something is added.
    */
   static BigFraction convert(BigFraction value, Unit<?> from, Unit<?> to) {
-    BigFraction result = value;
-    var steps = converter(from, to).getConversionSteps();
-    for (int i = steps.size() - 1; i >= 0; i--) {
-      result = step(result, steps.get(i));
-    }
-    return result;
-  }
-
-  private static BigFraction step(BigFraction value, UnitConverter step) {
-    if (step.isIdentity()) {
-      return value;
-    }
-    return step instanceof AddConverter add
-        ? value.add(fraction(add.getOffset()))
-        : value.multiply(fraction(step.convert((Number) RationalNumber.ONE)));
+    return Definitions.exactly(converter(from, to), value);
   }
 
   private static UnitConverter converter(Unit<?> from, Unit<?> to) {
@@ -143,12 +127,5 @@ final class MeasureUnits {
     } catch (IncommensurableException wrong) {
       throw new AssertionError(wrong);
     }
-  }
-
-  private static BigFraction fraction(Number value) {
-    if (value instanceof RationalNumber rational) {
-      return BigFraction.of(rational.getDividend(), rational.getDivisor());
-    }
-    return Decimals.parse(new BigDecimal(value.toString()).toPlainString());
   }
 }
