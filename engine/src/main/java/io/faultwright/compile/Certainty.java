@@ -1,5 +1,7 @@
 package io.faultwright.compile;
 
+import io.faultwright.model.Truth;
+
 /** How a situation is looked at while readings are missing. */
 public enum Certainty {
   /** Only what holds whatever the missing readings are. */

@@ -1,5 +1,6 @@
 package io.faultwright.compile;
 
+import io.faultwright.model.Truth;
 import io.faultwright.model.Condition;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,5 +1,7 @@
 package io.faultwright.compile;
 
+import io.faultwright.model.Truth;
+
 /** One test, asked of a situation. */
 @FunctionalInterface
 interface Probe {

@@ -1,5 +1,6 @@
 package io.faultwright.compile;
 
+import io.faultwright.model.Truth;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;

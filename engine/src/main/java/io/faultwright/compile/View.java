@@ -1,5 +1,7 @@
 package io.faultwright.compile;
 
+import io.faultwright.model.Truth;
+
 /**
  * The fact that Drools matches: a situation, looked at in one way. Looked at in both, the same
  * rules tell what holds surely and what possibly.

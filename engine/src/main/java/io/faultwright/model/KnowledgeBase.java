@@ -1,6 +1,7 @@
 package io.faultwright.model;
 
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * A whole handbook's worth of rules.
@@ -39,5 +40,41 @@ public record KnowledgeBase(
     cautions = Sorted.copy(cautions);
     parts = Sorted.copy(parts);
     guides = Sorted.copy(guides);
+  }
+
+  /** The same with one of its symptoms replaced by another of the same id. */
+  public KnowledgeBase with(Symptom symptom) {
+    SortedMap<String, Symptom> others = new TreeMap<>(symptoms);
+    others.put(symptom.id(), symptom);
+    return new KnowledgeBase(
+        handbook,
+        equipment,
+        readings,
+        limits,
+        faults,
+        others,
+        nevers,
+        cases,
+        cautions,
+        parts,
+        guides);
+  }
+
+  /** The same with one of its limits tables replaced by another for the same reading. */
+  public KnowledgeBase with(LimitsTable table) {
+    SortedMap<String, LimitsTable> others = new TreeMap<>(limits);
+    others.put(table.reading(), table);
+    return new KnowledgeBase(
+        handbook,
+        equipment,
+        readings,
+        others,
+        faults,
+        symptoms,
+        nevers,
+        cases,
+        cautions,
+        parts,
+        guides);
   }
 }

@@ -23,4 +23,14 @@ public record Rule(
   public Rule {
     insteadOf = Sorted.set(insteadOf);
   }
+
+  /** The same rule with other conditions. */
+  public Rule withWhen(Condition other) {
+    return new Rule(id, place, other, conclusion, because, insteadOf);
+  }
+
+  /** The same rule with another conclusion. */
+  public Rule withConclusion(Conclusion other) {
+    return new Rule(id, place, when, other, because, insteadOf);
+  }
 }

@@ -40,6 +40,18 @@ public record Symptom(
     together = Sorted.set(together);
   }
 
+  /** The same complaint with other rules. */
+  public Symptom withRules(SortedMap<String, Rule> others) {
+    return new Symptom(
+        id, place, title, about, applies, recognise, first, others, nevers, together, guide);
+  }
+
+  /** The same complaint, of which other things must be right first. */
+  public Symptom withFirst(List<First> others) {
+    return new Symptom(
+        id, place, title, about, applies, recognise, others, rules, nevers, together, guide);
+  }
+
   /**
    * What must be right before a symptom is worked.
    *

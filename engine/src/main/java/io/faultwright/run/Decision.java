@@ -2,7 +2,7 @@ package io.faultwright.run;
 
 import io.faultwright.compile.Facts;
 import io.faultwright.compile.Statement.Kind;
-import io.faultwright.compile.Truth;
+import io.faultwright.model.Truth;
 import io.faultwright.model.Answer;
 import java.util.List;
 import java.util.Optional;

@@ -3,7 +3,7 @@ package io.faultwright.run;
 import io.faultwright.compile.LimitsBook;
 import io.faultwright.compile.Statement;
 import io.faultwright.compile.Statement.Kind;
-import io.faultwright.compile.Truth;
+import io.faultwright.model.Truth;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Never;
 import io.faultwright.model.Rule;

@@ -3,7 +3,7 @@ package io.faultwright.run;
 import io.faultwright.compile.Candidates;
 import io.faultwright.compile.Facts;
 import io.faultwright.compile.LimitsBook;
-import io.faultwright.compile.Truth;
+import io.faultwright.model.Truth;
 import io.faultwright.model.Band;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;

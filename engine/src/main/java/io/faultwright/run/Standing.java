@@ -1,7 +1,7 @@
 package io.faultwright.run;
 
 import io.faultwright.compile.Facts;
-import io.faultwright.compile.Truth;
+import io.faultwright.model.Truth;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Conclusion;
 import io.faultwright.model.FaultPair;

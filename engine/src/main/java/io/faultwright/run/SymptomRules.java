@@ -4,7 +4,7 @@ import io.faultwright.compile.Facts;
 import io.faultwright.compile.Statement;
 import io.faultwright.compile.Statement.Kind;
 import io.faultwright.compile.SymptomProgram;
-import io.faultwright.compile.Truth;
+import io.faultwright.model.Truth;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Symptom;

@@ -1,5 +1,6 @@
 package io.faultwright.compile;
 
+import io.faultwright.model.Truth;
 import static io.faultwright.model.Conditions.above;
 import static io.faultwright.model.Conditions.all;
 import static io.faultwright.model.Conditions.is;

@@ -1,8 +1,9 @@
 package io.faultwright.compile;
 
-import static io.faultwright.compile.Truth.FALSE;
-import static io.faultwright.compile.Truth.TRUE;
-import static io.faultwright.compile.Truth.UNKNOWN;
+import io.faultwright.model.Truth;
+import static io.faultwright.model.Truth.FALSE;
+import static io.faultwright.model.Truth.TRUE;
+import static io.faultwright.model.Truth.UNKNOWN;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** A symptom's situations, and where its rules fire among them. */
 public final class SymptomSpace {
@@ -67,6 +68,16 @@ public final class SymptomSpace {
    * @param deadline after which everything asked of it throws {@link OutOfTime}
    */
   public static SymptomSpace of(KnowledgeBase knowledge, Symptom symptom, Deadline deadline) {
+    return of(knowledge, symptom, List.of(), deadline);
+  }
+
+  /**
+   * The space of a symptom in which further conditions can be asked about.
+   *
+   * @param further conditions that the symptom does not have; they make no situation distinguishable
+   */
+  public static SymptomSpace of(
+      KnowledgeBase knowledge, Symptom symptom, List<Condition> further, Deadline deadline) {
     List<Condition> counted = conditions(symptom);
     RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, counted);
     List<Build> offered = builds(knowledge, symptom);
@@ -76,7 +87,7 @@ public final class SymptomSpace {
             knowledge,
             left.isEmpty() ? offered : left,
             counted,
-            nevers.related().stream().map(Never::when).toList(),
+            Stream.concat(further.stream(), nevers.related().stream().map(Never::when)).toList(),
             deadline);
     return new SymptomSpace(
         symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : space.consistent());

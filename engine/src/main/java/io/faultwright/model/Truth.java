@@ -1,4 +1,4 @@
-package io.faultwright.compile;
+package io.faultwright.model;
 
 /** Strong three-valued logic (Kleene): what is known of a statement while readings are missing. */
 public enum Truth {

@@ -1,0 +1,2 @@
+/** How good a set of cases is, as values. */
+package io.faultwright.adequacy;

@@ -1,0 +1,118 @@
+package io.faultwright.analysis.coverage;
+
+import io.faultwright.analysis.space.Axis;
+import io.faultwright.analysis.space.Cell;
+import io.faultwright.analysis.space.Deadline;
+import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.analysis.space.Space;
+import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.model.Build;
+import io.faultwright.model.Condition;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Rule;
+import io.faultwright.model.Symptom;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** The situations of a symptom in which goals are looked for. */
+final class AimSpace {
+  private final SymptomSpace symptom;
+  private final Diagrams diagrams;
+
+  private AimSpace(SymptomSpace symptom) {
+    this.symptom = symptom;
+    this.diagrams = symptom.space().diagrams();
+  }
+
+  /** Of the whole symptom. */
+  static AimSpace whole(SymptomSpace symptom) {
+    return new AimSpace(symptom);
+  }
+
+  /**
+   * Told apart only by what one rule, and those that silence it, ask. What other rules ask stays
+   * open, which keeps the space small; a situation of it can be met in the whole symptom too.
+   */
+  static AimSpace of(KnowledgeBase kb, Symptom whole, Rule rule, List<Condition> further) {
+    SortedMap<String, Rule> rules = new TreeMap<>();
+    whole.rules().values().stream()
+        .filter(other -> other.insteadOf().contains(rule.id()))
+        .forEach(other -> rules.put(other.id(), other));
+    rules.put(rule.id(), rule);
+    return new AimSpace(
+        SymptomSpace.of(kb, whole.withRules(rules), further, Deadline.NEVER));
+  }
+
+  /** Told apart only by what comes before the rules. */
+  static AimSpace before(KnowledgeBase kb, Symptom whole, List<Condition> further) {
+    return new AimSpace(
+        SymptomSpace.of(kb, whole.withRules(new TreeMap<>()), further, Deadline.NEVER));
+  }
+
+  Space space() {
+    return symptom.space();
+  }
+
+  Diagrams diagrams() {
+    return diagrams;
+  }
+
+  int possible() {
+    return symptom.possible();
+  }
+
+  int workable() {
+    return symptom.workable();
+  }
+
+  int firing(String rule) {
+    return symptom.firing(rule);
+  }
+
+  int whereTrue(Condition condition) {
+    return space().truth(condition).isTrue();
+  }
+
+  int whereFalse(Condition condition) {
+    return space().truth(new Condition.Not(condition)).isTrue();
+  }
+
+  /** The builds on which a diagram holds a situation. */
+  SortedSet<Build> builds(int diagram) {
+    return diagram == Diagrams.NONE
+        ? new TreeSet<>()
+        : in(diagrams.occurring(diagram)[0]);
+  }
+
+  private SortedSet<Build> in(BitSet cells) {
+    return cells.stream()
+        .mapToObj(equipment().cells()::get)
+        .flatMap(cell -> ((Cell.Builds) cell).builds().stream())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The builds that nothing here tells apart from one of these. */
+  SortedSet<Build> alike(Collection<Build> builds) {
+    return in(
+        equipment()
+            .where(cell -> ((Cell.Builds) cell).builds().stream().anyMatch(builds::contains)));
+  }
+
+  private Axis equipment() {
+    return space().axis(new Axis.OfEquipment());
+  }
+
+  /** The situations of a diagram that lie on one of some builds, or on one like them. */
+  int on(int diagram, Collection<Build> builds) {
+    BitSet cells =
+        equipment()
+            .where(cell -> ((Cell.Builds) cell).builds().stream().anyMatch(builds::contains));
+    return diagrams.and(diagram, space().literal(new Axis.OfEquipment(), cells));
+  }
+}

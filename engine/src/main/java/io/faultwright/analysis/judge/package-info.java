@@ -1,0 +1,2 @@
+/** What the rules say of single situations, worked out without Drools. */
+package io.faultwright.analysis.judge;
