@@ -6,7 +6,7 @@ import java.util.Collection;
 import java.util.SortedSet;
 
 /** A goal that can be reached, and how to tell whether it is. */
-interface Aim {
+public interface Aim {
   Goal goal();
 
   /** Builds on which it can be reached; none where builds are not told apart. */

@@ -21,7 +21,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** The situations of a symptom in which goals are looked for. */
-final class AimSpace {
+public final class AimSpace {
   private final SymptomSpace symptom;
   private final Diagrams diagrams;
 
@@ -31,7 +31,7 @@ final class AimSpace {
   }
 
   /** Of the whole symptom. */
-  static AimSpace whole(SymptomSpace symptom) {
+  public static AimSpace whole(SymptomSpace symptom) {
     return new AimSpace(symptom);
   }
 
@@ -39,7 +39,7 @@ final class AimSpace {
    * Told apart only by what one rule, and those that silence it, ask. What other rules ask stays
    * open, which keeps the space small; a situation of it can be met in the whole symptom too.
    */
-  static AimSpace of(KnowledgeBase kb, Symptom whole, Rule rule, List<Condition> further) {
+  public static AimSpace of(KnowledgeBase kb, Symptom whole, Rule rule, List<Condition> further) {
     SortedMap<String, Rule> rules = new TreeMap<>();
     whole.rules().values().stream()
         .filter(other -> other.insteadOf().contains(rule.id()))
@@ -50,41 +50,41 @@ final class AimSpace {
   }
 
   /** Told apart only by what comes before the rules. */
-  static AimSpace before(KnowledgeBase kb, Symptom whole, List<Condition> further) {
+  public static AimSpace before(KnowledgeBase kb, Symptom whole, List<Condition> further) {
     return new AimSpace(
         SymptomSpace.of(kb, whole.withRules(new TreeMap<>()), further, Deadline.NEVER));
   }
 
-  Space space() {
+  public Space space() {
     return symptom.space();
   }
 
-  Diagrams diagrams() {
+  public Diagrams diagrams() {
     return diagrams;
   }
 
-  int possible() {
+  public int possible() {
     return symptom.possible();
   }
 
-  int workable() {
+  public int workable() {
     return symptom.workable();
   }
 
-  int firing(String rule) {
+  public int firing(String rule) {
     return symptom.firing(rule);
   }
 
-  int whereTrue(Condition condition) {
+  public int whereTrue(Condition condition) {
     return space().truth(condition).isTrue();
   }
 
-  int whereFalse(Condition condition) {
+  public int whereFalse(Condition condition) {
     return space().truth(new Condition.Not(condition)).isTrue();
   }
 
   /** The builds on which a diagram holds a situation. */
-  SortedSet<Build> builds(int diagram) {
+  public SortedSet<Build> builds(int diagram) {
     return diagram == Diagrams.NONE
         ? new TreeSet<>()
         : in(diagrams.occurring(diagram)[0]);
@@ -98,7 +98,7 @@ final class AimSpace {
   }
 
   /** The builds that nothing here tells apart from one of these. */
-  SortedSet<Build> alike(Collection<Build> builds) {
+  public SortedSet<Build> alike(Collection<Build> builds) {
     return in(
         equipment()
             .where(cell -> ((Cell.Builds) cell).builds().stream().anyMatch(builds::contains)));
@@ -109,7 +109,7 @@ final class AimSpace {
   }
 
   /** The situations of a diagram that lie on one of some builds, or on one like them. */
-  int on(int diagram, Collection<Build> builds) {
+  public int on(int diagram, Collection<Build> builds) {
     BitSet cells =
         equipment()
             .where(cell -> ((Cell.Builds) cell).builds().stream().anyMatch(builds::contains));

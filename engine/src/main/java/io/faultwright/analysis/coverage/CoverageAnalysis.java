@@ -69,11 +69,13 @@ public final class CoverageAnalysis {
     return aim.isShownBy(alike) ? builds : List.of();
   }
 
-  SymptomAims aims() {
+  /** What single cases, or two of them, can show. */
+  public SymptomAims aims() {
     return aims;
   }
 
-  Pairs pairs() {
+  /** The pairs of readings. */
+  public Pairs pairs() {
     return pairs;
   }
 }

@@ -13,5 +13,5 @@ import java.util.function.Predicate;
  * @param where situations that show it, as a condition
  * @param shows whether the readings of a case do
  */
-record Edge(
+public record Edge(
     Goal goal, String key, boolean general, Condition where, Predicate<Sighting> shows) {}

@@ -21,7 +21,7 @@ import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The boundaries of tests on quantities. */
-final class Edges {
+public final class Edges {
   private final KnowledgeBase kb;
   private final String symptom;
   private final boolean three;
@@ -30,7 +30,7 @@ final class Edges {
   /**
    * @param three whether a threshold has three values, or two
    */
-  Edges(KnowledgeBase kb, String symptom, boolean three) {
+  public Edges(KnowledgeBase kb, String symptom, boolean three) {
     this.kb = kb;
     this.symptom = symptom;
     this.three = three;
@@ -38,7 +38,7 @@ final class Edges {
   }
 
   /** The edges of a stretch. */
-  List<Edge> ofStretch(Test test) {
+  public List<Edge> ofStretch(Test test) {
     List<Edge> edges = new ArrayList<>();
     for (Threshold threshold : Threshold.of((InInterval) test.pattern())) {
       for (Side side : Threshold.sides(three)) {

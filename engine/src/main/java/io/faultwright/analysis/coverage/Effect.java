@@ -4,6 +4,7 @@ import io.faultwright.adequacy.Goal;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition.Test;
+import io.faultwright.model.Rule;
 import io.faultwright.model.Truth;
 import java.util.Collection;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.SortedSet;
  * the outcome of no other test (unique cause), two such cases are asked for; where readings hang
  * together so that there are none, two cases in which the test decides do (masking).
  */
-final class Effect implements Aim {
+public final class Effect implements Aim {
   private final Goal goal;
   private final AimSpace space;
   private final Deciding deciding;
@@ -54,22 +55,28 @@ final class Effect implements Aim {
         || pairExists(diagrams.and(one, missed), diagrams.and(other, missed), from + 1);
   }
 
+  /** The same goal, looked for in another space of the same rule. */
+  public Effect in(AimSpace other, Rule rule) {
+    return new Effect(goal, other, Deciding.of(rule.when(), deciding.test()), others);
+  }
+
   /** Whether any two cases can show it. */
   boolean isReachable() {
     return whereTrue != Diagrams.NONE && whereFalse != Diagrams.NONE;
   }
 
   /** Whether two situations show it that differ in no other test. */
-  boolean isUnique() {
+  public boolean isUnique() {
     return unique;
   }
 
   /** The situations in which the test decides, coming out as asked for. */
-  int where(boolean value) {
+  public int where(boolean value) {
     return value ? whereTrue : whereFalse;
   }
 
-  Test test() {
+  /** The test that decides. */
+  public Test test() {
     return deciding.test();
   }
 
@@ -100,6 +107,11 @@ final class Effect implements Aim {
         .filter(one -> one.symptom().equals(goal.symptom()))
         .filter(one -> deciding.isShownBy(one, value))
         .toList();
+  }
+
+  /** Whether a case shows the test decide, coming out as asked for. */
+  public boolean isShownBy(Sighting one, boolean value) {
+    return deciding.isShownBy(one, value);
   }
 
   /** What is not known in one of the cases does not matter there, and can be as in the other. */

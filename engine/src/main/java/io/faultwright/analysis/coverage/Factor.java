@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * @param cells for each level its cells, at least one
  * @param axisCells the cells of the axis
  */
-record Factor(int axis, Axis.Subject subject, List<BitSet> cells, List<Cell> axisCells) {
+public record Factor(int axis, Axis.Subject subject, List<BitSet> cells, List<Cell> axisCells) {
   static Factor of(int position, Axis axis) {
     List<Integer> groups = axis.groups().stream().distinct().toList();
     List<BitSet> cells =
@@ -35,7 +35,7 @@ record Factor(int axis, Axis.Subject subject, List<BitSet> cells, List<Cell> axi
     return new Factor(position, axis.subject(), cells, axis.cells());
   }
 
-  int levels() {
+  public int levels() {
     return cells.size();
   }
 

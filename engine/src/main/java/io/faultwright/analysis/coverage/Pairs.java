@@ -22,7 +22,7 @@ import java.util.Optional;
  * The pairs of levels of two readings of a symptom that some situation worked with its rules has
  * (2-way combinations).
  */
-final class Pairs {
+public final class Pairs {
   private final Symptom symptom;
   private final SymptomSpace rules;
   private final List<Factor> factors = new ArrayList<>();
@@ -51,15 +51,15 @@ final class Pairs {
     findPossible();
   }
 
-  List<Factor> factors() {
+  public List<Factor> factors() {
     return factors;
   }
 
-  Space space() {
+  public Space space() {
     return rules.space();
   }
 
-  int workable() {
+  public int workable() {
     return rules.workable();
   }
 
@@ -86,24 +86,40 @@ final class Pairs {
     }
   }
 
-  int literal(int factor, int level) {
+  /** All situations of the symptom. */
+  public SymptomSpace rules() {
+    return rules;
+  }
+
+  /** The workable situations with some levels; -1 where any will do. */
+  public int where(int[] levels) {
+    int where = workable();
+    for (int factor = 0; factor < levels.length && where != Diagrams.NONE; factor++) {
+      if (levels[factor] >= 0) {
+        where = space().diagrams().and(where, literal(factor, levels[factor]));
+      }
+    }
+    return where;
+  }
+
+  public int literal(int factor, int level) {
     return space()
         .diagrams()
         .literal(factors.get(factor).axis(), factors.get(factor).cells().get(level));
   }
 
   /** The number of a pair of levels of two factors, the first one first. */
-  int number(int one, int level, int other, int there) {
+  public int number(int one, int level, int other, int there) {
     return (offsets[one] + level) * offsets[factors.size()] + offsets[other] + there;
   }
 
   /** The numbers of the pairs that can be. */
-  BitSet possible() {
+  public BitSet possible() {
     return possible;
   }
 
   /** The numbers of the pairs in some cases. */
-  BitSet shownBy(Collection<Sighting> cases) {
+  public BitSet shownBy(Collection<Sighting> cases) {
     BitSet shown = new BitSet();
     cases.stream()
         .filter(one -> one.symptom().equals(symptom.id()) && one.worked())
@@ -112,7 +128,7 @@ final class Pairs {
   }
 
   /** For every factor the level of a case, or -1. */
-  int[] levels(Sighting one) {
+  public int[] levels(Sighting one) {
     return factors.stream()
         .map(factor -> factor.level(one.observed()))
         .mapToInt(level -> level.orElse(-1))
@@ -131,7 +147,7 @@ final class Pairs {
   }
 
   /** What a pair asks for. */
-  Goal goal(int number) {
+  public Goal goal(int number) {
     int width = offsets[factors.size()];
     return new Goal(
         Criterion.PAIRS,

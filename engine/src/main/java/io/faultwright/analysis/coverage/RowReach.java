@@ -11,17 +11,17 @@ import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Where a row of limits has a say: in its own stretch, or up to the rows next to its point. */
-final class RowReach {
+public final class RowReach {
   private final LimitsTable table;
   private final Row row;
 
-  RowReach(LimitsTable table, Row row) {
+  public RowReach(LimitsTable table, Row row) {
     this.table = table;
     this.row = row;
   }
 
   /** Whether the limits of a machine depend on the row. */
-  boolean includes(Observed observed) {
+  public boolean includes(Observed observed) {
     return IntStream.range(0, row.at().size())
         .allMatch(
             i ->

@@ -21,11 +21,13 @@ public record Sighting(String symptom, Observed observed, Ruling ruling) {
     return new Sighting(symptom.id(), observed, judge.decide(symptom, observed));
   }
 
-  boolean worked() {
+  /** Whether the rules were looked at. */
+  public boolean worked() {
     return ruling.worked();
   }
 
-  boolean meets(Condition condition) {
+  /** Whether a condition surely holds. */
+  public boolean meets(Condition condition) {
     return observed.met(condition) == Truth.TRUE;
   }
 }

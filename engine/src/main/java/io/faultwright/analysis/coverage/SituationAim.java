@@ -16,10 +16,10 @@ import java.util.function.Predicate;
  * @param possible the builds of those situations
  * @param shows whether a case shows it
  */
-record SituationAim(
+public record SituationAim(
     Goal goal, AimSpace space, int where, SortedSet<Build> possible, Predicate<Sighting> shows)
     implements Aim {
-  SituationAim {
+  public SituationAim {
     possible = Sorted.set(possible);
   }
 

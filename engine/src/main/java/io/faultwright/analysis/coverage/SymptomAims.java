@@ -23,7 +23,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Everything that the cases of a symptom should show, pairs of readings left out. */
-final class SymptomAims {
+public final class SymptomAims {
   private final KnowledgeBase kb;
   private final AimSpace whole;
   private final Symptom symptom;
@@ -56,19 +56,19 @@ final class SymptomAims {
    * @param rule the rule
    * @param effects for each of its tests that can decide, in the written order
    */
-  record RuleAims(Rule rule, List<Effect> effects) {}
+  public record RuleAims(Rule rule, List<Effect> effects) {}
 
   /** Those that one case can show. */
-  List<SituationAim> situations() {
+  public List<SituationAim> situations() {
     return situations;
   }
 
-  List<RuleAims> rules() {
+  public List<RuleAims> rules() {
     return rules;
   }
 
   /** All of them. */
-  List<Aim> all() {
+  public List<Aim> all() {
     List<Aim> all = new ArrayList<>(situations);
     rules.forEach(rule -> all.addAll(rule.effects()));
     all.addAll(faults());

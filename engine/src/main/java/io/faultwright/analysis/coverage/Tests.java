@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The tests of a condition, those that mean the same counted once. */
-final class Tests {
+public final class Tests {
   private static final Condition NEVER = new Condition.Any(List.of());
 
   private Tests() {}
@@ -20,7 +20,7 @@ final class Tests {
   }
 
   /** Each once, in the written order. */
-  static List<Test> distinct(Condition condition) {
+  public static List<Test> distinct(Condition condition) {
     Map<Key, Test> tests = new LinkedHashMap<>();
     condition.tests().forEach(test -> tests.putIfAbsent(Key.of(test), test));
     return List.copyOf(tests.values());

@@ -5,6 +5,7 @@ import io.faultwright.adequacy.Mutant;
 import io.faultwright.adequacy.MutantStatus;
 import io.faultwright.analysis.change.ChangeAnalysis;
 import io.faultwright.analysis.change.Joined;
+import io.faultwright.analysis.coverage.RowReach;
 import io.faultwright.analysis.coverage.Sighting;
 import io.faultwright.analysis.judge.Judge;
 import io.faultwright.analysis.space.Deadline;
@@ -33,6 +34,7 @@ final class LimitsMutants {
   private final List<Witnessed> cases;
   private final Deadline deadline;
   private final Map<String, List<Sighting>> near = new HashMap<>();
+  private final List<Sighting> found = new ArrayList<>();
 
   /**
    * @param cases those of all symptoms
@@ -82,7 +84,7 @@ final class LimitsMutants {
         .filter(one -> differs(one.sighting(), wrong))
         .findFirst()
         .map(by -> MutantStatus.killed(mutant, by.recorded().id()))
-        .or(() -> nearby(wrong).map(one -> MutantStatus.survived(mutant, one)))
+        .or(() -> nearby(wrong, variant.changed()).map(one -> MutantStatus.survived(mutant, one)))
         .orElseGet(() -> everywhere(mutant, changed, wrong));
   }
 
@@ -102,12 +104,19 @@ final class LimitsMutants {
         again(one, wrong).ruling().answers());
   }
 
-  private Optional<Difference> nearby(Judge wrong) {
-    return symptoms.stream()
-        .flatMap(symptom -> near(symptom).stream())
-        .filter(one -> differs(one, wrong))
-        .findFirst()
-        .map(one -> difference(one, wrong));
+  private Optional<Difference> nearby(Judge wrong, LimitsTable changed) {
+    List<RowReach> reaches =
+        table.rows().stream()
+            .filter(row -> !changed.rows().contains(row))
+            .map(row -> new RowReach(table, row))
+            .toList();
+    Optional<Sighting> shows =
+        Stream.concat(found.stream(), symptoms.stream().flatMap(one -> near(one).stream()))
+            .filter(one -> reaches.stream().anyMatch(reach -> reach.includes(one.observed())))
+            .filter(one -> differs(one, wrong))
+            .findFirst();
+    shows.filter(one -> !found.contains(one)).ifPresent(found::add);
+    return shows.map(one -> difference(one, wrong));
   }
 
   private List<Sighting> near(Symptom symptom) {
@@ -119,8 +128,7 @@ final class LimitsMutants {
                   .map(Witnessed::sighting)
                   .filter(one -> one.symptom().equals(id))
                   .toList();
-          List<Test> first = tests(symptom).limit(1).toList();
-          return new NearCases(judge, symptom).of(own, first);
+          return new NearCases(judge, symptom).besideLimits(own, table);
         });
   }
 

@@ -5,16 +5,20 @@ import io.faultwright.analysis.coverage.Threshold;
 import io.faultwright.analysis.judge.Judge;
 import io.faultwright.analysis.judge.Observed;
 import io.faultwright.model.Band;
+import io.faultwright.model.Build;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.InInterval;
 import io.faultwright.model.Condition.Test;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.LimitsTable.Row;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
+import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -73,6 +77,53 @@ final class NearCases {
     SortedMap<String, Value> readings = new TreeMap<>(given.readings());
     readings.put(reading, value);
     return new Situation(given.equipment(), readings);
+  }
+
+  /**
+   * Those that lie beside the limits of a reading, at every row of their table: on the same
+   * equipment where the row is about it, else on some that it is about.
+   */
+  List<Sighting> besideLimits(Collection<Sighting> cases, LimitsTable table) {
+    return cases.stream()
+        .flatMap(one -> table.rows().stream().flatMap(row -> at(one.observed(), table, row)))
+        .map(situation -> judge.observe(symptom, situation))
+        .filter(one -> !one.builds().isEmpty() && one.band(table.reading()).isPresent())
+        .flatMap(one -> beside(one, table.reading()))
+        .distinct()
+        .map(situation -> Sighting.of(judge, symptom, situation))
+        .filter(one -> one.ruling().canBe())
+        .toList();
+  }
+
+  private Stream<Situation> at(Observed one, LimitsTable table, Row row) {
+    SortedMap<String, Value> readings = new TreeMap<>(one.given().readings());
+    for (int i = 0; i < row.at().size(); i++) {
+      String driver = table.drivers().get(i);
+      Interval at = row.at().get(i);
+      if (one.amount(driver).filter(at::contains).isEmpty()) {
+        readings.put(driver, new Value.Number(at.low().orElseThrow().value()));
+      }
+    }
+    return Stream.concat(one.builds().stream(), kb.equipment().builds().stream())
+        .filter(build -> build.satisfies(row.builds()))
+        .limit(1)
+        .map(build -> new Situation(facts(build), readings));
+  }
+
+  private static SortedMap<String, String> facts(Build build) {
+    SortedMap<String, String> facts = new TreeMap<>();
+    facts.put(Equipment.MODEL, build.model().id());
+    build.software().ifPresent(version -> facts.put(Equipment.SOFTWARE, version.text()));
+    return facts;
+  }
+
+  private Stream<Situation> beside(Observed one, String reading) {
+    Band band = one.band(reading).orElseThrow();
+    BigFraction step = Threshold.step(kb.readings().get(reading));
+    return Stream.concat(band.low().stream(), band.high().stream())
+        .map(end -> onGrid(end, step))
+        .flatMap(end -> Stream.of(end.subtract(step), end, end.add(step)))
+        .map(value -> with(one.given(), reading, new Value.Number(value)));
   }
 
   private static List<Value> values(Reading reading, Observed one, Test test) {

@@ -15,9 +15,12 @@ import io.faultwright.model.Rule;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Truth;
+import io.faultwright.model.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The mistakes in one symptom, and what its cases notice of them. */
 final class SymptomMutants {
@@ -110,6 +113,7 @@ final class SymptomMutants {
   private final class Search {
     private final List<Symptom> left;
     private final List<Test> tests;
+    private final List<Sighting> found = new ArrayList<>();
     private Optional<List<Sighting>> near = Optional.empty();
     private Optional<RuleDifference> everywhere = Optional.empty();
 
@@ -119,20 +123,38 @@ final class SymptomMutants {
     }
 
     MutantStatus status(Mutant mutant, Symptom changed) {
-      Optional<Sighting> found =
-          near().stream().filter(one -> differs(one, changed, Optional.empty())).findFirst();
-      if (found.isPresent()) {
-        return MutantStatus.survived(mutant, difference(found.get(), changed));
-      }
       try {
-        return everywhere()
-            .with(changed)
-            .map(situation -> Sighting.of(judge, symptom, situation))
+        Optional<Sighting> shows =
+            first(found, changed)
+                .or(() -> first(near(), changed))
+                .or(() -> everywhere().with(changed).map(one -> few(one, changed)));
+        shows.filter(one -> !found.contains(one)).ifPresent(found::add);
+        return shows
             .map(one -> MutantStatus.survived(mutant, difference(one, changed)))
             .orElseGet(() -> MutantStatus.equivalent(mutant));
       } catch (OutOfTime late) {
         return MutantStatus.undecided(mutant);
       }
+    }
+
+    private Optional<Sighting> first(List<Sighting> some, Symptom changed) {
+      return some.stream().filter(one -> differs(one, changed, Optional.empty())).findFirst();
+    }
+
+    /** Without the readings that the difference does not need. */
+    private Sighting few(Situation whole, Symptom changed) {
+      Sighting kept = Sighting.of(judge, symptom, whole);
+      for (String reading : whole.readings().keySet()) {
+        SortedMap<String, Value> fewer = new TreeMap<>(kept.observed().given().readings());
+        fewer.remove(reading);
+        Sighting without =
+            Sighting.of(judge, symptom, new Situation(whole.equipment(), fewer));
+        if (without.ruling().answers().equals(kept.ruling().answers())
+            && differs(without, changed, Optional.empty())) {
+          kept = without;
+        }
+      }
+      return kept;
     }
 
     private List<Sighting> near() {

@@ -1,0 +1,61 @@
+package io.faultwright.analysis.suggestion;
+
+import io.faultwright.analysis.coverage.Effect;
+import io.faultwright.analysis.coverage.Sighting;
+import io.faultwright.analysis.coverage.SituationAim;
+import io.faultwright.analysis.coverage.SymptomAims;
+import io.faultwright.analysis.coverage.SymptomAims.RuleAims;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+
+/** What single cases show of a symptom's goals: a number for each, two for each test that decides. */
+final class Shown {
+  private final List<SituationAim> situations;
+  private final List<Effect> effects = new ArrayList<>();
+
+  Shown(SymptomAims aims) {
+    this.situations = aims.situations();
+    aims.rules().stream().map(RuleAims::effects).forEach(effects::addAll);
+  }
+
+  /** What a case shows. */
+  BitSet by(Sighting one) {
+    BitSet shown = new BitSet();
+    for (int i = 0; i < situations.size(); i++) {
+      shown.set(i, situations.get(i).shows().test(one));
+    }
+    for (int i = 0; i < effects.size(); i++) {
+      shown.set(situations.size() + 2 * i, effects.get(i).isShownBy(one, true));
+      shown.set(situations.size() + 2 * i + 1, effects.get(i).isShownBy(one, false));
+    }
+    return shown;
+  }
+
+  /** What some cases show. */
+  BitSet by(Collection<Sighting> cases) {
+    BitSet shown = new BitSet();
+    cases.forEach(one -> shown.or(by(one)));
+    return shown;
+  }
+
+  /** A goal, or half of one, in words. */
+  String words(int number) {
+    if (number < situations.size()) {
+      return situations.get(number).goal().words();
+    }
+    int half = number - situations.size();
+    Effect effect = effects.get(half / 2);
+    return effect.goal().words()
+        + " rule `"
+        + effect.goal().rule().orElseThrow()
+        + "`, "
+        + (half % 2 == 0 ? "met" : "not met");
+  }
+
+  /** Effects that some cases do not show together. */
+  static List<Effect> open(List<Effect> effects, Collection<Sighting> cases) {
+    return effects.stream().filter(effect -> !effect.isShownBy(cases)).toList();
+  }
+}

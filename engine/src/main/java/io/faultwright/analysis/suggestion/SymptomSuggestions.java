@@ -1,0 +1,273 @@
+package io.faultwright.analysis.suggestion;
+
+import io.faultwright.adequacy.Criterion;
+import io.faultwright.adequacy.MutantStatus;
+import io.faultwright.analysis.coverage.AimSpace;
+import io.faultwright.analysis.coverage.CoverageAnalysis;
+import io.faultwright.analysis.coverage.Edge;
+import io.faultwright.analysis.coverage.Edges;
+import io.faultwright.analysis.coverage.Effect;
+import io.faultwright.analysis.coverage.Pairs;
+import io.faultwright.analysis.coverage.Sighting;
+import io.faultwright.analysis.coverage.SituationAim;
+import io.faultwright.analysis.coverage.SymptomAims.RuleAims;
+import io.faultwright.analysis.coverage.Tests;
+import io.faultwright.analysis.judge.Judge;
+import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Condition.InInterval;
+import io.faultwright.model.Condition.Test;
+import io.faultwright.model.Situation;
+import io.faultwright.model.Symptom;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** Cases that would close what is open in one symptom. */
+final class SymptomSuggestions {
+  private final Judge judge;
+  private final Symptom symptom;
+  private final CoverageAnalysis coverage;
+  private final Edges edges;
+  private final Shown shown;
+  private final Completion completion;
+  private final FairShare share = new FairShare();
+  private final List<Sighting> present;
+  private final List<Draft> drafts = new ArrayList<>();
+
+  /**
+   * @param present what is recorded already, in all symptoms
+   */
+  SymptomSuggestions(
+      Judge judge,
+      Symptom symptom,
+      CoverageAnalysis coverage,
+      boolean three,
+      Collection<Sighting> present) {
+    this.judge = judge;
+    this.symptom = symptom;
+    this.coverage = coverage;
+    this.edges = new Edges(judge.knowledge(), symptom.id(), three);
+    this.shown = new Shown(coverage.aims());
+    this.present = List.copyOf(present);
+    List<Sighting> own = present.stream().filter(this::isHere).toList();
+    this.completion =
+        new Completion(judge, symptom, own.stream().map(one -> one.observed().given()).toList());
+    own.forEach(one -> share.count(one.observed().builds()));
+  }
+
+  private boolean isHere(Sighting one) {
+    return one.symptom().equals(symptom.id());
+  }
+
+  /** What was drafted so far, in the order in which it was needed. */
+  List<Draft> drafts() {
+    return drafts;
+  }
+
+  /** What is recorded or drafted. */
+  List<Sighting> all() {
+    return all(drafts);
+  }
+
+  private List<Sighting> all(List<Draft> some) {
+    return Stream.concat(present.stream(), some.stream().map(Draft::sighting)).toList();
+  }
+
+  /** Drafts cases that show the open tests decide, at boundaries where they can. */
+  void closeEffects() {
+    for (RuleAims aims : coverage.aims().rules()) {
+      List<Effect> open = Shown.open(aims.effects(), all());
+      if (!open.isEmpty()) {
+        close(aims, open);
+      }
+    }
+  }
+
+  private void close(RuleAims aims, List<Effect> open) {
+    List<Test> tests = Tests.distinct(aims.rule().when());
+    List<Edge> beside = openEdges(tests);
+    AimSpace space =
+        AimSpace.of(
+            judge.knowledge(), symptom, aims.rule(), beside.stream().map(Edge::where).toList());
+    List<Sighting> own = all().stream().filter(this::isHere).toList();
+    Set<Outcomes> outcomes = new DecidingOutcomes(space, tests, own).fewest(in(space, aims, open));
+    for (Outcomes one : outcomes) {
+      draft(space, where(space, tests, one), beside);
+    }
+  }
+
+  /** The same effects, looked for in the space of the rule alone. */
+  private static List<Effect> in(AimSpace space, RuleAims aims, List<Effect> open) {
+    return open.stream().map(effect -> effect.in(space, aims.rule())).toList();
+  }
+
+  private static int where(AimSpace space, List<Test> tests, Outcomes outcomes) {
+    int where = space.workable();
+    for (int test = 0; test < tests.size(); test++) {
+      int outcome =
+          outcomes.met(test) ? space.whereTrue(tests.get(test)) : space.whereFalse(tests.get(test));
+      where = space.diagrams().and(where, outcome);
+    }
+    return where;
+  }
+
+  private List<Edge> openEdges(List<Test> tests) {
+    List<Sighting> all = all();
+    return tests.stream()
+        .filter(test -> test.pattern() instanceof InInterval)
+        .flatMap(test -> edges.ofStretch(test).stream())
+        .filter(edge -> all.stream().noneMatch(one -> isHere(one) && shows(edge, one)))
+        .toList();
+  }
+
+  private static boolean shows(Edge edge, Sighting one) {
+    return one.worked() && edge.shows().test(one);
+  }
+
+  private void draft(AimSpace space, int where, List<Edge> beside) {
+    int aimed = where;
+    List<Edge> open =
+        beside.stream()
+            .filter(edge -> drafts.stream().noneMatch(draft -> shows(edge, draft.sighting())))
+            .toList();
+    for (Edge edge : open) {
+      int closer = space.diagrams().and(aimed, space.whereTrue(edge.where()));
+      aimed = closer == Diagrams.NONE ? aimed : closer;
+    }
+    if (aimed != Diagrams.NONE) {
+      draft(share.pick(space, aimed));
+    }
+  }
+
+  /** Drafts cases for what a single case can show. */
+  void closeSituations(Set<Criterion> wanted) {
+    for (SituationAim aim : coverage.aims().situations()) {
+      if (wanted.contains(aim.goal().criterion()) && !aim.isShownBy(all())) {
+        draft(share.pick(aim.space(), closer(aim, wanted)));
+      }
+    }
+  }
+
+  /** With as much else that is open as goes together. */
+  private int closer(SituationAim first, Set<Criterion> wanted) {
+    Diagrams diagrams = first.space().diagrams();
+    int where = first.where();
+    List<Sighting> all = all();
+    for (SituationAim other : coverage.aims().situations()) {
+      if (other.space() == first.space()
+          && wanted.contains(other.goal().criterion())
+          && !other.isShownBy(all)) {
+        int both = diagrams.and(where, other.where());
+        where = both == Diagrams.NONE ? where : both;
+      }
+    }
+    return where;
+  }
+
+  /** Completes a situation and keeps it, with what it shows that nothing did so far. */
+  private void draft(Situation start) {
+    BitSet fresh = shown.by(completion.sighting(start));
+    BitSet known = shown.by(all());
+    BitSet needed = (BitSet) fresh.clone();
+    needed.andNot(known);
+    Predicate<Sighting> keeps = one -> holds(shown.by(one), needed.isEmpty() ? fresh : needed);
+    add(completion.complete(start, keeps), known);
+  }
+
+  private static boolean holds(BitSet all, BitSet some) {
+    BitSet missing = (BitSet) some.clone();
+    missing.andNot(all);
+    return missing.isEmpty();
+  }
+
+  private void add(Situation situation, BitSet known) {
+    Sighting one = completion.sighting(situation);
+    BitSet closes = shown.by(one);
+    closes.andNot(known);
+    share.count(one.observed().builds());
+    drafts.add(new Draft(one, closes.stream().mapToObj(shown::words).toList()));
+  }
+
+  /** Drafts cases in which the open pairs of readings stand together. */
+  void closePairs() {
+    Pairs pairs = coverage.pairs();
+    BitSet open = (BitSet) pairs.possible().clone();
+    open.andNot(pairs.shownBy(all()));
+    AimSpace space = AimSpace.whole(pairs.rules());
+    for (int[] row : PairRows.of(new PairProblem(pairs, open).problem())) {
+      Situation situation = share.pick(space, pairs.where(row));
+      Predicate<Sighting> keeps = one -> isAt(pairs.levels(one), row);
+      Sighting drafted = completion.sighting(completion.trimmed(situation, keeps));
+      BitSet fresh = pairs.shownBy(List.of(drafted));
+      fresh.and(open);
+      open.andNot(fresh);
+      share.count(drafted.observed().builds());
+      drafts.add(new Draft(drafted, List.of(fresh.cardinality() + " pairs of readings")));
+    }
+  }
+
+  private static boolean isAt(int[] levels, int[] row) {
+    for (int factor = 0; factor < row.length; factor++) {
+      if (row[factor] >= 0 && row[factor] != levels[factor]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Leaves out drafts without which everything is shown all the same. */
+  void dropSuperfluous(Set<Criterion> wanted) {
+    int aim = open(drafts, wanted);
+    for (int i = drafts.size() - 1; i >= 0; i--) {
+      List<Draft> fewer = new ArrayList<>(drafts);
+      fewer.remove(i);
+      if (open(fewer, wanted) == aim) {
+        drafts.remove(i);
+      }
+    }
+  }
+
+  private int open(List<Draft> some, Set<Criterion> wanted) {
+    List<Sighting> all = all(some);
+    return (int)
+            coverage.aims().all().stream()
+                .filter(goal -> wanted.contains(goal.goal().criterion()))
+                .filter(goal -> !goal.isShownBy(all))
+                .count()
+        + (wanted.contains(Criterion.PAIRS) ? openPairs(all) : 0);
+  }
+
+  private int openPairs(List<Sighting> all) {
+    BitSet open = (BitSet) coverage.pairs().possible().clone();
+    open.andNot(coverage.pairs().shownBy(all));
+    return open.cardinality();
+  }
+
+  /** Takes over the situations that show mistakes no case notices. */
+  void closeMutants(Collection<MutantStatus> mutants) {
+    for (MutantStatus mutant : mutants) {
+      mutant.shownBy().filter(found -> found.symptom().equals(symptom.id())).ifPresent(
+          found -> {
+            String words = "notices: " + mutant.mutant().words();
+            boolean known = false;
+            for (int i = 0; i < drafts.size() && !known; i++) {
+              if (drafts.get(i).situation().equals(found.situation())) {
+                List<String> more = new ArrayList<>(drafts.get(i).closes());
+                more.add(words);
+                drafts.set(i, new Draft(drafts.get(i).sighting(), more));
+                known = true;
+              }
+            }
+            if (!known) {
+              drafts.add(
+                  new Draft(completion.sighting(found.situation()), List.of(words)));
+            }
+          });
+    }
+  }
+}
