@@ -35,22 +35,51 @@ class LayersTest {
     arrows("resolve", "source", "diagnostic", "syntax", "model", "quantity");
     arrows("compile", "model", "quantity");
     arrows("run", "model", "quantity", "compile");
+    arrows("adequacy", "source", "model");
     arrows("sequence", "source", "model", "quantity", "analysis.space");
     arrows("release", "source", "model", "quantity");
     arrows("analysis.space", "source", "model", "quantity", "finding", "wording");
     for (String analysis :
-        List.of(
-            "completeness",
-            "contradiction",
-            "coverage",
-            "gap",
-            "recognition",
-            "redundancy",
-            "referral")) {
+        List.of("completeness", "contradiction", "gap", "recognition", "redundancy", "referral")) {
       arrows("analysis." + analysis, "source", "model", "quantity", "finding", "analysis.space");
     }
     arrows(
         "analysis.limits", "source", "model", "quantity", "finding", "wording", "analysis.space");
+    arrows("analysis.judge", "model", "quantity");
+    arrows(
+        "analysis.coverage",
+        "source",
+        "model",
+        "quantity",
+        "finding",
+        "adequacy",
+        "wording",
+        "analysis.judge",
+        "analysis.space");
+    arrows(
+        "analysis.mutation",
+        "source",
+        "model",
+        "quantity",
+        "finding",
+        "adequacy",
+        "change",
+        "wording",
+        "analysis.judge",
+        "analysis.space",
+        "analysis.change");
+    arrows(
+        "analysis.suggestion",
+        "source",
+        "model",
+        "quantity",
+        "finding",
+        "adequacy",
+        "wording",
+        "analysis.judge",
+        "analysis.space",
+        "analysis.coverage",
+        "analysis.mutation");
     arrows("analysis.tolerance", "source", "model", "quantity", "analysis.space");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
