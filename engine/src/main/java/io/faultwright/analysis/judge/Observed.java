@@ -12,6 +12,7 @@ import io.faultwright.model.Situation;
 import io.faultwright.model.Truth;
 import io.faultwright.model.Value;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,8 @@ public final class Observed {
   private final Situation situation;
   private final List<Build> builds;
   private final Map<Test, Truth> known = new IdentityHashMap<>();
-  private final Map<String, List<Optional<Band>>> bands = new java.util.HashMap<>();
+  private final Map<Test, Boolean> existing = new IdentityHashMap<>();
+  private final Map<String, List<Optional<Band>>> bands = new HashMap<>();
 
   Observed(Judge judge, Situation given, Situation situation, List<Build> builds) {
     this.judge = judge;
@@ -115,12 +117,12 @@ public final class Observed {
 
   /** Whether the machine has, or may have, the reading of a test and those its limits follow. */
   public boolean exists(Test test) {
-    for (Build build : builds) {
-      if (judge.exists(test, build)) {
-        return true;
-      }
+    Boolean there = existing.get(test);
+    if (there == null) {
+      there = builds.stream().anyMatch(build -> judge.exists(test, build));
+      existing.put(test, there);
     }
-    return false;
+    return there;
   }
 
   private Truth work(Test test) {

@@ -23,14 +23,22 @@ final class Shown {
   /** What a case shows. */
   BitSet by(Sighting one) {
     BitSet shown = new BitSet();
-    for (int i = 0; i < situations.size(); i++) {
-      shown.set(i, situations.get(i).shows().test(one));
-    }
-    for (int i = 0; i < effects.size(); i++) {
-      shown.set(situations.size() + 2 * i, effects.get(i).isShownBy(one, true));
-      shown.set(situations.size() + 2 * i + 1, effects.get(i).isShownBy(one, false));
+    for (int number = 0; number < situations.size() + 2 * effects.size(); number++) {
+      shown.set(number, isShown(number, one));
     }
     return shown;
+  }
+
+  /** Whether a case shows all of some goals. */
+  boolean all(BitSet goals, Sighting one) {
+    return goals.stream().allMatch(number -> isShown(number, one));
+  }
+
+  private boolean isShown(int number, Sighting one) {
+    int half = number - situations.size();
+    return half < 0
+        ? situations.get(number).shows().test(one)
+        : effects.get(half / 2).isShownBy(one, half % 2 == 0);
   }
 
   /** What some cases show. */

@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /** Finds few cases that would show what the recorded ones do not. */
 public final class SuggestionAnalysis {
@@ -75,27 +76,28 @@ public final class SuggestionAnalysis {
     }
     open.dropSuperfluous(wanted);
     if (mutants) {
-      open.closeMutants(survivors(List.of(symptom), open.drafts(), false));
+      open.closeMutants(ofRules(symptom, open.drafts()));
     }
     return kept(symptom, open.drafts());
   }
 
-  /** Cases that notice mistakes in the limits. */
-  public List<Suggestion> ofLimits(Symptom symptom) {
-    CoverageAnalysis coverage = new CoverageAnalysis(kb, symptom, three, limits);
-    SymptomSuggestions open =
-        new SymptomSuggestions(judge, symptom, coverage, three, sightings);
-    open.closeMutants(survivors(List.of(symptom), List.of(), true));
-    return kept(symptom, open.drafts());
+  /** Cases, of any symptom, that notice mistakes in the limits. */
+  public List<Suggestion> ofLimits() {
+    List<Suggestion> suggestions = new ArrayList<>();
+    List<MutantStatus> mutants = judged(new MutationAnalysis(kb, recorded, deadline).limits());
+    MutantDrafts.of(judge, mutants)
+        .forEach((id, drafts) -> suggestions.addAll(kept(kb.symptoms().get(id), drafts)));
+    return suggestions;
   }
 
-  private List<MutantStatus> survivors(
-      List<Symptom> symptoms, List<Draft> drafts, boolean inLimits) {
+  private List<MutantStatus> ofRules(Symptom symptom, List<Draft> drafts) {
     List<Case> cases = new ArrayList<>(recorded);
-    drafts.forEach(draft -> cases.add(asCase(symptoms.get(0), "draft", draft)));
-    MutationAnalysis analysis = new MutationAnalysis(kb, cases, deadline);
-    return (inLimits ? analysis.limits() : analysis.pieces(symptoms))
-        .parallelStream().flatMap(piece -> piece.get().stream()).toList();
+    drafts.forEach(draft -> cases.add(asCase(symptom, "draft", draft)));
+    return judged(new MutationAnalysis(kb, cases, deadline).pieces(List.of(symptom)));
+  }
+
+  private static List<MutantStatus> judged(List<Supplier<List<MutantStatus>>> pieces) {
+    return pieces.parallelStream().flatMap(piece -> piece.get().stream()).toList();
   }
 
   private List<Suggestion> kept(Symptom symptom, List<Draft> drafts) {

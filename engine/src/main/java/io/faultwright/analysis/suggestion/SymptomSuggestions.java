@@ -38,6 +38,7 @@ final class SymptomSuggestions {
   private final FairShare share = new FairShare();
   private final List<Sighting> present;
   private final List<Draft> drafts = new ArrayList<>();
+  private final BitSet known;
 
   /**
    * @param present what is recorded already, in all symptoms
@@ -58,6 +59,7 @@ final class SymptomSuggestions {
     this.completion =
         new Completion(judge, symptom, own.stream().map(one -> one.observed().given()).toList());
     own.forEach(one -> share.count(one.observed().builds()));
+    this.known = shown.by(present);
   }
 
   private boolean isHere(Sighting one) {
@@ -172,23 +174,17 @@ final class SymptomSuggestions {
   /** Completes a situation and keeps it, with what it shows that nothing did so far. */
   private void draft(Situation start) {
     BitSet fresh = shown.by(completion.sighting(start));
-    BitSet known = shown.by(all());
     BitSet needed = (BitSet) fresh.clone();
     needed.andNot(known);
-    Predicate<Sighting> keeps = one -> holds(shown.by(one), needed.isEmpty() ? fresh : needed);
-    add(completion.complete(start, keeps), known);
+    BitSet kept = needed.isEmpty() ? fresh : needed;
+    add(completion.complete(start, one -> shown.all(kept, one)));
   }
 
-  private static boolean holds(BitSet all, BitSet some) {
-    BitSet missing = (BitSet) some.clone();
-    missing.andNot(all);
-    return missing.isEmpty();
-  }
-
-  private void add(Situation situation, BitSet known) {
+  private void add(Situation situation) {
     Sighting one = completion.sighting(situation);
     BitSet closes = shown.by(one);
     closes.andNot(known);
+    known.or(closes);
     share.count(one.observed().builds());
     drafts.add(new Draft(one, closes.stream().mapToObj(shown::words).toList()));
   }
@@ -250,24 +246,8 @@ final class SymptomSuggestions {
 
   /** Takes over the situations that show mistakes no case notices. */
   void closeMutants(Collection<MutantStatus> mutants) {
-    for (MutantStatus mutant : mutants) {
-      mutant.shownBy().filter(found -> found.symptom().equals(symptom.id())).ifPresent(
-          found -> {
-            String words = "notices: " + mutant.mutant().words();
-            boolean known = false;
-            for (int i = 0; i < drafts.size() && !known; i++) {
-              if (drafts.get(i).situation().equals(found.situation())) {
-                List<String> more = new ArrayList<>(drafts.get(i).closes());
-                more.add(words);
-                drafts.set(i, new Draft(drafts.get(i).sighting(), more));
-                known = true;
-              }
-            }
-            if (!known) {
-              drafts.add(
-                  new Draft(completion.sighting(found.situation()), List.of(words)));
-            }
-          });
-    }
+    MutantDrafts.of(judge, mutants)
+        .getOrDefault(symptom.id(), List.of())
+        .forEach(drafts::add);
   }
 }
