@@ -7,8 +7,11 @@ import java.util.SplittableRandom;
 
 /** Takes one row away after the other, as long as the others can be changed to make up for it. */
 final class FewerRows {
+  /** How many pairs are looked at in all, at most: some half a second. */
   private static final long WORK = 100_000_000;
-  private static final long WORK_OF_PAIR = 200_000;
+
+  /** The same for each wanted pair, so that small problems take less. */
+  private static final long WORK_OF_PAIR = 50_000;
 
   private final Levels levels;
   private final Refusals refusals;

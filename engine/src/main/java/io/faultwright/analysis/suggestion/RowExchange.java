@@ -10,7 +10,11 @@ import java.util.SplittableRandom;
  * steps. The way of K. J. Nurmela, Discrete Applied Mathematics 138, 2004 (tabu search).
  */
 final class RowExchange {
-  private static final int REST = 10;
+  /** For how many steps a changed place is left alone, at most; found by trying. */
+  private static final int REST = 2;
+
+  /** What a step costs besides the pairs it looks at. */
+  private static final int STEP_WORK = 20;
 
   private final Levels levels;
   private final Refusals refusals;
@@ -92,7 +96,7 @@ final class RowExchange {
         offer(choice, row, one);
       }
     }
-    work += 20 + rows.size();
+    work += STEP_WORK + rows.size();
     if (choice.best() < 0) {
       return false;
     }
