@@ -12,6 +12,8 @@ import java.util.SortedSet;
  * @param symptom id of the symptom
  * @param given the situation, partial or whole
  * @param expect the answers; empty: {@code nothing yet}
+ * @param confirmed whether a person says that these are right; where none does, they are what the
+ *     rules once said, and the case neither passes nor fails
  * @param note why it is recorded
  * @param origin where a field case comes from
  */
@@ -21,6 +23,7 @@ public record Case(
     String symptom,
     Situation given,
     SortedSet<Answer> expect,
+    boolean confirmed,
     String note,
     Optional<String> origin) {
   public Case {

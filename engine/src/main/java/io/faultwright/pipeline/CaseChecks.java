@@ -24,10 +24,11 @@ record CaseChecks(List<Finding> findings, int passed, int failed) {
             .filter(recorded -> scope.concerns(recorded.symptom()))
             .map(recorded -> record(runner.run(recorded)))
             .toList();
-    int passed = (int) records.stream().filter(CaseRecord::passed).count();
+    List<CaseRecord> judged = records.stream().filter(one -> one.recorded().confirmed()).toList();
+    int passed = (int) judged.stream().filter(CaseRecord::passed).count();
     List<Finding> findings =
         CaseAnalysis.findings(kb, records).stream().filter(scope::concerns).toList();
-    return new CaseChecks(findings, passed, records.size() - passed);
+    return new CaseChecks(findings, passed, judged.size() - passed);
   }
 
   private static CaseRecord record(CaseResult result) {

@@ -7,6 +7,7 @@ import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.input.CaseFile;
 import io.faultwright.input.CaseTable;
 import io.faultwright.input.CaseTable.Item;
+import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.report.CaseRun;
 import io.faultwright.report.RunReport;
@@ -55,7 +56,7 @@ public final class CaseRuns {
     }
     Collection<String> wanted = ids.isEmpty() ? kb.cases().keySet() : ids;
     List<GivenCase> cases =
-        wanted.stream().distinct().map(id -> new GivenCase(kb.cases().get(id), true)).toList();
+        wanted.stream().distinct().map(id -> asked(kb.cases().get(id))).toList();
     return run(new GivenCases(cases, List.of()));
   }
 
@@ -90,6 +91,11 @@ public final class CaseRuns {
       throw new Unreadable(problems.sorted());
     }
     return tally.result();
+  }
+
+  /** A case that nobody has confirmed is run, and not judged. */
+  private static GivenCase asked(Case recorded) {
+    return new GivenCase(recorded, recorded.confirmed());
   }
 
   private Problem noCase(String id) {

@@ -14,7 +14,8 @@ import java.util.TreeSet;
 
 /** Reads the section {@code cases}. */
 final class CaseResolver {
-  private static final List<String> KEYS = List.of("symptom", "given", "expect", "note", "origin");
+  private static final List<String> KEYS = 
+      List.of("symptom", "given", "expect", "rules-say", "note", "origin");
 
   private final Context context;
   private final SituationResolver situations;
@@ -52,7 +53,8 @@ final class CaseResolver {
   GivenCase given(Definition definition) {
     Fields fields = fields(definition);
     boolean judged = fields.has("expect");
-    return new GivenCase(resolve(definition, fields, judged), judged);
+    Case given = resolve(definition, fields, judged);
+    return new GivenCase(given, given.confirmed());
   }
 
   private Fields fields(Definition definition) {
@@ -72,6 +74,7 @@ final class CaseResolver {
         id,
         given,
         judged ? expectations.resolve(fields, symptom) : new TreeSet<>(),
+        judged && !expectations.isUnconfirmed(fields),
         fields.text("note").orElse(""),
         fields.text("origin"));
   }

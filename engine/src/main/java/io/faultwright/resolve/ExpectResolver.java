@@ -14,7 +14,10 @@ import java.util.TreeSet;
 
 /** Reads what a case expects. */
 final class ExpectResolver {
+  private static final String EXPECT = "expect";
   private static final String NOTHING = "nothing yet";
+  private static final String UNCONFIRMED = "unconfirmed";
+  private static final String RULES_SAY = "rules-say";
   private static final String ESCALATE = "escalate";
   private static final String REFER = "refer";
   private static final String HOTLINE = "hotline";
@@ -27,28 +30,49 @@ final class ExpectResolver {
     this.problems = context.problems();
   }
 
-  /** The answers expected of a symptom; none for {@code nothing yet}. */
+  /**
+   * The answers expected of a symptom, or what the rules said while nobody has confirmed it; none
+   * for {@code nothing yet}.
+   */
   SortedSet<Answer> resolve(Fields fields, Optional<Symptom> symptom) {
+    boolean unconfirmed = isUnconfirmed(fields);
+    if (!unconfirmed && fields.has(RULES_SAY)) {
+      problems.add(
+          fields.place(RULES_SAY),
+          "`rules-say` stands beside an expected outcome",
+          "leave it out; it is for a case with `expect: unconfirmed`");
+    }
+    String key = unconfirmed ? RULES_SAY : EXPECT;
     return fields
-        .require("expect")
-        .map(node -> answers(node, fields, symptom))
+        .require(key)
+        .map(node -> answers(node, key, fields, symptom))
         .orElseGet(TreeSet::new);
   }
 
-  private SortedSet<Answer> answers(Node node, Fields fields, Optional<Symptom> symptom) {
+  /** Whether nobody has said yet that the outcome is right. */
+  boolean isUnconfirmed(Fields fields) {
+    return fields.find(EXPECT).filter(node -> says(node, UNCONFIRMED)).isPresent();
+  }
+
+  private static boolean says(Node node, String word) {
+    return node instanceof Scalar scalar && scalar.text().strip().equals(word);
+  }
+
+  private SortedSet<Answer> answers(
+      Node node, String key, Fields fields, Optional<Symptom> symptom) {
     if (node instanceof MapNode map) {
-      return outcome(map);
+      return outcome(map, key);
     }
-    if (node instanceof Scalar word && word.text().strip().equals(NOTHING)) {
+    if (says(node, NOTHING)) {
       return new TreeSet<>();
     }
     if (node instanceof Scalar word && word.text().strip().equals(ESCALATE)) {
       return escalation(word, symptom);
     }
     SortedSet<Answer> faults = new TreeSet<>();
-    List<Scalar> written = fields.oneOrMore("expect");
+    List<Scalar> written = fields.oneOrMore(key);
     if (written.isEmpty()) {
-      problems.add(node.place(), "`expect` names no fault", "write a fault or `nothing yet`");
+      problems.add(node.place(), "`" + key + "` names no fault", "write a fault or `nothing yet`");
     }
     written.forEach(one -> faults.add(new Answer.OfFault(fault(one))));
     return faults;
@@ -58,8 +82,8 @@ final class ExpectResolver {
     return context.names().reference(Kind.FAULT, written);
   }
 
-  private SortedSet<Answer> outcome(MapNode map) {
-    Fields fields = new Fields(map, "`expect`", map.place(), List.of(REFER, ESCALATE), problems);
+  private SortedSet<Answer> outcome(MapNode map, String key) {
+    Fields fields = new Fields(map, "`" + key + "`", map.place(), List.of(REFER, ESCALATE), problems);
     SortedSet<Answer> answers = new TreeSet<>();
     fields
         .scalar(REFER)
@@ -69,7 +93,7 @@ final class ExpectResolver {
     if (map.entries().size() != 1) {
       problems.add(
           map.place(),
-          "`expect` takes one outcome",
+          "`" + key + "` takes one outcome",
           "write a fault, a list of faults, `refer: symptom`, `escalate: hotline` or `nothing yet`");
     }
     return answers;

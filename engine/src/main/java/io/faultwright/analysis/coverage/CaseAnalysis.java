@@ -14,18 +14,27 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** Finds cases that the rules answer differently, and rules that no case fires. */
+/**
+ * Finds cases that the rules answer differently or that nobody has confirmed, and rules that no case
+ * fires.
+ */
 public final class CaseAnalysis {
   private CaseAnalysis() {}
 
   public static List<Finding> findings(KnowledgeBase knowledge, List<CaseRecord> records) {
     List<Finding> findings = new ArrayList<>();
-    records.stream()
+    List<CaseRecord> confirmed =
+        records.stream().filter(record -> record.recorded().confirmed()).toList();
+    confirmed.stream()
         .filter(record -> !record.passed())
         .map(CaseAnalysis::failed)
         .forEach(findings::add);
+    records.stream()
+        .filter(record -> !record.recorded().confirmed())
+        .map(CaseAnalysis::unconfirmed)
+        .forEach(findings::add);
     Set<String> fired = new TreeSet<>();
-    records.forEach(
+    confirmed.forEach(
         record ->
             record.fired().forEach(rule -> fired.add(record.recorded().symptom() + " " + rule)));
     for (Symptom symptom : knowledge.symptoms().values()) {
@@ -54,6 +63,21 @@ public final class CaseAnalysis {
     return finding
         .in(record.recorded().symptom(), List.copyOf(record.fired()))
         .shownBy(record.recorded().given(), List.of(), Optional.empty());
+  }
+
+  private static Finding unconfirmed(CaseRecord record) {
+    String said = words(record.recorded().expect());
+    String now = record.passed() ? "" : ", and now say " + record.outcome();
+    return Finding.of(
+            FindingKind.CASE_UNCONFIRMED,
+            record.recorded().place(),
+            "nobody has confirmed case `"
+                + record.recorded().id()
+                + "`; the rules said "
+                + said
+                + now,
+            "say in `expect` what is really right, and take `rules-say` out")
+        .in(record.recorded().symptom(), List.copyOf(record.fired()));
   }
 
   /** Answers in words, for messages. */

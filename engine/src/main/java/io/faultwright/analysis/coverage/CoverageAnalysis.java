@@ -29,10 +29,11 @@ public final class CoverageAnalysis {
    *
    * @param three whether a threshold has three boundary values, or two
    * @param limits boundaries of limits that another symptom's analysis has already; is added to
+   * @param deadline after which this throws {@link io.faultwright.analysis.space.OutOfTime}
    */
-  public CoverageAnalysis(KnowledgeBase kb, Symptom symptom, boolean three, Set<String> limits) {
+  public CoverageAnalysis(KnowledgeBase kb, Symptom symptom, boolean three, Set<String> limits, Deadline deadline) {
     this.symptom = symptom;
-    SymptomSpace space = SymptomSpace.of(kb, symptom, Deadline.NEVER);
+    SymptomSpace space = SymptomSpace.of(kb, symptom, deadline);
     this.aims = new SymptomAims(kb, AimSpace.whole(space), symptom, three, limits);
     this.pairs = new Pairs(kb, space);
   }

@@ -28,7 +28,7 @@ public record Deadline(long nanos, LongSupplier clock) {
    *
    * @throws OutOfTime when there is none
    */
-  void check() {
+  public void check() {
     if (nanosLeft() < 0) {
       throw new OutOfTime();
     }

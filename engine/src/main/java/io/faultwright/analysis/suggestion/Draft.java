@@ -9,8 +9,9 @@ import java.util.List;
  *
  * @param sighting the situation, and what the rules say of it
  * @param closes what it shows that nothing before it did
+ * @param pairs whether it is there for pairs of readings
  */
-record Draft(Sighting sighting, List<String> closes) {
+record Draft(Sighting sighting, List<String> closes, boolean pairs) {
   Draft {
     closes = List.copyOf(closes);
   }

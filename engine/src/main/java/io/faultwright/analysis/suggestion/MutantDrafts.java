@@ -33,7 +33,7 @@ final class MutantDrafts {
           List<Draft> own = new ArrayList<>();
           situations.forEach(
               (situation, closes) ->
-                  own.add(new Draft(Sighting.of(judge, symptom, situation), closes)));
+                  own.add(new Draft(Sighting.of(judge, symptom, situation), closes, false)));
           drafts.put(id, own);
         });
     return drafts;

@@ -48,6 +48,13 @@ final class Shown {
     return shown;
   }
 
+  /** Whether every effect that a case has a part in is shown by the others without it. */
+  boolean stillTogether(Sighting one, Collection<Sighting> others) {
+    return effects.stream()
+        .filter(effect -> effect.isShownBy(one, true) || effect.isShownBy(one, false))
+        .allMatch(effect -> effect.isShownBy(others));
+  }
+
   /** A goal, or half of one, in words. */
   String words(int number) {
     if (number < situations.size()) {

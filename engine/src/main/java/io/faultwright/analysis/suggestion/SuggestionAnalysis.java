@@ -64,7 +64,7 @@ public final class SuggestionAnalysis {
 
   /** Cases for one symptom; what was suggested for others counts as recorded. */
   public List<Suggestion> of(Symptom symptom) {
-    CoverageAnalysis coverage = new CoverageAnalysis(kb, symptom, three, limits);
+    CoverageAnalysis coverage = new CoverageAnalysis(kb, symptom, three, limits, deadline);
     SymptomSuggestions open =
         new SymptomSuggestions(judge, symptom, coverage, three, sightings);
     if (wanted.contains(Criterion.MC_DC)) {
@@ -74,7 +74,7 @@ public final class SuggestionAnalysis {
     if (wanted.contains(Criterion.PAIRS)) {
       open.closePairs();
     }
-    open.dropSuperfluous(wanted);
+    open.dropSuperfluous();
     if (mutants) {
       open.closeMutants(ofRules(symptom, open.drafts()));
     }
@@ -124,6 +124,7 @@ public final class SuggestionAnalysis {
         symptom.id(),
         draft.situation(),
         draft.sighting().ruling().answers(),
+        true,
         "",
         Optional.empty());
   }

@@ -14,16 +14,22 @@ import io.faultwright.analysis.coverage.SymptomAims.RuleAims;
 import io.faultwright.analysis.coverage.Tests;
 import io.faultwright.analysis.judge.Judge;
 import io.faultwright.analysis.space.Diagrams;
-import io.faultwright.model.Condition;
+import io.faultwright.analysis.space.Witness;
+import io.faultwright.model.Build;
 import io.faultwright.model.Condition.InInterval;
 import io.faultwright.model.Condition.Test;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Symptom;
+import io.faultwright.model.Value;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -39,6 +45,7 @@ final class SymptomSuggestions {
   private final List<Sighting> present;
   private final List<Draft> drafts = new ArrayList<>();
   private final BitSet known;
+  private final Map<Sighting, BitSet> shownBy = new IdentityHashMap<>();
 
   /**
    * @param present what is recorded already, in all symptoms
@@ -148,27 +155,60 @@ final class SymptomSuggestions {
 
   /** Drafts cases for what a single case can show. */
   void closeSituations(Set<Criterion> wanted) {
-    for (SituationAim aim : coverage.aims().situations()) {
-      if (wanted.contains(aim.goal().criterion()) && !aim.isShownBy(all())) {
-        draft(share.pick(aim.space(), closer(aim, wanted)));
-      }
+    List<SituationAim> open = new ArrayList<>();
+    List<Sighting> all = all();
+    coverage.aims().situations().stream()
+        .filter(aim -> wanted.contains(aim.goal().criterion()) && !aim.isShownBy(all))
+        .forEach(open::add);
+    while (!open.isEmpty()) {
+      SituationAim first = open.get(0);
+      Situation start = share.pick(first.space(), closer(first, open));
+      draft(joined(start, open.subList(1, open.size())));
+      Sighting last = drafts.get(drafts.size() - 1).sighting();
+      open.removeIf(aim -> aim == first || aim.shows().test(last));
     }
   }
 
-  /** With as much else that is open as goes together. */
-  private int closer(SituationAim first, Set<Criterion> wanted) {
+  /** With as much else that is open in the same space as goes together. */
+  private static int closer(SituationAim first, List<SituationAim> open) {
     Diagrams diagrams = first.space().diagrams();
     int where = first.where();
-    List<Sighting> all = all();
-    for (SituationAim other : coverage.aims().situations()) {
-      if (other.space() == first.space()
-          && wanted.contains(other.goal().criterion())
-          && !other.isShownBy(all)) {
+    for (SituationAim other : open) {
+      if (other.space() == first.space()) {
         int both = diagrams.and(where, other.where());
         where = both == Diagrams.NONE ? where : both;
       }
     }
     return where;
+  }
+
+  /** With the readings of other open goals that stand beside them and contradict nothing. */
+  private Situation joined(Situation start, List<SituationAim> open) {
+    Situation joined = start;
+    List<Build> builds = completion.sighting(start).observed().builds();
+    for (SituationAim other : open) {
+      int there = other.space().on(other.where(), builds);
+      if (builds.size() == 1 && there != Diagrams.NONE && !other.shows().test(completion.sighting(joined))) {
+        joined = joined(joined, new Witness(other.space().space()).of(there), other);
+      }
+    }
+    return joined;
+  }
+
+  private Situation joined(Situation one, Situation more, SituationAim aim) {
+    if (more.readings().entrySet().stream()
+        .anyMatch(
+            each ->
+                one.readings().containsKey(each.getKey())
+                    && !one.readings().get(each.getKey()).equals(each.getValue()))) {
+      return one;
+    }
+    SortedMap<String, Value> readings = new TreeMap<>(one.readings());
+    readings.putAll(more.readings());
+    Situation both = new Situation(one.equipment(), readings);
+    Sighting sighting = completion.sighting(both);
+    BitSet before = shown.by(completion.sighting(one));
+    return aim.shows().test(sighting) && shown.all(before, sighting) ? both : one;
   }
 
   /** Completes a situation and keeps it, with what it shows that nothing did so far. */
@@ -186,7 +226,7 @@ final class SymptomSuggestions {
     closes.andNot(known);
     known.or(closes);
     share.count(one.observed().builds());
-    drafts.add(new Draft(one, closes.stream().mapToObj(shown::words).toList()));
+    drafts.add(new Draft(one, closes.stream().mapToObj(shown::words).toList(), false));
   }
 
   /** Drafts cases in which the open pairs of readings stand together. */
@@ -203,7 +243,8 @@ final class SymptomSuggestions {
       fresh.and(open);
       open.andNot(fresh);
       share.count(drafted.observed().builds());
-      drafts.add(new Draft(drafted, List.of(fresh.cardinality() + " pairs of readings")));
+      drafts.add(
+          new Draft(drafted, List.of(fresh.cardinality() + " pairs of readings"), true));
     }
   }
 
@@ -217,31 +258,33 @@ final class SymptomSuggestions {
   }
 
   /** Leaves out drafts without which everything is shown all the same. */
-  void dropSuperfluous(Set<Criterion> wanted) {
-    int aim = open(drafts, wanted);
+  void dropSuperfluous() {
     for (int i = drafts.size() - 1; i >= 0; i--) {
       List<Draft> fewer = new ArrayList<>(drafts);
       fewer.remove(i);
-      if (open(fewer, wanted) == aim) {
+      if (isSuperfluous(drafts.get(i), all(fewer))) {
         drafts.remove(i);
       }
     }
   }
 
-  private int open(List<Draft> some, Set<Criterion> wanted) {
-    List<Sighting> all = all(some);
-    return (int)
-            coverage.aims().all().stream()
-                .filter(goal -> wanted.contains(goal.goal().criterion()))
-                .filter(goal -> !goal.isShownBy(all))
-                .count()
-        + (wanted.contains(Criterion.PAIRS) ? openPairs(all) : 0);
+  private boolean isSuperfluous(Draft draft, List<Sighting> others) {
+    BitSet own = shown.by(draft.sighting());
+    BitSet rest = new BitSet();
+    for (Sighting other : others) {
+      rest.or(shownBy.computeIfAbsent(other, shown::by));
+    }
+    own.andNot(rest);
+    return own.isEmpty()
+        && shown.stillTogether(draft.sighting(), others)
+        && (!draft.pairs() || shownPairs(draft, others));
   }
 
-  private int openPairs(List<Sighting> all) {
-    BitSet open = (BitSet) coverage.pairs().possible().clone();
-    open.andNot(coverage.pairs().shownBy(all));
-    return open.cardinality();
+  private boolean shownPairs(Draft draft, List<Sighting> others) {
+    BitSet own = coverage.pairs().shownBy(List.of(draft.sighting()));
+    own.and(coverage.pairs().possible());
+    own.andNot(coverage.pairs().shownBy(others));
+    return own.isEmpty();
   }
 
   /** Takes over the situations that show mistakes no case notices. */
