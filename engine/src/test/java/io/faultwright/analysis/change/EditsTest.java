@@ -113,12 +113,13 @@ class EditsTest {
 
   @Test
   void readings() {
-    edited("work reading m how", "Connect it.\nWait.", "Wait.", "[Connect it., Wait.]", "Wait.");
+    edited("work reading m how", "Connect it.\nWait.", "Wait.", "[Connect it., Wait.]", "[Wait.]");
     edited("work reading m where", "Valve", "Pipe", "where: Valve", "where: Pipe");
     edited("work reading m phase", "cooling", "defrost", "phase: cooling", "phase: defrost");
     edited("work reading m instrument", "Gauge", "Dial", "instrument: Gauge", "instrument: Dial");
     edited("work reading m access", "panel", "outside", "access: panel", "access: outside");
-    edited("work reading m cautions", "hot", "", "minutes: 4, cautions: [hot]", "minutes: 4");
+    edited(
+        "work reading d cautions", "", "hot", "ask: How warm,", "ask: How warm, cautions: [hot],");
     edited("text reading m title", "Much", "More", "title: Much", "title: More");
     edited("text reading m ask", "How much", "How much?", "How much", "How much?");
     edited("text reading m minutes", "4", "5", "minutes: 4", "minutes: 5");
@@ -148,7 +149,7 @@ class EditsTest {
   @Test
   void whatAReadingIsComputedFrom() {
     assertEquals(
-        List.of("rules reading gap difference"),
+        List.of("rules reading gap difference", "work reading gap how"),
         edits("difference: [d, e]", "difference: [e, d]").stream().map(EditsTest::name).toList());
   }
 

@@ -52,8 +52,8 @@ class GapAnalysisTest {
     assertEquals(
         List.of(
             "no rule answers where `p: no` and `q: no`",
-            "no rule answers where `q: no` and `s: lo`",
-            "no rule answers where `p: no` and `s: hi`"),
+            "no rule answers where `s: lo` and `q: no`",
+            "no rule answers where `s: hi` and `p: no`"),
         gaps.stream().map(Finding::message).toList());
     assertEquals(
         List.of(new RegionTest("p", "no"), new RegionTest("q", "no")), gaps.get(0).region());

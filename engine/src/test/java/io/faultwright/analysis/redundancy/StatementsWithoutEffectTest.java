@@ -53,7 +53,7 @@ class StatementsWithoutEffectTest {
             "    recognise: { all: [{ q: yes }, { q: no }] }",
             "    rules: { r1: { when: {}, conclude: a, because: So. } }");
     assertEquals(
-        List.of("rule `r1` can never fire: `recognise` on `q`, `recognise` on `q` cannot all hold"),
+        List.of("rule `r1` can never fire: `recognise` on `q` cannot hold"),
         found(FindingKind.DEAD_RULE, dead));
   }
 

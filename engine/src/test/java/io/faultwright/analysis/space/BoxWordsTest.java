@@ -135,7 +135,7 @@ class BoxWordsTest {
   @Test
   void equipmentByWhatItHasInCommon() {
     Condition alpha = is("model", "A-1", "A-2");
-    said(alpha, any(alpha, is("s", "lo")), "family: alpha");
+    said(alpha, any(alpha, is("s", "lo")), "family: alpha", "m: limits known");
     said(all(is("model", "A-1"), is("software", "2.0")), alpha, "fan: one", "software: 2.0");
     said(is("model", "A-2"), alpha, "fan: two");
   }

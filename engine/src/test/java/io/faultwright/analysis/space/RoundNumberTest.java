@@ -72,6 +72,14 @@ class RoundNumberTest {
     assertEquals(tiny.multiply(2469).divide(2), RoundNumber.in(narrow, Optional.empty()));
   }
 
+  /** A quotient may have its sign below the line. */
+  @Test
+  void howeverTheEndsWereComputed() {
+    BigFraction low = BigFraction.of(-12).divide(BigFraction.of(-1));
+    chosen("20", Interval.closed(low, number("27")));
+    chosen("-20", Interval.closed(number("-27"), BigFraction.of(12).divide(BigFraction.of(-1))));
+  }
+
   @Test
   void anEndCountsWhereItIsIncluded() {
     chosen("10", closed("10", "10.4"));

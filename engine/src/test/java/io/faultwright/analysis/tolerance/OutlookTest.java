@@ -229,7 +229,7 @@ class OutlookTest {
   @Test
   void pointsLieWithinToleranceAndRange() {
     assertEquals(
-        List.of(List.of("0.5"), List.of("0")), points("t 0.2", List.of("t"), "t: above 0.2 K"));
+        List.of(List.of("1"), List.of("0")), points("t 0.2", List.of("t"), "t: above 0.2 K"));
     assertEquals(
         List.of(List.of("20"), List.of("19")), points("t 19.8", List.of("t"), "t: above 19 K"));
   }
