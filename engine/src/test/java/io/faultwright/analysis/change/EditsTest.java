@@ -119,7 +119,7 @@ class EditsTest {
     edited("work reading m instrument", "Gauge", "Dial", "instrument: Gauge", "instrument: Dial");
     edited("work reading m access", "panel", "outside", "access: panel", "access: outside");
     edited(
-        "work reading d cautions", "", "hot", "ask: How warm,", "ask: How warm, cautions: [hot],");
+        "work reading s cautions", "", "hot", "ask: Which,", "ask: Which, cautions: [hot],");
     edited("text reading m title", "Much", "More", "title: Much", "title: More");
     edited("text reading m ask", "How much", "How much?", "How much", "How much?");
     edited("text reading m minutes", "4", "5", "minutes: 4", "minutes: 5");

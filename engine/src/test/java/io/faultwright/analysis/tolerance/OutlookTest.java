@@ -44,6 +44,9 @@ class OutlookTest {
         sharp: { ask: S, unit: bar, range: 0 to 30 }
         grid: { ask: G, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
         tarn-only: { ask: O, unit: K, range: 0 to 20, accuracy: 1 K, applies: { family: tarn } }
+        held: { ask: H, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
+        holed: { ask: H, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
+        own: { ask: O, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
         s: { ask: S, values: [lo, hi] }
       limits:
         smooth:
@@ -58,6 +61,21 @@ class OutlookTest {
           by: [room]
           between: step
           rows: [{ room: 0 to 20, low: 2, high: 5 }, { room: 20 to 40, high: 15 }]
+        held:
+          by: [tarn-only]
+          between: interpolate
+          rows: [{ tarn-only: 0, high: 5 }, { tarn-only: 20, high: 5 }]
+        holed:
+          by: [ambient]
+          between: step
+          rows: [{ ambient: 0 to 19.5, low: 2, high: 5 }, { ambient: 20.5 to 40, low: 2, high: 5 }]
+        own:
+          by: [family, ambient]
+          between: step
+          rows:
+            - { family: fell, ambient: 0 to 40, low: 2, high: 15 }
+            - { family: tarn, ambient: 0 to 20, low: 2, high: 5 }
+            - { family: tarn, ambient: 20 to 40, low: 2, high: 15 }
         grid:
           by: [ambient, room]
           between: interpolate
@@ -148,6 +166,7 @@ class OutlookTest {
     settled("exact 5", "exact: at least 5 K");
     settled("ambient 20", "t: above 5 K");
     settled("t 5", "s: lo");
+    settled("t 5", "t: cannot be taken");
   }
 
   @Test
@@ -193,11 +212,38 @@ class OutlookTest {
     open("stepped 2.3 ambient 18.5", "stepped: below limits");
   }
 
+  /** The end of the limits itself is within them. */
+  @Test
+  void aReachThatTouchesALimit() {
+    open("smooth 15.5 ambient 25", "smooth: above limits");
+    open("stepped 1.5 ambient 10", "stepped: below limits");
+  }
+
+  @Test
+  void onlyTheRowsOfTheEquipmentCount() {
+    assertFalse(isOpen("own 9 ambient 20.5", "own: above limits", "F-1"));
+    assertTrue(isOpen("own 9 ambient 20.5", "own: above limits", "T-1"));
+  }
+
+  @Test
+  void aDriverThatTheEquipmentLacks() {
+    assertFalse(isOpen("held 5 tarn-only 5", "held: above limits", "F-1"));
+    assertTrue(isOpen("held 5 tarn-only 5", "held: above limits", "T-1"));
+  }
+
+  /** Around 20 °C no row holds, though on either side the same figures do. */
+  @Test
+  void aHoleBetweenRowsWithinTheTolerance() {
+    open("holed 3.5 ambient 20", "holed: above limits");
+    settled("holed 3.5 ambient 25", "holed: above limits");
+  }
+
   /** From 30 °C on there is no figure. */
   @Test
   void aFigureThatIsMissingHereAndThere() {
     open("stepped 9 ambient 30.5", "stepped: above limits");
     open("stepped 9 ambient 29.5", "stepped: above limits");
+    settled("stepped 9 ambient 35", "stepped: above limits");
   }
 
   @Test
@@ -267,7 +313,7 @@ class OutlookTest {
 
   @Test
   void statementsOfWhatCannotBeCountAsWell() {
-    String nevers = "never: { n: { when: { t: above 5 K }, because: B } }\n";
+    String nevers = "never: { n: { when: { t: above 5.5 K }, because: B } }\n";
     KnowledgeBase general =
         Resolver.resolve(
             new Sources(
@@ -279,13 +325,14 @@ class OutlookTest {
                             + "symptoms: { x: { title: X, recognise: { exact: at most 20 K },"
                             + " first: [{ when: { apart: above 1 K }, otherwise: y }],"
                             + " never: { m: { when: { t: below 4.5 K }, because: B } },"
-                            + " rules: { r: { when: { t: above 5 K }, conclude: a, because: B } } },"
+                            + " rules: { r: { when: { t: above 5 K }, conclude: a, because: B },"
+                            + " r2: { when: { t: above 5 K }, conclude: a, because: B } } },"
                             + " y: { title: Y, rules: { r: { when: {}, conclude: a, because: B } } } }\n"))));
     ToleranceBox box = new ToleranceBox(general, given("t 5 exact 4"));
     List<String> open =
         new Outlook(general, general.symptoms().get("x"))
             .open(box, build(general, "F-1")).stream().map(Condition.Test::subject).toList();
-    assertEquals(List.of("apart", "t", "t"), open, "each test once");
+    assertEquals(List.of("apart", "t", "t", "t"), open, "each test once");
   }
 
   @Test
