@@ -121,7 +121,7 @@ class EditsTest {
     edited(
         "work reading s cautions", "", "hot", "ask: Which,", "ask: Which, cautions: [hot],");
     edited("text reading m title", "Much", "More", "title: Much", "title: More");
-    edited("text reading m ask", "How much", "How much?", "How much", "How much?");
+    edited("text reading m ask", "How much", "How many", "How much", "How many");
     edited("text reading m minutes", "4", "5", "minutes: 4", "minutes: 5");
     edited("text reading s normal", "ok", "lo", "normal: ok", "normal: lo");
     edited(
@@ -138,12 +138,11 @@ class EditsTest {
         edits("applies: { fan: one } }\nlimits", "applies: { fan: two } }\nlimits").stream()
             .map(EditsTest::name)
             .toList());
-    edited(
-        "rules reading s values",
-        "lo, ok, hi",
-        "lo, ok, hi, top",
-        "hi: High }, normal: ok",
-        "hi: High, top: Top }, normal: ok");
+    assertEquals(
+        List.of("text reading s titles of values", "rules reading s values"),
+        edits("hi: High }, normal: ok", "hi: High, top: Top }, normal: ok").stream()
+            .map(EditsTest::name)
+            .toList());
   }
 
   @Test

@@ -15,7 +15,7 @@ class NarrowLimitsAnalysisTest {
       readings:
         t: { ask: T, unit: K, range: 0 to 40, accuracy: 1 K, instrument: clamp probe }
         share: { ask: S, unit: bar, range: 0 to 40, accuracy: 10 % of reading }
-        below: { ask: B, unit: K, range: -30 to -10, accuracy: 10 % of reading }
+        below: { ask: B, unit: K, range: -40 to -10, accuracy: 10 % of reading }
         above: { ask: A, unit: K, range: 20 to 40, accuracy: 10 % of reading }
         exact: { ask: E, unit: K, range: 0 to 40 }
         apart: { difference: [t, exact] }

@@ -33,6 +33,14 @@ class OutlookTest {
         models:
           F-1: { family: fell, options: {} }
           T-1: { family: tarn, options: {} }
+          C-1: { family: tarn, options: {}, refrigerant: R-LAB }
+        refrigerants:
+          R-LAB:
+            safety: A1
+            source: Made up.
+            table:
+              - { at: -40 °C, bubble: 1 bar(a), dew: 1 bar(a) }
+              - { at: 0 °C, bubble: 5 bar(a), dew: 5 bar(a) }
       readings:
         t: { ask: T, unit: K, range: 0 to 20, accuracy: 1 K }
         exact: { ask: E, unit: K, range: 0 to 20 }
@@ -47,6 +55,9 @@ class OutlookTest {
         held: { ask: H, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
         holed: { ask: H, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
         own: { ask: O, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
+        absolute: { ask: P, unit: bar(a), range: 0.5 to 8, accuracy: 0.2 bar }
+        saturated: { saturation: { pressure: absolute, on: dew } }
+        cool: { ask: C, unit: bar, range: 0 to 30, accuracy: 0.5 bar }
         s: { ask: S, values: [lo, hi] }
       limits:
         smooth:
@@ -76,6 +87,10 @@ class OutlookTest {
             - { family: fell, ambient: 0 to 40, low: 2, high: 15 }
             - { family: tarn, ambient: 0 to 20, low: 2, high: 5 }
             - { family: tarn, ambient: 20 to 40, low: 2, high: 15 }
+        cool:
+          by: [saturated]
+          between: interpolate
+          rows: [{ saturated: -40, high: 5 }, { saturated: 0, high: 5 }]
         grid:
           by: [ambient, room]
           between: interpolate
@@ -236,6 +251,17 @@ class OutlookTest {
   void aHoleBetweenRowsWithinTheTolerance() {
     open("holed 3.5 ambient 20", "holed: above limits");
     settled("holed 3.5 ambient 25", "holed: above limits");
+  }
+
+  /** The curve begins at 1 bar: below, nobody knows a temperature. */
+  @Test
+  void aCurveThatEndsWithinTheTolerance() {
+    assertTrue(isOpen("absolute 1.1", "saturated: above -5 °C", "C-1"));
+    assertFalse(isOpen("absolute 1.3", "saturated: above -5 °C", "C-1"));
+    assertTrue(isOpen("absolute 4.5", "saturated: above -5 °C", "C-1"));
+    assertTrue(isOpen("cool 1 absolute 1.1", "cool: above limits", "C-1"));
+    assertFalse(isOpen("cool 1 absolute 1.3", "cool: above limits", "C-1"));
+    assertFalse(isOpen("cool 1", "cool: above limits", "C-1"));
   }
 
   /** From 30 °C on there is no figure. */
