@@ -118,8 +118,7 @@ class EditsTest {
     edited("work reading m phase", "cooling", "defrost", "phase: cooling", "phase: defrost");
     edited("work reading m instrument", "Gauge", "Dial", "instrument: Gauge", "instrument: Dial");
     edited("work reading m access", "panel", "outside", "access: panel", "access: outside");
-    edited(
-        "work reading s cautions", "", "hot", "ask: Which,", "ask: Which, cautions: [hot],");
+    edited("work reading s cautions", "", "hot", "ask: Which,", "ask: Which, cautions: [hot],");
     edited("text reading m title", "Much", "More", "title: Much", "title: More");
     edited("text reading m ask", "How much", "How many", "How much", "How many");
     edited("text reading m minutes", "4", "5", "minutes: 4", "minutes: 5");
