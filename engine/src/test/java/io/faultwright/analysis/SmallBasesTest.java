@@ -1,56 +1,15 @@
 package io.faultwright.analysis;
 
+import static io.faultwright.analysis.SmallBases.found;
+import static io.faultwright.analysis.SmallBases.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.faultwright.analysis.space.SymptomSpace;
-import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
-import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.Symptom;
-import io.faultwright.resolve.Resolver;
-import io.faultwright.source.SourceFile;
-import io.faultwright.source.Sources;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Each analysis on small knowledge bases; what must be found was worked out by hand. */
 class SmallBasesTest {
-  private static final String PREAMBLE =
-      """
-      handbook: { title: Small, maker: Brantmoor Cold, revision: "1", date: 2026-03-02, language: en, disclaimer: Made up. }
-      """;
-
-  private static final String READINGS =
-      """
-      readings:
-        p: { ask: Is it p, values: yes/no }
-        q: { ask: Is it q, values: yes/no }
-        s: { ask: Which s, values: [lo, ok, hi] }
-      faults:
-        a: { title: A, remedy: [Mend it.], verify: [Look.] }
-        b: { title: B, remedy: [Mend it.], verify: [Look.] }
-        c: { title: C, remedy: [Mend it.], verify: [Look.] }
-      """;
-
-  private static List<String> found(FindingKind kind, String yaml) {
-    SourceFile file = SourceFile.of("handbook.yaml", PREAMBLE + yaml);
-    KnowledgeBase kb = Resolver.resolve(new Sources(List.of(file)));
-    List<Finding> all = new ArrayList<>(Analyses.of(kb));
-    for (Symptom symptom : kb.symptoms().values()) {
-      all.addAll(Analyses.of(SymptomSpace.of(kb, symptom)).findings());
-    }
-    return all.stream()
-        .filter(finding -> finding.kind() == kind)
-        .map(Finding::message)
-        .sorted()
-        .toList();
-  }
-
-  private static String rules(String... lines) {
-    return READINGS + "symptoms:\n  x:\n    title: X\n" + String.join("\n", lines) + "\n";
-  }
-
   @Test
   void cautionsOfReadingsAndSteps() {
     assertEquals(

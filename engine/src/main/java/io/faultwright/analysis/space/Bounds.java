@@ -154,9 +154,6 @@ final class Bounds {
   }
 
   private void narrow(int variable, Interval to) {
-    if (isWithin(intervals[variable], to)) {
-      return;
-    }
     Optional<Interval> both = Stretches.intersection(intervals[variable], to);
     if (both.isEmpty()) {
       empty = true;
@@ -164,19 +161,6 @@ final class Bounds {
       intervals[variable] = both.get();
       changed = true;
     }
-  }
-
-  /** Whether an interval has nothing outside another. */
-  private static boolean isWithin(Interval inner, Interval outer) {
-    return (outer.low().isEmpty() || inner.low().filter(end -> isIn(end, outer, 1)).isPresent())
-        && (outer.high().isEmpty() || inner.high().filter(end -> isIn(end, outer, -1)).isPresent());
-  }
-
-  /** Whether an end lies above the lower end for sign 1, below the upper one for sign -1. */
-  private static boolean isIn(End end, Interval outer, int sign) {
-    End border = (sign > 0 ? outer.low() : outer.high()).orElseThrow();
-    int order = end.value().compareTo(border.value()) * sign;
-    return order > 0 || order == 0 && (border.included() || !end.included());
   }
 
   /** Every value that a form can have within the bounds. */

@@ -97,9 +97,7 @@ public final class BoxWords {
     int cell = cells.nextSetBit(0);
     while (cell >= 0 && axis.cells().get(cell) instanceof Cell.Stretch first) {
       int last = cell;
-      while (cells.get(last + 1)
-          && last + 1 < axis.cells().size()
-          && axis.cells().get(last + 1) instanceof Cell.Stretch) {
+      while (cells.get(last + 1) && axis.cells().get(last + 1) instanceof Cell.Stretch) {
         last++;
       }
       Cell.Stretch end = (Cell.Stretch) axis.cells().get(last);
@@ -121,20 +119,39 @@ public final class BoxWords {
         : text.interval(reading, new Interval(low, high));
   }
 
-  private static List<String> sides(Axis axis, BitSet cells) {
-    Set<Side> sides = EnumSet.noneOf(Side.class);
-    cells.stream()
-        .mapToObj(axis.cells()::get)
-        .filter(Cell.SideOf.class::isInstance)
-        .forEach(cell -> sides.add(((Cell.SideOf) cell).side()));
-    List<String> words = new ArrayList<>();
-    if (!sides.isEmpty()) {
-      words.add(RuleText.limits(new AgainstLimits(sides)));
+  /** Nothing where every side that occurs is accepted: then it only matters that it was taken. */
+  private List<String> sides(Axis axis, BitSet cells) {
+    BitSet missing = axis.where(Cell.NoFigure.class::isInstance);
+    BitSet sides = axis.sides();
+    if (acceptsAll(axis, cells, sides) && acceptsAll(axis, cells, missing)) {
+      return List.of();
     }
-    if (cells.stream().mapToObj(axis.cells()::get).anyMatch(Cell.NoFigure.class::isInstance)) {
+    List<String> words = new ArrayList<>();
+    if (cells.intersects(sides)) {
+      words.add(acceptsAll(axis, cells, sides) ? "limits known" : limits(axis, cells));
+    }
+    if (cells.intersects(missing)) {
       words.add("no limits known");
     }
     return words;
+  }
+
+  /** Whether cells hold those of some kind that occur. */
+  private boolean acceptsAll(Axis axis, BitSet cells, BitSet kind) {
+    BitSet left = (BitSet) occurring[space.position(axis.subject()).orElseThrow()].clone();
+    left.and(kind);
+    left.andNot(cells);
+    return left.isEmpty();
+  }
+
+  private static String limits(Axis axis, BitSet cells) {
+    Set<Side> sides = EnumSet.noneOf(Side.class);
+    for (Side side : Side.values()) {
+      if (cells.intersects(axis.side(side))) {
+        sides.add(side);
+      }
+    }
+    return RuleText.limits(new AgainstLimits(sides));
   }
 
   private List<RegionTest> equipment(Axis axis, BitSet cells) {

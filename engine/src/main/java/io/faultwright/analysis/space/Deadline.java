@@ -29,7 +29,7 @@ public record Deadline(long nanos, LongSupplier clock) {
    * @throws OutOfTime when there is none
    */
   public void check() {
-    if (nanosLeft() < 0) {
+    if (nanosLeft() <= 0) {
       throw new OutOfTime();
     }
   }

@@ -106,14 +106,14 @@ public final class Regions {
 
   /** Without boxes that lie in the others; each is compared with those kept and those to come. */
   private List<Box> withoutSuperfluous(List<Box> boxes, int target) {
-    int[] later = new int[boxes.size() + 1];
-    for (int i = boxes.size() - 1; i >= 0; i--) {
-      later[i] = diagrams.or(later[i + 1], diagrams.box(boxes.get(i).array()));
+    int[] later = new int[boxes.size()];
+    for (int i = boxes.size() - 2; i >= 0; i--) {
+      later[i] = diagrams.or(later[i + 1], diagrams.box(boxes.get(i + 1).array()));
     }
     List<Box> kept = new ArrayList<>();
     int earlier = Diagrams.NONE;
     for (int i = 0; i < boxes.size(); i++) {
-      if (!diagrams.within(target, diagrams.or(earlier, later[i + 1]))) {
+      if (!diagrams.within(target, diagrams.or(earlier, later[i]))) {
         kept.add(boxes.get(i));
         earlier = diagrams.or(earlier, diagrams.box(boxes.get(i).array()));
       }

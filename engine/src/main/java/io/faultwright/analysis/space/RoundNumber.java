@@ -1,7 +1,9 @@
 package io.faultwright.analysis.space;
 
 import io.faultwright.quantity.Interval;
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -81,7 +83,8 @@ final class RoundNumber {
   }
 
   private static BigInteger floor(BigFraction value) {
-    BigInteger[] parts = value.getNumerator().divideAndRemainder(value.getDenominator());
-    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+    return new BigDecimal(value.getNumerator())
+        .divide(new BigDecimal(value.getDenominator()), 0, RoundingMode.FLOOR)
+        .toBigInteger();
   }
 }

@@ -159,7 +159,7 @@ final class SpaceBuilder {
 
   private String signature(Build build, List<Condition.Test> facts) {
     StringBuilder signature = new StringBuilder();
-    facts.forEach(test -> signature.append(build.satisfies(test) ? '1' : '0'));
+    facts.forEach(test -> signature.append(build.satisfies(test)));
     for (String reading : limited) {
       curves
           .get(reading)
@@ -168,7 +168,7 @@ final class SpaceBuilder {
           .forEach(row -> signature.append(' ').append(table(reading).rows().indexOf(row)));
       signature.append(';');
     }
-    readings.forEach(reading -> signature.append(exists(reading, build) ? '1' : '0'));
+    readings.forEach(reading -> signature.append(exists(reading, build)));
     if (readings.stream().anyMatch(this::needsRefrigerant)) {
       signature.append(build.model().refrigerant());
     }

@@ -3,6 +3,9 @@ package io.faultwright.analysis.space;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Polyline;
 import io.faultwright.quantity.Polyline.Knot;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -21,17 +24,12 @@ record Strip(BigFraction slope, Interval between) {
         from.compareTo(to) == 0
             ? BigFraction.ZERO
             : curve.at(to).orElseThrow().subtract(start).divide(to.subtract(from));
-    BigFraction lowest = start.subtract(slope.multiply(from));
-    BigFraction highest = lowest;
-    for (int i = curve.segment(from) + 1; i < curve.knots().size(); i++) {
-      Knot knot = curve.knots().get(i);
-      if (knot.x().compareTo(to) >= 0) {
-        break;
-      }
-      BigFraction height = knot.y().subtract(slope.multiply(knot.x()));
-      lowest = height.compareTo(lowest) < 0 ? height : lowest;
-      highest = height.compareTo(highest) > 0 ? height : highest;
-    }
-    return new Strip(slope, Interval.closed(lowest, highest));
+    List<BigFraction> heights =
+        Stream.concat(
+                Stream.of(new Knot(from, start)),
+                curve.knots().subList(curve.segment(from) + 1, curve.segment(to) + 1).stream())
+            .map(knot -> knot.y().subtract(slope.multiply(knot.x())))
+            .toList();
+    return new Strip(slope, Interval.closed(Collections.min(heights), Collections.max(heights)));
   }
 }

@@ -115,12 +115,10 @@ final class BandReach {
 
   /** Without a figure all along, the place is unknown all along. */
   private static boolean differs(Interval reach, List<Optional<Band>> bands) {
-    if (bands.stream().allMatch(Optional::isEmpty)) {
-      return bands.size() > 1;
-    }
-    return bands.stream().anyMatch(Optional::isEmpty)
-        || passes(reach, bands, Band::low)
-        || passes(reach, bands, Band::high);
+    return bands.stream().anyMatch(Optional::isPresent)
+        && (bands.stream().anyMatch(Optional::isEmpty)
+            || passes(reach, bands, Band::low)
+            || passes(reach, bands, Band::high));
   }
 
   /** Whether an end of the limits may lie inside of the reach, or exists only here and there. */

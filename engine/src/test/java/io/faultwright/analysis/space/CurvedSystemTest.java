@@ -14,6 +14,7 @@ import io.faultwright.quantity.Refrigerants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
@@ -131,6 +132,58 @@ class CurvedSystemTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> new CurvedSystem.Reading(2, SQUARE, U, SQUARE.domain()));
+  }
+
+  @Test
+  void onlyWhatIsReadOffACurveIsBound() {
+    assertTrue(squares().reads(2));
+    assertFalse(squares().reads(0));
+    assertFalse(CurvedSystem.free(3).reads(2));
+    assertTrue(squares().holds(List.of(number(3), number(7), number(9))));
+    assertFalse(squares().holds(List.of(number(3), number(7), number(10))));
+    assertFalse(squares().holds(List.of(number(11), number(7), number(121))));
+  }
+
+  /** The square of y is 16 more than that of x, as it is for 0 and 4, and for 3 and 5. */
+  @Test
+  void twoCurvesAtOnce() {
+    LinearForm x = LinearForm.variable(4, 0);
+    LinearForm y = LinearForm.variable(4, 1);
+    LinearForm u = LinearForm.variable(4, 2);
+    LinearForm v = LinearForm.variable(4, 3);
+    CurvedSystem system =
+        CurvedSystem.free(4)
+            .with(new CurvedSystem.Reading(2, SQUARE, x, SQUARE.domain()))
+            .with(new CurvedSystem.Reading(3, SQUARE, y, SQUARE.domain()))
+            .with(v.minus(u), Interval.point(number(16)));
+    assertEquals(2, system.readings().size());
+    List<BigFraction> fromThree =
+        system.with(x, Interval.point(number(3))).solution().orElseThrow();
+    assertEquals(List.of(number(3), number(5), number(9), number(25)), fromThree);
+    assertFalse(system.with(y, Interval.below(number(4))).isSolvable());
+    assertTrue(system.with(y, Interval.point(number(4))).isSolvable());
+    CurvedSystem again =
+        system.with(new CurvedSystem.Reading(2, SQUARE, x, Interval.closed(number(3), number(4))));
+    assertEquals(2, again.readings().size(), "the part replaces the whole");
+    assertFalse(again.with(v, Interval.below(number(25))).isSolvable());
+  }
+
+  @Test
+  void joinedSolutionsReachFromTheLeastToTheLargest() {
+    Solutions solutions =
+        Solutions.of(CurvedSystem.free(3))
+            .flatMap(
+                all ->
+                    Stream.of(
+                        all.with(X, Interval.closed(number(1), number(2))),
+                        all.with(X, new Interval(end(5, true), end(6, false))),
+                        all.with(X, Interval.above(number(7))).with(X, Interval.below(number(6)))));
+    assertEquals(2, solutions.solvable().parts().size());
+    assertEquals(
+        Optional.of(new Interval(end(1, true), end(6, false))), solutions.solvable().image(X));
+    Solutions late = solutions.solvable().with(X, Interval.atLeast(number(3)));
+    assertEquals(1, late.solvable().parts().size());
+    assertTrue(late.with(X, Interval.below(number(3))).solvable().isEmpty());
   }
 
   /**

@@ -52,6 +52,35 @@ class RoundNumberTest {
   }
 
   @Test
+  void ofTwoInsideTheNearerAndElseTheLower() {
+    chosen("8", closed("6", "8.5"));
+    chosen("6", closed("5.5", "8"));
+    chosen("6", closed("6", "8"));
+    chosen("-8", closed("-8", "-6"));
+  }
+
+  @Test
+  void theFartherWhereTheNearerIsExcluded() {
+    Optional<End> low = Optional.of(new End(number("6"), false));
+    chosen("8", new Interval(low, Optional.of(new End(number("8"), true))));
+  }
+
+  @Test
+  void theMiddleOfWhatIsTooNarrowForAnyStep() {
+    BigFraction tiny = BigFraction.of(10).pow(-24);
+    Interval narrow = Interval.closed(tiny.multiply(1234), tiny.multiply(1235));
+    assertEquals(tiny.multiply(2469).divide(2), RoundNumber.in(narrow, Optional.empty()));
+  }
+
+  /** A quotient may have its sign below the line. */
+  @Test
+  void howeverTheEndsWereComputed() {
+    BigFraction low = BigFraction.of(-12).divide(BigFraction.of(-1));
+    chosen("20", Interval.closed(low, number("27")));
+    chosen("-20", Interval.closed(number("-27"), BigFraction.of(12).divide(BigFraction.of(-1))));
+  }
+
+  @Test
   void anEndCountsWhereItIsIncluded() {
     chosen("10", closed("10", "10.4"));
     chosen("10.2", open("10", "10.4"));
