@@ -52,6 +52,17 @@ class LayersTest {
     arrows(
         "analysis.limits", "source", "model", "quantity", "finding", "wording", "analysis.space");
     arrows("analysis.tolerance", "source", "model", "quantity", "analysis.space");
+    arrows("analysis.outcome", "model", "analysis.space");
+    arrows("ambiguity", "model", "finding");
+    arrows(
+        "analysis.ambiguity",
+        "source",
+        "model",
+        "quantity",
+        "finding",
+        "ambiguity",
+        "analysis.space",
+        "analysis.outcome");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
     arrows(
@@ -65,7 +76,16 @@ class LayersTest {
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
     arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
-    arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
+    arrows(
+        "report",
+        "source",
+        "diagnostic",
+        "model",
+        "finding",
+        "change",
+        "ambiguity",
+        "wording",
+        "run");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

@@ -3,6 +3,8 @@ package io.faultwright.flow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import io.faultwright.analysis.outcome.Result;
+import io.faultwright.analysis.outcome.Results;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
 import java.util.List;

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** A symptom's situations, and where its rules fire among them. */
 public final class SymptomSpace {
@@ -67,19 +68,35 @@ public final class SymptomSpace {
    * @param deadline after which everything asked of it throws {@link OutOfTime}
    */
   public static SymptomSpace of(KnowledgeBase knowledge, Symptom symptom, Deadline deadline) {
+    return where(knowledge, symptom, builds(knowledge, symptom), List.of(), deadline);
+  }
+
+  /**
+   * The part of a symptom's space in which further conditions hold. They do not count when
+   * situations are told apart.
+   *
+   * @param offered the equipment in question, at least one
+   */
+  public static SymptomSpace where(
+      KnowledgeBase knowledge,
+      Symptom symptom,
+      List<Build> offered,
+      List<Condition> further,
+      Deadline deadline) {
     List<Condition> counted = conditions(symptom);
-    RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, counted);
-    List<Build> offered = builds(knowledge, symptom);
+    List<Condition> asked = Stream.concat(counted.stream(), further.stream()).toList();
+    RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, asked);
     List<Build> left = nevers.left(knowledge, offered);
+    List<Condition> others = new ArrayList<>(further);
+    nevers.related().forEach(never -> others.add(never.when()));
     Space space =
-        Space.of(
-            knowledge,
-            left.isEmpty() ? offered : left,
-            counted,
-            nevers.related().stream().map(Never::when).toList(),
-            deadline);
+        Space.of(knowledge, left.isEmpty() ? offered : left, counted, others, deadline);
+    int real =
+        further.stream()
+            .map(condition -> space.truth(condition).isTrue())
+            .reduce(space.consistent(), space.diagrams()::and);
     return new SymptomSpace(
-        symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : space.consistent());
+        symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : real);
   }
 
   /**

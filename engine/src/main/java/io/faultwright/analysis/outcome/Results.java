@@ -1,4 +1,4 @@
-package io.faultwright.flow;
+package io.faultwright.analysis.outcome;
 
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
@@ -16,9 +16,9 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Divides the possible situations of a symptom by what is told in them. */
-final class Results {
+public final class Results {
   /** No answer at all. */
-  static final SortedSet<Answer> NOTHING = Sorted.set(List.<Answer>of());
+  public static final SortedSet<Answer> NOTHING = Sorted.set(List.<Answer>of());
 
   private final KnowledgeBase knowledge;
   private final Diagrams diagrams;
@@ -29,13 +29,14 @@ final class Results {
   }
 
   /** The results, in a fixed order; every possible situation is in exactly one. */
-  static List<Result> of(SymptomSpace symptom) {
+  public static List<Result> of(SymptomSpace symptom) {
     return new Results(symptom).divided(symptom);
   }
 
   private List<Result> divided(SymptomSpace symptom) {
     Map<SortedSet<Answer>, Integer> parts = new HashMap<>();
-    parts.put(NOTHING, symptom.workable());
+    parts.put(
+        NOTHING, symptom.referrals().stream().reduce(symptom.possible(), diagrams::minus));
     symptom.answers().forEach((answer, where) -> divide(parts, answer, where));
     referrals(symptom).forEach((answers, where) -> parts.merge(answers, where, diagrams::or));
     return parts.entrySet().stream()

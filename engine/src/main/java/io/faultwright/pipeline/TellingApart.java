@@ -1,0 +1,192 @@
+package io.faultwright.pipeline;
+
+import io.faultwright.ambiguity.Distinction;
+import io.faultwright.ambiguity.Distinction.Elsewhere;
+import io.faultwright.ambiguity.Distinctions;
+import io.faultwright.ambiguity.Prospect;
+import io.faultwright.ambiguity.Prospect.Open;
+import io.faultwright.ambiguity.SymptomFaults;
+import io.faultwright.analysis.ambiguity.AmbiguityAnalysis;
+import io.faultwright.analysis.ambiguity.CaseProspect;
+import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.compile.RuleCompiler;
+import io.faultwright.diagnostic.NearMatch;
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Problems;
+import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.model.Answer;
+import io.faultwright.model.Case;
+import io.faultwright.model.FaultPair;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Situation;
+import io.faultwright.model.Symptom;
+import io.faultwright.resolve.Resolver;
+import io.faultwright.run.Runner;
+import io.faultwright.run.Verdict;
+import io.faultwright.source.Sources;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * Which readings tell which faults apart, and what a case leaves open; what is said of single
+ * situations is confirmed by Drools.
+ */
+public final class TellingApart {
+  private final KnowledgeBase kb;
+  private final Runner runner;
+  private final Watch watch;
+  private final Map<String, AmbiguityAnalysis> analyses = new ConcurrentHashMap<>();
+
+  /**
+   * For the knowledge base in these files.
+   *
+   * @throws Unreadable with every problem of every file
+   */
+  public TellingApart(Sources sources, Watch watch) {
+    watch.phase("read");
+    this.kb = Resolver.resolve(sources);
+    watch.phase("compile");
+    this.runner = new Runner(kb, RuleCompiler.compile(kb));
+    this.watch = watch;
+  }
+
+  public KnowledgeBase knowledge() {
+    return kb;
+  }
+
+  /**
+   * What tells faults apart.
+   *
+   * @param symptom the only symptom to look at; absent: all
+   * @param faults none: every two; one: this from all others; several: these from each other
+   * @throws Unreadable where there is no such symptom or fault
+   * @throws InternalDisagreement where Drools does not conclude two faults that are said to be
+   */
+  public Distinctions distinctions(Optional<String> symptom, List<String> faults) {
+    Scope scope = new Scope(symptom, Optional.empty());
+    scope.requireSymptom(kb);
+    require(faults, kb.faults().keySet(), "fault");
+    watch.phase("analyses");
+    List<Symptom> symptoms = scope.symptoms(kb);
+    AtomicInteger done = new AtomicInteger();
+    List<SymptomFaults> found =
+        symptoms.parallelStream()
+            .map(
+                one -> {
+                  SymptomFaults pairs = analysis(one).pairs(pair -> concerns(faults, pair));
+                  watch.step(done.incrementAndGet(), symptoms.size());
+                  return pairs;
+                })
+            .filter(pairs -> !pairs.pairs().isEmpty())
+            .toList();
+    watch.phase("replay");
+    return new Distinctions(
+        kb.handbook().title(), found.stream().map(this::confirmed).toList());
+  }
+
+  private static boolean concerns(List<String> faults, FaultPair pair) {
+    boolean one = faults.contains(pair.one());
+    boolean other = faults.contains(pair.other());
+    return faults.isEmpty() || (faults.size() == 1 ? one || other : one && other);
+  }
+
+  private void require(List<String> ids, Collection<String> known, String noun) {
+    Problems problems = new Problems();
+    ids.stream()
+        .filter(id -> !known.contains(id))
+        .map(
+            id ->
+                new Problem(
+                    List.of(),
+                    "there is no " + noun + " `" + id + "`",
+                    NearMatch.help(id, known)))
+        .forEach(problems::add);
+    if (!problems.isEmpty()) {
+      throw new Unreadable(problems.sorted());
+    }
+  }
+
+  private AmbiguityAnalysis analysis(Symptom symptom) {
+    return analyses.computeIfAbsent(
+        symptom.id(), id -> new AmbiguityAnalysis(SymptomSpace.of(kb, symptom)));
+  }
+
+  private SymptomFaults confirmed(SymptomFaults symptom) {
+    return symptom.with(
+        pair -> pair.always() ? pair : confirmed(symptom.symptom(), pair));
+  }
+
+  private Distinction confirmed(String symptom, Distinction pair) {
+    Situation witness = pair.overlap().orElseThrow().witness();
+    SortedSet<Answer> told = runner.verdict(symptom, witness).answers();
+    for (String fault : List.of(pair.faults().one(), pair.faults().other())) {
+      if (!told.contains(new Answer.OfFault(fault))) {
+        throw new InternalDisagreement(
+            symptom + ": Drools does not conclude " + fault + " for " + witness);
+      }
+    }
+    return pair.confirmed().with(elsewhere(symptom, pair.faults()));
+  }
+
+  /** The easiest readings that always tell two faults apart in another symptom. */
+  private Optional<Elsewhere> elsewhere(String symptom, FaultPair faults) {
+    return kb.symptoms().values().stream()
+        .filter(other -> !other.id().equals(symptom) && concludes(other, faults))
+        .flatMap(other -> elsewhere(other, faults).stream())
+        .min(Comparator.comparing((Elsewhere found) -> found.taking().effort()));
+  }
+
+  private Optional<Elsewhere> elsewhere(Symptom other, FaultPair faults) {
+    return analysis(other)
+        .between(faults)
+        .filter(Distinction::always)
+        .flatMap(Distinction::cheapest)
+        .map(taking -> new Elsewhere(other.id(), taking));
+  }
+
+  private static boolean concludes(Symptom symptom, FaultPair faults) {
+    SortedSet<Answer> answers = new TreeSet<>();
+    symptom.rules().values().forEach(rule -> answers.addAll(rule.conclusion().answers()));
+    return answers.contains(new Answer.OfFault(faults.one()))
+        && answers.contains(new Answer.OfFault(faults.other()));
+  }
+
+  /**
+   * A case with what it leaves open.
+   *
+   * @param verdict what the rules say of the case as it is
+   */
+  public record Ahead(Prospect prospect, Verdict verdict) {}
+
+  /**
+   * What a recorded case leaves open, and what to read next.
+   *
+   * @throws Unreadable where there is no such case
+   * @throws InternalDisagreement where Drools tells something else of an example
+   */
+  public Ahead ahead(String id) {
+    require(List.of(id), kb.cases().keySet(), "case");
+    Case recorded = kb.cases().get(id);
+    watch.phase("analyses");
+    Symptom symptom = kb.symptoms().get(recorded.symptom());
+    Prospect prospect = CaseProspect.of(SymptomSpace.of(kb, symptom), recorded);
+    watch.phase("replay");
+    prospect.open().forEach(open -> require(symptom.id(), open));
+    return new Ahead(prospect, runner.verdict(symptom.id(), recorded.given()));
+  }
+
+  private void require(String symptom, Open open) {
+    SortedSet<Answer> told = runner.verdict(symptom, open.example()).answers();
+    if (!told.equals(open.answers())) {
+      throw new InternalDisagreement(
+          symptom + ": Drools tells " + told + ", not " + open.answers() + ", for " + open.example());
+    }
+  }
+}
