@@ -44,11 +44,7 @@ public record Distinction(
    * @param replayed whether Drools concludes both there
    */
   public record Overlap(
-      boolean declared,
-      SortedSet<String> rules,
-      Share share,
-      Situation witness,
-      boolean replayed) {
+      boolean declared, SortedSet<String> rules, Share share, Situation witness, boolean replayed) {
     public Overlap {
       rules = Sorted.set(rules);
     }
@@ -85,13 +81,7 @@ public record Distinction(
   /** The same with its overlap confirmed by Drools. */
   public Distinction confirmed() {
     return new Distinction(
-        faults,
-        sameMachine,
-        overlap.map(Overlap::confirmed),
-        cheapest,
-        needed,
-        singles,
-        elsewhere);
+        faults, sameMachine, overlap.map(Overlap::confirmed), cheapest, needed, singles, elsewhere);
   }
 
   /** The same with what another symptom knows. */

@@ -13,15 +13,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public record Effort(Access access, BigFraction minutes, BigFraction weighted)
     implements Comparable<Effort> {
   /** Nothing is taken. */
-  public static final Effort NONE =
-      new Effort(Access.OUTSIDE, BigFraction.ZERO, BigFraction.ZERO);
+  public static final Effort NONE = new Effort(Access.OUTSIDE, BigFraction.ZERO, BigFraction.ZERO);
 
   /** What it takes to take one reading. */
   public static Effort of(Reading reading) {
     return new Effort(
-        reading.access(),
-        reading.minutes(),
-        reading.minutes().multiply(reading.access().weight()));
+        reading.access(), reading.minutes(), reading.minutes().multiply(reading.access().weight()));
   }
 
   /** Both, one after the other. */

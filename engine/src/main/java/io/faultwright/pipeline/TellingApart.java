@@ -87,8 +87,7 @@ public final class TellingApart {
             .filter(pairs -> !pairs.pairs().isEmpty())
             .toList();
     watch.phase("replay");
-    return new Distinctions(
-        kb.handbook().title(), found.stream().map(this::confirmed).toList());
+    return new Distinctions(kb.handbook().title(), found.stream().map(this::confirmed).toList());
   }
 
   private static boolean concerns(List<String> faults, FaultPair pair) {
@@ -104,9 +103,7 @@ public final class TellingApart {
         .map(
             id ->
                 new Problem(
-                    List.of(),
-                    "there is no " + noun + " `" + id + "`",
-                    NearMatch.help(id, known)))
+                    List.of(), "there is no " + noun + " `" + id + "`", NearMatch.help(id, known)))
         .forEach(problems::add);
     if (!problems.isEmpty()) {
       throw new Unreadable(problems.sorted());
@@ -119,8 +116,7 @@ public final class TellingApart {
   }
 
   private SymptomFaults confirmed(SymptomFaults symptom) {
-    return symptom.with(
-        pair -> pair.always() ? pair : confirmed(symptom.symptom(), pair));
+    return symptom.with(pair -> pair.always() ? pair : confirmed(symptom.symptom(), pair));
   }
 
   private Distinction confirmed(String symptom, Distinction pair) {
@@ -186,7 +182,13 @@ public final class TellingApart {
     SortedSet<Answer> told = runner.verdict(symptom, open.example()).answers();
     if (!told.equals(open.answers())) {
       throw new InternalDisagreement(
-          symptom + ": Drools tells " + told + ", not " + open.answers() + ", for " + open.example());
+          symptom
+              + ": Drools tells "
+              + told
+              + ", not "
+              + open.answers()
+              + ", for "
+              + open.example());
     }
   }
 }

@@ -109,8 +109,7 @@ public final class DistinctionText {
     return pair.elsewhere()
         .map(
             other ->
-                Block.of(
-                    "elsewhere", Takings.words(other.taking()) + " in " + other.symptom()))
+                Block.of("elsewhere", Takings.words(other.taking()) + " in " + other.symptom()))
         .orElse("");
   }
 
@@ -130,9 +129,7 @@ public final class DistinctionText {
                     .computeIfAbsent(taking(pair), key -> new ArrayList<>())
                     .add(pair.faults()));
     return byReadings.entrySet().stream()
-        .map(
-            entry ->
-                "  by " + Takings.words(entry.getKey()) + "\n" + lines(entry.getValue()))
+        .map(entry -> "  by " + Takings.words(entry.getKey()) + "\n" + lines(entry.getValue()))
         .collect(Collectors.joining());
   }
 
@@ -164,9 +161,7 @@ public final class DistinctionText {
         + pair.overlap()
             .map(overlap -> Block.of("for example", situations.lines(overlap.witness())))
             .orElse("")
-        + pair.cheapest()
-            .map(taking -> Block.of("told apart by", Takings.words(taking)))
-            .orElse("")
+        + pair.cheapest().map(taking -> Block.of("told apart by", Takings.words(taking))).orElse("")
         + needed(pair.needed())
         + Block.of("alone", pair.singles().stream().map(DistinctionText::single).toList())
         + elsewhere(pair)

@@ -18,8 +18,9 @@ import org.junit.jupiter.api.DynamicTest;
  * The examples of a page. A block {@code yaml example=NAME file=FILE} is a file of an example; with
  * {@code uses=OTHER} the example has the files of another one too, apart from those it replaces. A
  * block {@code text example=NAME} with {@code check}, {@code problems}, {@code apart}, {@code
- * run=CASE}, {@code explain=CASE} or {@code ahead=CASE} holds the whole output of that command. A block {@code csv example=NAME} is a sheet
- * for it; {@code export=READING} and {@code import=READING} show the sheet, or what comes of it.
+ * run=CASE}, {@code explain=CASE} or {@code ahead=CASE} holds the whole output of that command. A
+ * block {@code csv example=NAME} is a sheet for it; {@code export=READING} and {@code
+ * import=READING} show the sheet, or what comes of it.
  */
 final class Examples {
   private final MarkdownPage page;

@@ -20,8 +20,7 @@ class DistinctionOutputTest {
 
   @Test
   void colourChangesNothingButColour() {
-    assertEquals(
-        overview(Ink.PLAIN), overview(Ink.COLOURED).replaceAll("\u001B\\[[0-9;]*m", ""));
+    assertEquals(overview(Ink.PLAIN), overview(Ink.COLOURED).replaceAll("\u001B\\[[0-9;]*m", ""));
   }
 
   private static String overview(Ink ink) {
@@ -43,14 +42,7 @@ class DistinctionOutputTest {
     assertEquals(List.of("id", "faults", "groups", "pairs"), names(symptom));
     assertEquals(
         List.of(
-            "faults",
-            "always",
-            "sameMachine",
-            "cheapest",
-            "needed",
-            "alone",
-            "both",
-            "elsewhere"),
+            "faults", "always", "sameMachine", "cheapest", "needed", "alone", "both", "elsewhere"),
         names(symptom.get("pairs").get(0)));
   }
 

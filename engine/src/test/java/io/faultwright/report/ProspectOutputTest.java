@@ -35,8 +35,7 @@ class ProspectOutputTest {
   @Test
   void machinesReadTheSame() throws Exception {
     String written =
-        new ProspectJson(BASE)
-            .write(SampleDistinctions.prospect(), verdict(Status.NOTHING_YET));
+        new ProspectJson(BASE).write(SampleDistinctions.prospect(), verdict(Status.NOTHING_YET));
     Golden.check("prospect.json", written);
     JsonNode first = new ObjectMapper().readTree(written).get("next").get(0);
     assertEquals(33.333333, first.get("expected").get("weighted").asDouble());

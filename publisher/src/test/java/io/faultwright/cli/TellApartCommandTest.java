@@ -65,8 +65,7 @@ class TellApartCommandTest {
   @Test
   void jsonSaysTheSame() throws IOException {
     assertEquals(0, run("--format", "json"), err.toString());
-    JsonNode pair =
-        new ObjectMapper().readTree(out.toString()).at("/symptoms/0/pairs/0");
+    JsonNode pair = new ObjectMapper().readTree(out.toString()).at("/symptoms/0/pairs/0");
     assertEquals("ice", pair.at("/cheapest/take/0").asText());
     assertTrue(pair.get("always").asBoolean());
     assertTrue(pair.get("both").isNull());

@@ -156,16 +156,15 @@ final class Asking {
     return takes.size() == 1 ? takes.first() : reading(axis);
   }
 
-  private Optional<Ask> ask(State state, List<Result> aim, Map.Entry<SortedSet<String>, String> of) {
+  private Optional<Ask> ask(
+      State state, List<Result> aim, Map.Entry<SortedSet<String>, String> of) {
     Taking taking = takings.taking(of.getKey());
     return ask(state, aim, of.getValue(), taking, parts(state, of.getKey()));
   }
 
   private String reading(int axis) {
     Axis.Subject subject = space.axes().get(axis).subject();
-    return subject instanceof Axis.OfReading of
-        ? of.reading()
-        : ((Axis.OfSide) subject).reading();
+    return subject instanceof Axis.OfReading of ? of.reading() : ((Axis.OfSide) subject).reading();
   }
 
   /** The situations divided by the classes that become known. */

@@ -39,8 +39,7 @@ public final class CaseProspect {
   }
 
   private Prospect prospect() {
-    Optional<OpenCase> agreeing =
-        OpenCase.of(all, recorded.given()).filter(OpenCase::isPossible);
+    Optional<OpenCase> agreeing = OpenCase.of(all, recorded.given()).filter(OpenCase::isPossible);
     List<Open> open = agreeing.map(this::open).orElse(List.of());
     SortedSet<String> ruledOut = concluded(all.symptom().rules().values().stream().map(this::told));
     ruledOut.removeAll(concluded(open.stream().map(Open::answers)));

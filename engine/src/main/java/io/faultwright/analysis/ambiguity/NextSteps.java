@@ -14,10 +14,10 @@ import java.util.Optional;
  * What to read next, by the effort that is to be expected until one outcome is left.
  *
  * <p>After the first step, what tells most for its effort is read each time: bits for each weighted
- * minute. Of the first steps the one is best after which this takes least. The rule is from
- * memory after Pattipati and Alexandridis, "Application of heuristic search and information theory
- * to sequential fault diagnosis", IEEE Trans. Systems, Man, and Cybernetics 20(4), 1990; looking
- * one step ahead of such a rule, after Bertsekas and Castañon, "Rollout algorithms for stochastic
+ * minute. Of the first steps the one is best after which this takes least. The rule is from memory
+ * after Pattipati and Alexandridis, "Application of heuristic search and information theory to
+ * sequential fault diagnosis", IEEE Trans. Systems, Man, and Cybernetics 20(4), 1990; looking one
+ * step ahead of such a rule, after Bertsekas and Castañon, "Rollout algorithms for stochastic
  * scheduling problems", Journal of Heuristics 5, 1999. It need not be the best order there is.
  */
 final class NextSteps {
@@ -111,8 +111,7 @@ final class NextSteps {
   /** What remains from a step on, the step included. */
   private Expected after(State state, Ask ask) {
     Effort effort = ask.taking().effort();
-    Expected all =
-        new Expected(effort.minutes().doubleValue(), effort.weighted().doubleValue());
+    Expected all = new Expected(effort.minutes().doubleValue(), effort.weighted().doubleValue());
     for (int part : ask.parts()) {
       Expected then = expected(state.after(ask.taking(), part));
       all = all.plus(then, likelihood(part, state));

@@ -90,8 +90,7 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
     return usable;
   }
 
-  private static OpenCase of(
-      SymptomSpace all, List<Build> builds, SortedMap<String, Value> given) {
+  private static OpenCase of(SymptomSpace all, List<Build> builds, SortedMap<String, Value> given) {
     Symptom symptom = all.symptom();
     KnowledgeBase narrowed = narrowed(all.space().knowledge(), given);
     List<Condition> conditions = new ArrayList<>();

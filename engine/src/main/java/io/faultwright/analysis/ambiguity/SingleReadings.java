@@ -56,10 +56,7 @@ final class SingleReadings {
     BigFraction often = frequency(pair.one());
     BigFraction oftenOther = frequency(pair.other());
     BigFraction settled =
-        ofOne
-            .multiply(often)
-            .add(ofOther.multiply(oftenOther))
-            .divide(often.add(oftenOther));
+        ofOne.multiply(often).add(ofOther.multiply(oftenOther)).divide(often.add(oftenOther));
     return new Single(
         reading,
         takings.taking(taken),

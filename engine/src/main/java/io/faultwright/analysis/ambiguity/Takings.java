@@ -88,8 +88,7 @@ final class Takings {
   /** Everything to take for a reading, its place against limits included; not the taken ones. */
   SortedSet<String> whole(String reading) {
     SortedSet<String> whole = new TreeSet<>();
-    for (Axis.Subject subject :
-        List.of(new Axis.OfReading(reading), new Axis.OfSide(reading))) {
+    for (Axis.Subject subject : List.of(new Axis.OfReading(reading), new Axis.OfSide(reading))) {
       Optional<Integer> axis = space.position(subject);
       axis.ifPresent(at -> whole.addAll(needs(at)));
     }

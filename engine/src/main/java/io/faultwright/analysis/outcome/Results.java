@@ -35,8 +35,7 @@ public final class Results {
 
   private List<Result> divided(SymptomSpace symptom) {
     Map<SortedSet<Answer>, Integer> parts = new HashMap<>();
-    parts.put(
-        NOTHING, symptom.referrals().stream().reduce(symptom.possible(), diagrams::minus));
+    parts.put(NOTHING, symptom.referrals().stream().reduce(symptom.possible(), diagrams::minus));
     symptom.answers().forEach((answer, where) -> divide(parts, answer, where));
     referrals(symptom).forEach((answers, where) -> parts.merge(answers, where, diagrams::or));
     return parts.entrySet().stream()

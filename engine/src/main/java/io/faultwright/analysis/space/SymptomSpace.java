@@ -89,8 +89,7 @@ public final class SymptomSpace {
     List<Build> left = nevers.left(knowledge, offered);
     List<Condition> others = new ArrayList<>(further);
     nevers.related().forEach(never -> others.add(never.when()));
-    Space space =
-        Space.of(knowledge, left.isEmpty() ? offered : left, counted, others, deadline);
+    Space space = Space.of(knowledge, left.isEmpty() ? offered : left, counted, others, deadline);
     int real =
         further.stream()
             .map(condition -> space.truth(condition).isTrue())

@@ -40,8 +40,7 @@ class OrderOfTestsTest {
   /** What tells most at first, test 1, leads to what the pure rule of information costs. */
   @Test
   void informationAloneWouldCostMore() {
-    Step telling =
-        prospect.steps().stream().max(Comparator.comparing(Step::bits)).orElseThrow();
+    Step telling = prospect.steps().stream().max(Comparator.comparing(Step::bits)).orElseThrow();
     assertEquals("t1", telling.reading());
     assertEquals(GREEDY, expected(telling), 1e-9);
   }

@@ -43,10 +43,8 @@ final class PairOracle {
     other.removeAll(both);
   }
 
-  private static Set<List<Integer>> onCommon(
-      Set<List<Integer>> paths, Set<List<Integer>> others) {
-    Set<Integer> machines =
-        others.stream().map(path -> path.get(0)).collect(Collectors.toSet());
+  private static Set<List<Integer>> onCommon(Set<List<Integer>> paths, Set<List<Integer>> others) {
+    Set<Integer> machines = others.stream().map(path -> path.get(0)).collect(Collectors.toSet());
     return paths.stream()
         .filter(path -> machines.contains(path.get(0)))
         .collect(Collectors.toCollection(HashSet::new));
@@ -55,9 +53,7 @@ final class PairOracle {
   /** Everything that is said of the pair, in one text. */
   String words() {
     String apart =
-        somewhere()
-            ? " by " + cheapest() + " needs " + needed() + " alone " + alone()
-            : " by none";
+        somewhere() ? " by " + cheapest() + " needs " + needed() + " alone " + alone() : " by none";
     boolean sameMachine = !one.isEmpty() || !other.isEmpty() || !both.isEmpty();
     return pair + " " + sameMachine + " " + !both.isEmpty() + apart;
   }
@@ -149,7 +145,8 @@ final class PairOracle {
 
   private double lone(Set<List<Integer>> paths, Set<List<Integer>> others, String reading) {
     SortedSet<String> taken = whole(reading);
-    Set<List<Integer>> seen = others.stream().map(path -> seen(path, taken)).collect(Collectors.toSet());
+    Set<List<Integer>> seen =
+        others.stream().map(path -> seen(path, taken)).collect(Collectors.toSet());
     Set<List<Integer>> lone =
         paths.stream()
             .filter(path -> !seen.contains(seen(path, taken)))
@@ -170,7 +167,8 @@ final class PairOracle {
   }
 
   private boolean tells(SortedSet<String> taken) {
-    Set<List<Integer>> seen = one.stream().map(path -> seen(path, taken)).collect(Collectors.toSet());
+    Set<List<Integer>> seen =
+        one.stream().map(path -> seen(path, taken)).collect(Collectors.toSet());
     return other.stream().noneMatch(path -> seen.contains(seen(path, taken)));
   }
 

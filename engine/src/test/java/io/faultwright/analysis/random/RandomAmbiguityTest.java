@@ -33,8 +33,7 @@ class RandomAmbiguityTest {
 
   private record Shown(int pairs, int overlaps, int several) {
     Shown plus(Shown other) {
-      return new Shown(
-          pairs + other.pairs, overlaps + other.overlaps, several + other.several);
+      return new Shown(pairs + other.pairs, overlaps + other.overlaps, several + other.several);
     }
   }
 
@@ -59,8 +58,7 @@ class RandomAmbiguityTest {
     assertEquals(paths.keySet(), found.faults(), () -> "seed " + seed);
     Runner runner = new Runner(knowledge, RuleCompiler.compile(knowledge));
     for (Distinction pair : found.pairs()) {
-      PairOracle oracle =
-          new PairOracle(knowledge, space.space().axes(), pair.faults(), paths);
+      PairOracle oracle = new PairOracle(knowledge, space.space().axes(), pair.faults(), paths);
       assertEquals(oracle.words(), words(pair), () -> "seed " + seed);
       for (Single single : pair.singles()) {
         assertEquals(oracle.settles(single.reading()), single.settles(), 1e-6, () -> seed + "");
@@ -98,15 +96,12 @@ class RandomAmbiguityTest {
             point -> {
               Oracle.Fate fate = oracle.fate(point);
               if (fate.possible() && fate.worked()) {
-                List<Integer> path =
-                    IntStream.of(cells.of(point, oracle)).boxed().toList();
+                List<Integer> path = IntStream.of(cells.of(point, oracle)).boxed().toList();
                 oracle.answers(fate).stream()
                     .filter(Answer.OfFault.class::isInstance)
                     .forEach(
                         fault ->
-                            paths
-                                .computeIfAbsent(fault.name(), id -> new HashSet<>())
-                                .add(path));
+                            paths.computeIfAbsent(fault.name(), id -> new HashSet<>()).add(path));
               }
             });
     return paths;

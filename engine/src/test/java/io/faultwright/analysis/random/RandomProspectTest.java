@@ -72,8 +72,7 @@ class RandomProspectTest {
     }
     Point given = part(points.get(random.nextInt(points.size())), random);
     boolean machine = random.nextBoolean();
-    List<Point> agreeing =
-        points.stream().filter(point -> agrees(point, given, machine)).toList();
+    List<Point> agreeing = points.stream().filter(point -> agrees(point, given, machine)).toList();
     Situation situation = situation(given, machine);
     Prospect prospect = CaseProspect.of(SymptomSpace.of(knowledge, symptom), recorded(situation));
     Set<SortedSet<Answer>> open =
