@@ -42,7 +42,8 @@ class TellingApartTest {
             "condenser-dirty condenser-fan-motor-failed",
             "door-dropped gasket-leaks",
             "drain-slope-wrong drain-trap-cold",
-            "drain-slope-wrong drain-trap-missing"),
+            "drain-slope-wrong drain-trap-missing",
+            "drip-time-short fan-delay-short"),
         together);
   }
 

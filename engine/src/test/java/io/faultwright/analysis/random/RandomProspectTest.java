@@ -11,6 +11,7 @@ import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Case;
+import io.faultwright.model.Conclusion;
 import io.faultwright.model.Conditions;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
@@ -166,6 +167,13 @@ class RandomProspectTest {
     assertEquals(prospect.open().isEmpty() ? 0 : 1, whole, 1e-6);
   }
 
+  /** A fault that some rule concludes and another excludes is a contradiction, and is told. */
+  private static SortedSet<String> excluded(KnowledgeBase knowledge, String rule) {
+    Conclusion conclusion =
+        knowledge.symptoms().get(RandomKnowledge.SYMPTOM).rules().get(rule).conclusion();
+    return conclusion instanceof Conclusion.Exclude exclude ? exclude.faults() : new TreeSet<>();
+  }
+
   private static Shown confirm(
       long seed, KnowledgeBase knowledge, Situation given, Prospect prospect) {
     Runner runner = new Runner(knowledge, RuleCompiler.compile(knowledge));
@@ -186,6 +194,7 @@ class RandomProspectTest {
     }
     SortedSet<String> possible = new TreeSet<>(trace.stillPossible());
     trace.answers().forEach(answer -> possible.add(answer.name()));
+    trace.fired().forEach(rule -> possible.addAll(excluded(knowledge, rule)));
     open.retainAll(knowledge.faults().keySet());
     possible.retainAll(knowledge.faults().keySet());
     assertTrue(possible.containsAll(open), () -> seed + ": " + open + " not in " + possible);
