@@ -15,7 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Which readings tell which faults apart, for people. */
@@ -66,7 +65,10 @@ public final class DistinctionText {
         + counts(symptom, open.size())
         + "\n"
         + Block.of(
-            "group", symptom.groups().stream().map(faults -> String.join(", ", faults)).toList())
+            "group",
+            symptom.groups().stream()
+                .flatMap(faults -> Columns.wrapped(List.copyOf(faults)).stream())
+                .toList())
         + open.stream().map(this::open).collect(Collectors.joining())
         + (open.isEmpty() ? "" : "\n")
         + told(symptom)
@@ -143,13 +145,15 @@ public final class DistinctionText {
   }
 
   private static String lines(List<FaultPair> pairs) {
-    Map<String, List<String>> others = new TreeMap<>();
-    pairs.forEach(
-        pair -> others.computeIfAbsent(pair.one(), id -> new ArrayList<>()).add(pair.other()));
-    return others.entrySet().stream()
-        .map(entry -> "    " + entry.getKey() + " from " + String.join(", ", entry.getValue()))
-        .map(line -> line + "\n")
-        .collect(Collectors.joining());
+    StringBuilder text = new StringBuilder();
+    for (List<String> others : new FromOthers(pairs).lines()) {
+      String indent = "    ";
+      for (String line : Columns.wrapped(others)) {
+        text.append(indent).append(line).append("\n");
+        indent = "      ";
+      }
+    }
+    return text.toString();
   }
 
   private String detail(Distinction pair) {
@@ -173,11 +177,8 @@ public final class DistinctionText {
   }
 
   private static String single(Single single) {
-    String reading =
-        single.taking().readings().contains(single.reading()) ? "" : single.reading() + " by ";
     return (single.always() ? "always" : Shares.words(single.settles()))
         + " by "
-        + reading
-        + Takings.words(single.taking());
+        + Takings.words(single.reading(), single.taking());
   }
 }

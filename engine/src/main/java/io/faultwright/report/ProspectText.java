@@ -5,20 +5,20 @@ import io.faultwright.ambiguity.Prospect.Open;
 import io.faultwright.ambiguity.Prospect.Step;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.run.Verdict;
-import io.faultwright.wording.RuleText;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** What a case leaves open, and what to read next, for people. */
 public final class ProspectText {
   private final Wording wording;
+  private final AnswerWords answers;
   private final Ink ink;
 
   public ProspectText(KnowledgeBase kb, Ink ink) {
     this.wording = new Wording(kb);
+    this.answers = new AnswerWords(kb);
     this.ink = ink;
   }
 
@@ -34,7 +34,7 @@ public final class ProspectText {
         + "\n"
         + (prospect.open().isEmpty() ? Block.of("outcome", StatusWords.of(verdict)) : "")
         + Block.of(label(prospect), prospect.open().stream().map(this::open).toList())
-        + Block.of("ruled out", String.join("\n", prospect.ruledOut()))
+        + Block.of("ruled out", answers.faults(prospect.ruledOut()))
         + steps(prospect.steps());
   }
 
@@ -43,11 +43,8 @@ public final class ProspectText {
   }
 
   private String open(Open open) {
-    String answers =
-        open.answers().isEmpty()
-            ? "no rule answers"
-            : open.answers().stream().map(RuleText::answer).collect(Collectors.joining(" and "));
-    return Shares.words(open.likelihood()) + " " + answers;
+    String told = open.answers().isEmpty() ? "no rule answers" : answers.all(open.answers());
+    return Shares.words(open.likelihood()) + " " + told;
   }
 
   private static String steps(List<Step> steps) {
@@ -60,8 +57,7 @@ public final class ProspectText {
 
   private static List<String> words(Step step) {
     List<String> lines = new ArrayList<>();
-    boolean itself = step.taking().readings().contains(step.reading());
-    lines.add((itself ? "" : step.reading() + " by ") + Takings.words(step.taking()));
+    lines.add(Takings.words(step.reading(), step.taking()));
     String decides =
         step.decides() == 0 ? "does not decide yet" : "decides in " + Shares.words(step.decides());
     lines.add(

@@ -17,6 +17,14 @@ final class Takings {
         : named(taking) + " (" + Wording.effort(taking.effort()) + ")";
   }
 
+  /** The same with what they are taken for: {@code superheat by line and pressure (…)}. */
+  static String words(String reading, Taking taking) {
+    if (taking.readings().contains(reading)) {
+      return words(taking);
+    }
+    return reading + " by " + and(taking.readings()) + " (" + Wording.effort(taking.effort()) + ")";
+  }
+
   private static String named(Taking taking) {
     return and(taking.readings())
         + (taking.computed().isEmpty() ? "" : ", for " + and(taking.computed()));

@@ -52,7 +52,7 @@ final class NextSteps {
     if (asking.isDecided(start.situations())) {
       return List.of();
     }
-    List<Ask> asks = asking.possible(start).stream().sorted(TELLING).toList();
+    List<Ask> asks = telling(asking.possible(start));
     Optional<Map<Ask, Expected>> expected = expected(asks);
     Comparator<Ask> least =
         Comparator.comparing(
@@ -61,6 +61,12 @@ final class NextSteps {
         .sorted(least.thenComparing(TELLING))
         .map(ask -> step(ask, expected.map(all -> all.get(ask))))
         .toList();
+  }
+
+  /** Those that tell something, unless nothing tells anything by itself. */
+  private static List<Ask> telling(List<Ask> asks) {
+    List<Ask> telling = asks.stream().filter(ask -> ask.pace() > 0).toList();
+    return (telling.isEmpty() ? asks : telling).stream().sorted(TELLING).toList();
   }
 
   private Optional<Map<Ask, Expected>> expected(List<Ask> asks) {
