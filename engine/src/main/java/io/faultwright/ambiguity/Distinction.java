@@ -18,8 +18,8 @@ import java.util.SortedSet;
  *     one is concluded; absent where there are no such readings, or none are needed
  * @param needed readings without which no others always do
  * @param singles what each reading does on its own, the easiest first
- * @param elsewhere the easiest readings that tell them apart in another symptom; looked for only
- *     where this symptom has an overlap
+ * @param elsewhere the easiest readings that always tell them apart in another symptom, where they
+ *     are easier than here, or where this symptom has an overlap
  */
 public record Distinction(
     FaultPair faults,

@@ -1,7 +1,6 @@
 package io.faultwright.pipeline;
 
 import io.faultwright.ambiguity.Distinction;
-import io.faultwright.ambiguity.Distinction.Elsewhere;
 import io.faultwright.ambiguity.Distinctions;
 import io.faultwright.ambiguity.Prospect;
 import io.faultwright.ambiguity.Prospect.Open;
@@ -25,14 +24,14 @@ import io.faultwright.run.Runner;
 import io.faultwright.run.Verdict;
 import io.faultwright.source.Sources;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Which readings tell which faults apart, and what a case leaves open; what is said of single
@@ -42,7 +41,6 @@ public final class TellingApart {
   private final KnowledgeBase kb;
   private final Runner runner;
   private final Watch watch;
-  private final Map<String, AmbiguityAnalysis> analyses = new ConcurrentHashMap<>();
 
   /**
    * For the knowledge base in these files.
@@ -74,20 +72,37 @@ public final class TellingApart {
     scope.requireSymptom(kb);
     require(faults, kb.faults().keySet(), "fault");
     watch.phase("analyses");
-    List<Symptom> symptoms = scope.symptoms(kb);
-    AtomicInteger done = new AtomicInteger();
-    List<SymptomFaults> found =
-        symptoms.parallelStream()
-            .map(
-                one -> {
-                  SymptomFaults pairs = analysis(one).pairs(pair -> concerns(faults, pair));
-                  watch.step(done.incrementAndGet(), symptoms.size());
-                  return pairs;
-                })
-            .filter(pairs -> !pairs.pairs().isEmpty())
-            .toList();
+    List<SymptomFaults> found = all(scope.symptoms(kb), pair -> concerns(faults, pair));
+    Set<FaultPair> pairs = new TreeSet<>();
+    found.forEach(one -> one.pairs().forEach(pair -> pairs.add(pair.faults())));
+    watch.phase("elsewhere");
+    List<SymptomFaults> others = all(others(scope, pairs), pairs::contains);
+    Elsewheres elsewheres = new Elsewheres(Stream.of(found, others).flatMap(List::stream).toList());
     watch.phase("replay");
-    return new Distinctions(kb.handbook().title(), found.stream().map(this::confirmed).toList());
+    return new Distinctions(
+        kb.handbook().title(), found.stream().map(this::confirmed).map(elsewheres::added).toList());
+  }
+
+  private List<SymptomFaults> all(List<Symptom> symptoms, Predicate<FaultPair> wanted) {
+    AtomicInteger done = new AtomicInteger();
+    return symptoms.parallelStream()
+        .map(
+            symptom -> {
+              SymptomFaults pairs =
+                  new AmbiguityAnalysis(SymptomSpace.of(kb, symptom)).pairs(wanted);
+              watch.step(done.incrementAndGet(), symptoms.size());
+              return pairs;
+            })
+        .filter(pairs -> !pairs.pairs().isEmpty())
+        .toList();
+  }
+
+  /** Symptoms out of scope that may know something of one of the pairs. */
+  private List<Symptom> others(Scope scope, Set<FaultPair> pairs) {
+    return kb.symptoms().values().stream()
+        .filter(symptom -> !scope.concerns(symptom.id()))
+        .filter(symptom -> pairs.stream().anyMatch(pair -> concludes(symptom, pair)))
+        .toList();
   }
 
   private static boolean concerns(List<String> faults, FaultPair pair) {
@@ -110,11 +125,6 @@ public final class TellingApart {
     }
   }
 
-  private AmbiguityAnalysis analysis(Symptom symptom) {
-    return analyses.computeIfAbsent(
-        symptom.id(), id -> new AmbiguityAnalysis(SymptomSpace.of(kb, symptom)));
-  }
-
   private SymptomFaults confirmed(SymptomFaults symptom) {
     return symptom.with(pair -> pair.always() ? pair : confirmed(symptom.symptom(), pair));
   }
@@ -128,23 +138,7 @@ public final class TellingApart {
             symptom + ": Drools does not conclude " + fault + " for " + witness);
       }
     }
-    return pair.confirmed().with(elsewhere(symptom, pair.faults()));
-  }
-
-  /** The easiest readings that always tell two faults apart in another symptom. */
-  private Optional<Elsewhere> elsewhere(String symptom, FaultPair faults) {
-    return kb.symptoms().values().stream()
-        .filter(other -> !other.id().equals(symptom) && concludes(other, faults))
-        .flatMap(other -> elsewhere(other, faults).stream())
-        .min(Comparator.comparing((Elsewhere found) -> found.taking().effort()));
-  }
-
-  private Optional<Elsewhere> elsewhere(Symptom other, FaultPair faults) {
-    return analysis(other)
-        .between(faults)
-        .filter(Distinction::always)
-        .flatMap(Distinction::cheapest)
-        .map(taking -> new Elsewhere(other.id(), taking));
+    return pair.confirmed();
   }
 
   private static boolean concludes(Symptom symptom, FaultPair faults) {

@@ -1,6 +1,7 @@
 package io.faultwright.report;
 
 import io.faultwright.ambiguity.Distinction;
+import io.faultwright.ambiguity.Distinction.Elsewhere;
 import io.faultwright.ambiguity.Distinction.Overlap;
 import io.faultwright.ambiguity.Distinction.Single;
 import io.faultwright.ambiguity.Distinctions;
@@ -72,7 +73,27 @@ public final class DistinctionText {
         + open.stream().map(this::open).collect(Collectors.joining())
         + (open.isEmpty() ? "" : "\n")
         + told(symptom)
+        + easier(symptom)
         + "\n";
+  }
+
+  /** Pairs that another symptom tells apart with less effort. */
+  private static String easier(SymptomFaults symptom) {
+    Map<Elsewhere, List<FaultPair>> byOther = new LinkedHashMap<>();
+    symptom.pairs().stream()
+        .filter(pair -> pair.always() && pair.elsewhere().isPresent())
+        .forEach(
+            pair ->
+                byOther
+                    .computeIfAbsent(pair.elsewhere().orElseThrow(), key -> new ArrayList<>())
+                    .add(pair.faults()));
+    return byOther.entrySet().stream()
+        .map(other -> "  easier " + words(other.getKey()) + "\n" + lines(other.getValue()))
+        .collect(Collectors.joining());
+  }
+
+  private static String words(Elsewhere other) {
+    return "in " + other.symptom() + " by " + Takings.words(other.taking());
   }
 
   private String counts(SymptomFaults symptom, int open) {
@@ -109,9 +130,7 @@ public final class DistinctionText {
 
   private static String elsewhere(Distinction pair) {
     return pair.elsewhere()
-        .map(
-            other ->
-                Block.of("elsewhere", Takings.words(other.taking()) + " in " + other.symptom()))
+        .map(other -> Block.of(pair.always() ? "easier" : "elsewhere", words(other)))
         .orElse("");
   }
 

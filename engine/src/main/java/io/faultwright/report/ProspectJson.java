@@ -13,10 +13,12 @@ import java.io.IOException;
 public final class ProspectJson {
   private final String handbook;
   private final SituationText situations;
+  private final StepCautions cautions;
 
   public ProspectJson(KnowledgeBase kb) {
     this.handbook = kb.handbook().title();
     this.situations = new SituationText(kb);
+    this.cautions = new StepCautions(kb);
   }
 
   /**
@@ -55,9 +57,10 @@ public final class ProspectJson {
     json.writeEndArray();
   }
 
-  private static void step(JsonGenerator json, Step step) throws IOException {
+  private void step(JsonGenerator json, Step step) throws IOException {
     json.writeStringField("reading", step.reading());
     Takings.members(json, step.taking());
+    Json.strings(json, "cautions", cautions.ids(step.taking()));
     json.writeNumberField("bits", step.bits());
     json.writeNumberField("decides", step.decides());
     json.writeFieldName("expected");

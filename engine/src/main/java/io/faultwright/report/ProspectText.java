@@ -14,11 +14,13 @@ import java.util.Locale;
 public final class ProspectText {
   private final Wording wording;
   private final AnswerWords answers;
+  private final StepCautions cautions;
   private final Ink ink;
 
   public ProspectText(KnowledgeBase kb, Ink ink) {
     this.wording = new Wording(kb);
     this.answers = new AnswerWords(kb);
+    this.cautions = new StepCautions(kb);
     this.ink = ink;
   }
 
@@ -47,8 +49,11 @@ public final class ProspectText {
     return Shares.words(open.likelihood()) + " " + told;
   }
 
-  private static String steps(List<Step> steps) {
+  private String steps(List<Step> steps) {
     StringBuilder text = new StringBuilder();
+    steps.stream()
+        .limit(1)
+        .forEach(step -> text.append(Block.of("before it", cautions.lines(step.taking()))));
     for (Step step : steps) {
       text.append(Block.of(step == steps.get(0) ? "next" : "or", words(step)));
     }

@@ -65,7 +65,7 @@ final class SampleDistinctions {
         List.of(
             new Single("ice", ICE, cheapest == ICE, cheapest == ICE ? 1 : 0.04),
             new Single("superheat", SUPERHEAT, false, 0.9996)),
-        Optional.empty());
+        Optional.of(new Elsewhere("quiet", ICE)).filter(easier -> cheapest != ICE));
   }
 
   private static Distinction machine(String one, String other) {

@@ -74,7 +74,8 @@ class TellApartCommandTest {
   @Test
   void aCaseIsToldWhatToReadNext() {
     assertEquals(0, run("--case", "open"), err.toString());
-    assertTrue(out.toString().contains("  still possible 50 % fan-dead\n"), out.toString());
+    assertTrue(
+        out.toString().contains("  still possible 50 % Fan dead (fan-dead)\n"), out.toString());
     assertTrue(out.toString().contains("  next           ice (1 min, outside)\n"), out.toString());
     assertTrue(out.toString().contains("decides in 100 %"), out.toString());
   }

@@ -73,13 +73,7 @@ public final class AmbiguityAnalysis {
     return new SymptomFaults(symptom.symptom().id(), new TreeSet<>(faults.keySet()), pairs);
   }
 
-  /** What tells two faults apart; absent where not both can be concluded. */
-  public Optional<Distinction> between(FaultPair pair) {
-    return faults.keySet().containsAll(List.of(pair.one(), pair.other()))
-        ? Optional.of(compared(pair))
-        : Optional.empty();
-  }
-
+  /** What tells two faults apart that can both be concluded. */
   private Distinction compared(FaultPair pair) {
     int machines = machines(faults.get(pair.one()), faults.get(pair.other()));
     int one = diagrams.and(faults.get(pair.one()), machines);
