@@ -4,10 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.ambiguity.Distinction;
+import io.faultwright.ambiguity.Distinction.Elsewhere;
+import io.faultwright.ambiguity.Prospect.Step;
 import io.faultwright.ambiguity.SymptomFaults;
+import io.faultwright.model.Case;
 import io.faultwright.model.FaultPair;
 import io.faultwright.pipeline.TellingApart;
+import io.faultwright.pipeline.TellingApart.Ahead;
 import io.faultwright.pipeline.Watch;
+import io.faultwright.report.Ink;
+import io.faultwright.report.ProspectText;
 import io.faultwright.source.Sources;
 import io.faultwright.syntax.FolderReader;
 import java.nio.file.Path;
@@ -53,6 +59,52 @@ class TellingApartTest {
     Distinction pair = pair("cooling-capacity-low", "drier-blocked", "expansion-valve-starved");
     assertEquals(Set.of("drier-drop"), pair.cheapest().orElseThrow().readings());
     assertEquals(Set.of("drier-drop"), pair.needed());
+  }
+
+  /** The drop is outside, the subcooling is not; the trainer may want to ask for it here too. */
+  @Test
+  void anotherSymptomKnowsAnEasierReading() {
+    Distinction pair = pair("cooling-capacity-low", "charge-low", "drier-blocked");
+    assertEquals(
+        Set.of("liquid-line-temperature", "liquid-pressure"),
+        pair.cheapest().orElseThrow().readings());
+    assertEquals(Set.of("subcooling"), pair.cheapest().orElseThrow().computed());
+    Elsewhere easier = pair.elsewhere().orElseThrow();
+    assertEquals("low-suction-pressure", easier.symptom());
+    assertEquals(Set.of("drier-drop"), easier.taking().readings());
+  }
+
+  @Test
+  void oneSymptomAloneKnowsWhatTheOthersDo() {
+    List<SymptomFaults> one =
+        FREEZERS.distinctions(Optional.of("energy-use-high"), List.of()).symptoms();
+    assertEquals(
+        ALL.stream().filter(found -> found.symptom().equals("energy-use-high")).toList(), one);
+  }
+
+  /** Every example that it names was confirmed by Drools, or there would be no answer. */
+  @Test
+  void everyHalfTakenCaseIsToldWhatToReadNext() {
+    for (Case recorded : FREEZERS.knowledge().cases().values()) {
+      if (recorded.expect().isEmpty()) {
+        Ahead ahead = FREEZERS.ahead(recorded.id());
+        List<Step> steps = ahead.prospect().steps();
+        assertTrue(ahead.prospect().open().size() > 1, recorded.id());
+        double least = steps.get(0).expected().orElseThrow().weighted();
+        assertTrue(
+            steps.stream().allMatch(step -> step.expected().orElseThrow().weighted() >= least),
+            recorded.id());
+      }
+    }
+  }
+
+  @Test
+  void cautionsStandBeforeTheNextReading() {
+    Ahead ahead = FREEZERS.ahead("tarn-30-capacity-line-not-read");
+    String text =
+        new ProspectText(FREEZERS.knowledge(), Ink.PLAIN).write(ahead.prospect(), ahead.verdict());
+    int caution = text.indexOf("CAUTION: The suction line");
+    assertTrue(0 < caution && caution < text.indexOf("  next "), text);
   }
 
   private static Distinction pair(String symptom, String one, String other) {
