@@ -158,7 +158,7 @@ public final class TellingApart {
   /**
    * What a recorded case leaves open, and what to read next.
    *
-   * @throws Unreadable where there is no such case
+   * @throws Unreadable where there is no such case, or its symptom contradicts itself everywhere
    * @throws InternalDisagreement where Drools tells something else of an example
    */
   public Ahead ahead(String id) {
@@ -166,10 +166,21 @@ public final class TellingApart {
     Case recorded = kb.cases().get(id);
     watch.phase("analyses");
     Symptom symptom = kb.symptoms().get(recorded.symptom());
-    Prospect prospect = CaseProspect.of(SymptomSpace.of(kb, symptom), recorded);
+    Prospect prospect =
+        CaseProspect.of(SymptomSpace.of(kb, symptom), recorded)
+            .orElseThrow(() -> tooManyAnswers(symptom));
     watch.phase("replay");
     prospect.open().forEach(open -> require(symptom.id(), open));
     return new Ahead(prospect, runner.verdict(symptom.id(), recorded.given()));
+  }
+
+  private static Unreadable tooManyAnswers(Symptom symptom) {
+    return new Unreadable(
+        List.of(
+            new Problem(
+                List.of(symptom.place()),
+                "the rules of `" + symptom.id() + "` contradict each other in too many ways",
+                "mend what `check` finds in it first")));
   }
 
   private void require(String symptom, Open open) {

@@ -40,6 +40,7 @@ final class Asking {
   private final Takings takings;
   private final Separation separation;
   private final List<Result> results;
+  private long work;
 
   Asking(SymptomSpace symptom, List<Result> results) {
     this.symptom = symptom;
@@ -67,6 +68,11 @@ final class Asking {
       more.addAll(taking.readings());
       return new State(part, more);
     }
+  }
+
+  /** How many times the outcome of a reading was held against something that can come out. */
+  long work() {
+    return work;
   }
 
   /** Whether one outcome is left. */
@@ -204,6 +210,7 @@ final class Asking {
 
   private Optional<Ask> ask(
       State state, List<Result> aim, String reading, Taking taking, List<Integer> parts) {
+    work += (long) parts.size() * aim.size();
     return parts.size() < 2
         ? Optional.empty()
         : Optional.of(

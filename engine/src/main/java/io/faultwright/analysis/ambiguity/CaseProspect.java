@@ -3,6 +3,7 @@ package io.faultwright.analysis.ambiguity;
 import io.faultwright.ambiguity.Prospect;
 import io.faultwright.ambiguity.Prospect.Open;
 import io.faultwright.analysis.outcome.Result;
+import io.faultwright.analysis.outcome.Results;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.analysis.space.Witness;
 import io.faultwright.model.Answer;
@@ -21,11 +22,15 @@ import java.util.stream.Stream;
 
 /** What a case leaves open, exactly: no situation that agrees with it comes out otherwise. */
 public final class CaseProspect {
+  private static final int MOST_RESULTS = 1_000;
+
   private final SymptomSpace all;
+  private final List<Result> told;
   private final Case recorded;
 
-  private CaseProspect(SymptomSpace all, Case recorded) {
+  private CaseProspect(SymptomSpace all, List<Result> told, Case recorded) {
     this.all = all;
+    this.told = told;
     this.recorded = recorded;
   }
 
@@ -33,15 +38,19 @@ public final class CaseProspect {
    * What a case leaves open.
    *
    * @param all the whole space of its symptom
+   * @return empty where the rules contradict each other in too many ways to follow
    */
-  public static Prospect of(SymptomSpace all, Case recorded) {
-    return new CaseProspect(all, recorded).prospect();
+  public static Optional<Prospect> of(SymptomSpace all, Case recorded) {
+    return Results.upTo(MOST_RESULTS, all)
+        .map(told -> new CaseProspect(all, told, recorded).prospect());
   }
 
   private Prospect prospect() {
-    Optional<OpenCase> agreeing = OpenCase.of(all, recorded.given()).filter(OpenCase::isPossible);
+    Optional<OpenCase> agreeing =
+        OpenCase.of(all, told, recorded.given()).filter(OpenCase::isPossible);
     List<Open> open = agreeing.map(this::open).orElse(List.of());
-    SortedSet<String> ruledOut = concluded(all.symptom().rules().values().stream().map(this::told));
+    SortedSet<String> ruledOut =
+        concluded(all.symptom().rules().values().stream().map(this::answers));
     ruledOut.removeAll(concluded(open.stream().map(Open::answers)));
     return new Prospect(
         recorded.id(),
@@ -51,7 +60,7 @@ public final class CaseProspect {
         agreeing.map(found -> new NextSteps(found).steps()).orElse(List.of()));
   }
 
-  private SortedSet<Answer> told(Rule rule) {
+  private SortedSet<Answer> answers(Rule rule) {
     return rule.conclusion().answers();
   }
 

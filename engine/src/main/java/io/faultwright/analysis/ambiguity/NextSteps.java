@@ -21,8 +21,8 @@ import java.util.Optional;
  * scheduling problems", Journal of Heuristics 5, 1999. It need not be the best order there is.
  */
 final class NextSteps {
-  /** With more states than this, expectations take too long to wait for. */
-  private static final int MOST_STATES = 3_000;
+  /** With more comparisons than this, expectations take too long to wait for. */
+  private static final long MOST_WORK = 400_000;
 
   private static final Comparator<Ask> TELLING =
       Comparator.comparing(Ask::pace)
@@ -43,7 +43,7 @@ final class NextSteps {
     private static final long serialVersionUID = 1L;
 
     TooMany() {
-      super("too many states", null, false, false);
+      super("too much work", null, false, false);
     }
   }
 
@@ -105,7 +105,7 @@ final class NextSteps {
     }
     Expected remaining = known.get(state);
     if (remaining == null) {
-      if (known.size() >= MOST_STATES) {
+      if (asking.work() > MOST_WORK) {
         throw new TooMany();
       }
       remaining = after(state, asking.possible(state).stream().min(TELLING).orElseThrow());

@@ -55,9 +55,10 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
    * The situations that agree.
    *
    * @param all the whole space of the symptom
+   * @param told its results
    * @return empty where the symptom is not offered on such a machine
    */
-  static Optional<OpenCase> of(SymptomSpace all, Situation given) {
+  static Optional<OpenCase> of(SymptomSpace all, List<Result> told, Situation given) {
     KnowledgeBase knowledge = all.space().knowledge();
     List<Build> builds =
         SymptomSpace.builds(knowledge, all.symptom()).stream()
@@ -65,7 +66,7 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
             .toList();
     return builds.isEmpty()
         ? Optional.empty()
-        : Optional.of(of(all, builds, usable(knowledge, builds, given)));
+        : Optional.of(of(all, told, builds, usable(knowledge, builds, given)));
   }
 
   private static boolean has(Build build, Situation given) {
@@ -90,14 +91,15 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
     return usable;
   }
 
-  private static OpenCase of(SymptomSpace all, List<Build> builds, SortedMap<String, Value> given) {
+  private static OpenCase of(
+      SymptomSpace all, List<Result> told, List<Build> builds, SortedMap<String, Value> given) {
     Symptom symptom = all.symptom();
     KnowledgeBase narrowed = narrowed(all.space().knowledge(), given);
     List<Condition> conditions = new ArrayList<>();
     given.forEach(
         (reading, value) -> conditions.add(new Condition.Test(reading, pattern(value), NOWHERE)));
     SymptomSpace here = SymptomSpace.where(narrowed, symptom, builds, conditions, Deadline.NEVER);
-    return new OpenCase(here, weighed(here, all, builds), Sorted.set(given.keySet()));
+    return new OpenCase(here, weighed(here, all, told, builds), Sorted.set(given.keySet()));
   }
 
   private static Pattern pattern(Value value) {
@@ -139,16 +141,16 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
    * Bayes: how often something is told at all, times the part of its situations, on such a machine,
    * that agree with the case.
    */
-  private static List<Result> weighed(SymptomSpace here, SymptomSpace all, List<Build> builds) {
+  private static List<Result> weighed(
+      SymptomSpace here, SymptomSpace all, List<Result> told, List<Build> builds) {
     Space whole = all.space();
     int machines = whole.diagrams().literal(0, whole.axes().get(0).where(c -> isOneOf(c, builds)));
     Map<SortedSet<Answer>, BigInteger> before = new HashMap<>();
-    Results.of(all)
-        .forEach(
-            result ->
-                before.put(
-                    result.answers(),
-                    whole.distinguishable(whole.diagrams().and(result.situations(), machines))));
+    told.forEach(
+        result ->
+            before.put(
+                result.answers(),
+                whole.distinguishable(whole.diagrams().and(result.situations(), machines))));
     return Results.of(here).stream()
         .map(
             result ->

@@ -30,19 +30,33 @@ public final class Results {
 
   /** The results, in a fixed order; every possible situation is in exactly one. */
   public static List<Result> of(SymptomSpace symptom) {
-    return new Results(symptom).divided(symptom);
+    return upTo(Integer.MAX_VALUE, symptom).orElseThrow();
   }
 
-  private List<Result> divided(SymptomSpace symptom) {
+  /**
+   * As {@link #of}; empty where there are more than so many, for rules that contradict each other
+   * everywhere can make more results than anybody can wait for.
+   */
+  public static Optional<List<Result>> upTo(int most, SymptomSpace symptom) {
+    return new Results(symptom).divided(symptom, most);
+  }
+
+  private Optional<List<Result>> divided(SymptomSpace symptom, int most) {
     Map<SortedSet<Answer>, Integer> parts = new HashMap<>();
     parts.put(NOTHING, symptom.referrals().stream().reduce(symptom.possible(), diagrams::minus));
-    symptom.answers().forEach((answer, where) -> divide(parts, answer, where));
+    for (Map.Entry<Answer, Integer> answer : symptom.answers().entrySet()) {
+      divide(parts, answer.getKey(), answer.getValue());
+      if (parts.size() > most) {
+        return Optional.empty();
+      }
+    }
     referrals(symptom).forEach((answers, where) -> parts.merge(answers, where, diagrams::or));
-    return parts.entrySet().stream()
-        .filter(part -> part.getValue() != Diagrams.NONE)
-        .map(part -> new Result(part.getKey(), part.getValue(), weight(part.getKey())))
-        .sorted(Result.ORDER)
-        .toList();
+    return Optional.of(
+        parts.entrySet().stream()
+            .filter(part -> part.getValue() != Diagrams.NONE)
+            .map(part -> new Result(part.getKey(), part.getValue(), weight(part.getKey())))
+            .sorted(Result.ORDER)
+            .toList());
   }
 
   private void divide(Map<SortedSet<Answer>, Integer> parts, Answer answer, int where) {

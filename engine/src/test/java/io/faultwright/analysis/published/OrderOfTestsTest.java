@@ -30,7 +30,8 @@ class OrderOfTestsTest {
 
   private final KnowledgeBase knowledge = Published.read("order-of-tests");
   private final Prospect prospect =
-      CaseProspect.of(Published.space(knowledge), knowledge.cases().get("nothing-known"));
+      CaseProspect.of(Published.space(knowledge), knowledge.cases().get("nothing-known"))
+          .orElseThrow();
 
   @Test
   void theBestFirstTestReachesThePublishedOptimum() {

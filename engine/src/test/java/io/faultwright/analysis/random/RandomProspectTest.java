@@ -75,7 +75,8 @@ class RandomProspectTest {
     boolean machine = random.nextBoolean();
     List<Point> agreeing = points.stream().filter(point -> agrees(point, given, machine)).toList();
     Situation situation = situation(given, machine);
-    Prospect prospect = CaseProspect.of(SymptomSpace.of(knowledge, symptom), recorded(situation));
+    Prospect prospect =
+        CaseProspect.of(SymptomSpace.of(knowledge, symptom), recorded(situation)).orElseThrow();
     Set<SortedSet<Answer>> open =
         prospect.open().stream().map(Open::answers).collect(Collectors.toSet());
     assertEquals(outcomes(knowledge, symptom, agreeing), open, () -> seed + " " + situation);
