@@ -9,8 +9,10 @@ import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Effort;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Symptom;
 import java.util.ArrayList;
@@ -27,6 +29,7 @@ import java.util.TreeSet;
 import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -118,31 +121,36 @@ final class Asking {
   }
 
   private List<Ask> asks(State state, List<Result> aim, Predicate<String> subjects) {
-    return Stream.concat(facts(state, aim, subjects), readings(state, aim, subjects)).toList();
+    return Stream.concat(nameplate(state, aim, subjects), readings(state, aim, subjects)).toList();
   }
 
-  private Stream<Ask> facts(State state, List<Result> aim, Predicate<String> subjects) {
-    return space.knowledge().equipment().attributes().stream()
-        .filter(subjects)
-        .flatMap(
-            fact ->
-                ask(
-                    state,
-                    aim,
-                    fact,
-                    new Taking(Sorted.set(Set.of(fact)), Sorted.set(Set.of()), Effort.NONE),
-                    split(List.of(state.situations()), 0, byFact(fact)))
-                    .stream());
-  }
-
-  private Collection<BitSet> byFact(String fact) {
-    List<Cell> cells = space.axes().get(0).cells();
-    Map<Optional<String>, BitSet> classes = new LinkedHashMap<>();
-    for (int cell = 0; cell < cells.size(); cell++) {
-      Optional<String> value = ((Cell.Builds) cells.get(cell)).representative().attribute(fact);
-      classes.computeIfAbsent(value, key -> new BitSet()).set(cell);
+  /** The nameplate and the version shown are read in one look, without effort. */
+  private Stream<Ask> nameplate(State state, List<Result> aim, Predicate<String> subjects) {
+    if (space.knowledge().equipment().attributes().stream().noneMatch(subjects)) {
+      return Stream.empty();
     }
-    return classes.values();
+    SortedSet<String> facts = openFacts(state);
+    Taking taking = new Taking(facts, Sorted.set(Set.of()), Effort.NONE);
+    List<Integer> parts = split(List.of(state.situations()), 0, cells(space.axes().get(0)));
+    return facts.stream().limit(1).flatMap(fact -> ask(state, aim, fact, taking, parts).stream());
+  }
+
+  private static List<BitSet> cells(Axis axis) {
+    return IntStream.range(0, axis.cells().size())
+        .mapToObj(cell -> axis.where(axis.cells().get(cell)::equals))
+        .toList();
+  }
+
+  /** What is not known of model and version yet. */
+  private SortedSet<String> openFacts(State state) {
+    List<Build> builds =
+        diagrams.occurring(state.situations())[0].stream()
+            .mapToObj(cell -> (Cell.Builds) space.axes().get(0).cells().get(cell))
+            .flatMap(cell -> cell.builds().stream())
+            .toList();
+    SortedSet<String> open = new TreeSet<>(Set.of(Equipment.MODEL, Equipment.SOFTWARE));
+    open.removeIf(fact -> builds.stream().map(of -> of.attribute(fact)).distinct().count() < 2);
+    return open;
   }
 
   private Stream<Ask> readings(State state, List<Result> aim, Predicate<String> subjects) {
