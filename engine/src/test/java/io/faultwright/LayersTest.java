@@ -81,6 +81,17 @@ class LayersTest {
         "analysis.coverage",
         "analysis.mutation");
     arrows("analysis.tolerance", "source", "model", "quantity", "analysis.space");
+    arrows("analysis.outcome", "model", "analysis.space");
+    arrows("ambiguity", "model", "finding");
+    arrows(
+        "analysis.ambiguity",
+        "source",
+        "model",
+        "quantity",
+        "finding",
+        "ambiguity",
+        "analysis.space",
+        "analysis.outcome");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
     arrows(
@@ -94,7 +105,16 @@ class LayersTest {
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
     arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
-    arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
+    arrows(
+        "report",
+        "source",
+        "diagnostic",
+        "model",
+        "finding",
+        "change",
+        "ambiguity",
+        "wording",
+        "run");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

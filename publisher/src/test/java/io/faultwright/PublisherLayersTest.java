@@ -38,7 +38,7 @@ class PublisherLayersTest {
   private static final Map<String, List<String>> ARROWS =
       new TreeMap<>(
           Map.of(
-              "flow", with(VALUES, "analysis.space"),
+              "flow", with(VALUES, "analysis.space", "analysis.outcome"),
               "font", List.of(),
               "layout", List.of("flow", "font"),
               "prose", List.of(),

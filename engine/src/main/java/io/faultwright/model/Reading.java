@@ -67,6 +67,29 @@ public record Reading(
     return accuracy.map(known -> known.at(shown).add(rounding));
   }
 
+  /** The same reading where it can have only some of its values. */
+  public Reading within(Domain narrower) {
+    return new Reading(
+        id,
+        place,
+        title,
+        ask,
+        narrower,
+        access,
+        minutes,
+        how,
+        where,
+        phase,
+        instrument,
+        accuracy,
+        cautions,
+        guide,
+        applies,
+        normal,
+        derived,
+        assumed);
+  }
+
   /** Ids of the readings it is computed from; none where it is observed. */
   public SortedSet<String> operands() {
     return derived.map(Derived::operands).orElse(Sorted.set(Set.of()));

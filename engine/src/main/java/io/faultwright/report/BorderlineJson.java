@@ -72,11 +72,7 @@ final class BorderlineJson {
     Json.strings(
         json, "answers", other.verdict().answers().stream().map(RuleText::answer).toList());
     json.writeBooleanField("contradictory", other.verdict().contradictory());
-    json.writeObjectFieldStart("example");
-    for (Map.Entry<String, String> entry : situations.entries(other.example()).entrySet()) {
-      json.writeStringField(entry.getKey(), entry.getValue());
-    }
-    json.writeEndObject();
+    situations.write(json, "example", other.example());
     json.writeEndObject();
   }
 }

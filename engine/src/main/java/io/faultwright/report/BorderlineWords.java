@@ -1,6 +1,5 @@
 package io.faultwright.report;
 
-import io.faultwright.model.Answer;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Value;
 import io.faultwright.run.Borderline;
@@ -20,10 +19,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class BorderlineWords {
   private final KnowledgeBase kb;
   private final Wording wording;
+  private final AnswerWords answers;
 
   BorderlineWords(KnowledgeBase kb) {
     this.kb = kb;
     this.wording = new Wording(kb);
+    this.answers = new AnswerWords(kb);
   }
 
   List<String> lines(Borderline borderline) {
@@ -83,16 +84,10 @@ final class BorderlineWords {
   }
 
   private String outcome(Verdict verdict) {
-    String answers =
-        verdict.answers().stream().map(this::answer).collect(Collectors.joining(" and "));
-    return answers.isEmpty() || verdict.contradictory()
-        ? StatusWords.of(verdict) + (answers.isEmpty() ? "" : ": " + answers)
-        : answers;
-  }
-
-  private String answer(Answer answer) {
-    return wording.answer(answer)
-        + (answer instanceof Answer.OfFault fault ? " (" + fault.fault() + ")" : "");
+    String told = answers.all(verdict.answers());
+    return told.isEmpty() || verdict.contradictory()
+        ? StatusWords.of(verdict) + (told.isEmpty() ? "" : ": " + told)
+        : told;
   }
 
   /** An outcome in one cell of a table: ids, or the status where there is no answer. */

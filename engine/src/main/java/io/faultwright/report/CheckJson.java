@@ -61,16 +61,11 @@ public final class CheckJson {
   }
 
   private void witness(JsonGenerator json, Optional<Situation> witness) throws IOException {
-    json.writeFieldName("witness");
     if (witness.isEmpty()) {
-      json.writeNull();
+      json.writeNullField("witness");
       return;
     }
-    json.writeStartObject();
-    for (Map.Entry<String, String> entry : situations.entries(witness.get()).entrySet()) {
-      json.writeStringField(entry.getKey(), entry.getValue());
-    }
-    json.writeEndObject();
+    situations.write(json, "witness", witness.get());
   }
 
   /** What follows from the witness, beside it, so that the witness can be run as it stands. */

@@ -1,12 +1,15 @@
 package io.faultwright.report;
 
 import java.lang.Character.UnicodeScript;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** How many columns of a terminal a text takes. */
 final class Columns {
   private static final int TAB = 4;
+  private static final int WIDTH = 84;
 
   private static final Set<UnicodeScript> WIDE =
       Set.of(
@@ -35,6 +38,22 @@ final class Columns {
     return Character.isISOControl(codePoint)
         || codePoint >= 0x202A && codePoint <= 0x202E
         || codePoint >= 0x2066 && codePoint <= 0x2069;
+  }
+
+  /** Entries with commas between, as many on a line as have room. */
+  static List<String> wrapped(List<String> entries) {
+    List<String> lines = new ArrayList<>();
+    for (String entry : entries) {
+      int last = lines.size() - 1;
+      if (last >= 0 && width(lines.get(last) + " " + entry) < WIDTH) {
+        lines.set(last, lines.get(last) + " " + entry + ",");
+      } else {
+        lines.add(entry + ",");
+      }
+    }
+    int last = lines.size() - 1;
+    lines.set(last, lines.get(last).substring(0, lines.get(last).length() - 1));
+    return lines;
   }
 
   /** Columns the text takes after {@link #printable}. */

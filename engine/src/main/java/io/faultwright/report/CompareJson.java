@@ -14,7 +14,6 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.wording.RuleText;
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** What differs between two revisions, for machines; field names and meaning are a contract. */
@@ -87,7 +86,7 @@ public final class CompareJson {
       outcome(json, "after", region.after());
       tests(json, "equipment", region.equipment());
       tests(json, "readings", region.readings());
-      witness(json, region);
+      situations.write(json, "witness", region.witness());
       Json.share(json, "share", Optional.of(region.share()));
       json.writeBooleanField("replayed", region.replayed());
       json.writeEndObject();
@@ -113,14 +112,6 @@ public final class CompareJson {
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  private void witness(JsonGenerator json, ChangedRegion region) throws IOException {
-    json.writeObjectFieldStart("witness");
-    for (Map.Entry<String, String> entry : situations.entries(region.witness()).entrySet()) {
-      json.writeStringField(entry.getKey(), entry.getValue());
-    }
-    json.writeEndObject();
   }
 
   private static void edits(JsonGenerator json, List<Edit> edits) throws IOException {

@@ -22,6 +22,11 @@ final class Shares {
             + " (bounds)";
   }
 
+  /** {@code 3.1 %} of something, exactly. */
+  static String words(double part) {
+    return percent(part);
+  }
+
   /** Four digits, rounded so that the bound stays one. */
   private static String bound(double part, RoundingMode away) {
     BigDecimal shown = BigDecimal.valueOf(part).multiply(HUNDRED).round(new MathContext(4, away));

@@ -1,10 +1,12 @@
 package io.faultwright.report;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import io.faultwright.model.Derived;
 import io.faultwright.model.DerivedValues;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
 import io.faultwright.wording.RuleText;
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +33,15 @@ final class SituationText {
         .readings()
         .forEach((reading, value) -> entries.put(reading, ruleText.value(reading, value)));
     return entries;
+  }
+
+  /** A member of an object with the entries of a situation. */
+  void write(JsonGenerator json, String field, Situation situation) throws IOException {
+    json.writeObjectFieldStart(field);
+    for (Map.Entry<String, String> entry : entries(situation).entrySet()) {
+      json.writeStringField(entry.getKey(), entry.getValue());
+    }
+    json.writeEndObject();
   }
 
   /**

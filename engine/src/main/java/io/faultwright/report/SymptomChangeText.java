@@ -3,14 +3,11 @@ package io.faultwright.report;
 import io.faultwright.change.ChangedRegion;
 import io.faultwright.change.SymptomChange;
 import io.faultwright.finding.RegionTest;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** What changed in one symptom: what all regions share is said once. */
 final class SymptomChangeText {
-  private static final int WIDTH = 84;
-
   private final SituationText situations;
   private final Ink ink;
 
@@ -53,7 +50,7 @@ final class SymptomChangeText {
     boolean always = shared.isEmpty() && equipment.isEmpty() && readings.isEmpty();
     return Block.of("for", lines(equipment))
         + Block.of("where", always ? List.of("always") : lines(readings))
-        + Block.of("for example", wrapped(situations.lines(region.witness())));
+        + Block.of("for example", Columns.wrapped(situations.lines(region.witness())));
   }
 
   private static List<RegionTest> without(List<RegionTest> tests, List<RegionTest> shared) {
@@ -62,21 +59,5 @@ final class SymptomChangeText {
 
   private static List<String> lines(List<RegionTest> tests) {
     return tests.stream().map(test -> test.reading() + ": " + test.accepts()).toList();
-  }
-
-  /** Entries with commas between, as many on a line as have room. */
-  private static List<String> wrapped(List<String> entries) {
-    List<String> lines = new ArrayList<>();
-    for (String entry : entries) {
-      int last = lines.size() - 1;
-      if (last >= 0 && Columns.width(lines.get(last) + " " + entry) < WIDTH) {
-        lines.set(last, lines.get(last) + " " + entry + ",");
-      } else {
-        lines.add(entry + ",");
-      }
-    }
-    int last = lines.size() - 1;
-    lines.set(last, lines.get(last).substring(0, lines.get(last).length() - 1));
-    return lines;
   }
 }

@@ -1,13 +1,11 @@
 package io.faultwright.report;
 
-import io.faultwright.model.Answer;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Rule;
 import io.faultwright.run.RuleTrace;
 import io.faultwright.run.Trace;
 import io.faultwright.wording.RuleText;
 import io.faultwright.wording.Wording;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +15,7 @@ import java.util.stream.Collectors;
 public final class TraceText {
   private final KnowledgeBase kb;
   private final Wording wording;
+  private final AnswerWords answers;
   private final RuleWords ruleWords;
   private final NoteWords noteWords;
   private final BorderlineWords borderlines;
@@ -26,6 +25,7 @@ public final class TraceText {
   public TraceText(KnowledgeBase kb, Ink ink) {
     this.kb = kb;
     this.wording = new Wording(kb);
+    this.answers = new AnswerWords(kb);
     this.ruleWords = new RuleWords(kb);
     this.noteWords = new NoteWords(kb);
     this.borderlines = new BorderlineWords(kb);
@@ -59,28 +59,15 @@ public final class TraceText {
     return (trace.answers().isEmpty() || trace.contradictory()
             ? Block.of("outcome", StatusWords.of(trace))
             : "")
-        + Block.of("answer", trace.answers().stream().map(this::answer).toList())
+        + Block.of("answer", trace.answers().stream().map(answers::of).toList())
         + Block.of("nameplate", nameplates.line(run))
-        + Block.of("still possible", faults(trace.stillPossible()))
-        + Block.of("ruled out", faults(trace.ruledOut()))
+        + Block.of("still possible", answers.faults(trace.stillPossible()))
+        + Block.of("ruled out", answers.faults(trace.ruledOut()))
         + Block.of("next", trace.next().map(this::ask).orElse(""));
   }
 
-  private String answer(Answer answer) {
-    return wording.answer(answer)
-        + (answer instanceof Answer.OfFault ? inBrackets(answer.name()) : "");
-  }
-
-  private List<String> faults(Collection<String> faults) {
-    return faults.stream().map(fault -> wording.fault(fault) + inBrackets(fault)).toList();
-  }
-
   private String ask(String subject) {
-    return wording.subject(subject) + inBrackets(subject);
-  }
-
-  private static String inBrackets(String id) {
-    return " (" + id + ")";
+    return wording.subject(subject) + " (" + subject + ")";
   }
 
   private String result(CaseRun run) {

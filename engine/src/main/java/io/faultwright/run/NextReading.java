@@ -1,15 +1,13 @@
 package io.faultwright.run;
 
-import io.faultwright.model.Access;
+import io.faultwright.model.Effort;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.Reading;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Which reading or equipment fact to ask next: the one that most open conditions wait for; of
@@ -30,20 +28,11 @@ public final class NextReading {
     return waiting.keySet().stream()
         .min(
             Comparator.comparing((String id) -> -waiting.get(id))
-                .thenComparing(this::access)
-                .thenComparing(this::minutes)
+                .thenComparing(this::effort)
                 .thenComparing(id -> id));
   }
 
-  private Access access(String subject) {
-    return reading(subject).map(Reading::access).orElse(Access.OUTSIDE);
-  }
-
-  private BigFraction minutes(String subject) {
-    return reading(subject).map(Reading::minutes).orElse(BigFraction.ZERO);
-  }
-
-  private Optional<Reading> reading(String subject) {
-    return Optional.ofNullable(base.readings().get(subject));
+  private Effort effort(String subject) {
+    return Optional.ofNullable(base.readings().get(subject)).map(Effort::of).orElse(Effort.NONE);
   }
 }

@@ -8,12 +8,14 @@ import io.faultwright.model.Condition.OneOf;
 import io.faultwright.model.Condition.Pattern;
 import io.faultwright.model.Condition.Test;
 import io.faultwright.model.Derived;
+import io.faultwright.model.Effort;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
+import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Units;
 import java.util.Collection;
@@ -127,6 +129,11 @@ public final class Wording {
    */
   public String about(String reading, BigFraction amount) {
     return Amounts.about(amount, subjects.unit(reading));
+  }
+
+  /** What it takes to take some readings, for instance {@code 5 min, panel}. */
+  public static String effort(Effort effort) {
+    return Decimals.show(effort.minutes()) + " min, " + effort.access().word();
   }
 
   /** How far two values of a reading are apart, for instance {@code 0.35 bar} for pressures. */

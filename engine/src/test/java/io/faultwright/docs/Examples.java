@@ -17,9 +17,10 @@ import org.junit.jupiter.api.DynamicTest;
 /**
  * The examples of a page. A block {@code yaml example=NAME file=FILE} is a file of an example; with
  * {@code uses=OTHER} the example has the files of another one too, apart from those it replaces. A
- * block {@code text example=NAME} with {@code check}, {@code problems}, {@code run=CASE} or {@code
- * explain=CASE} holds the whole output of that command. A block {@code csv example=NAME} is a sheet
- * for it; {@code export=READING} and {@code import=READING} show the sheet, or what comes of it.
+ * block {@code text example=NAME} with {@code check}, {@code problems}, {@code apart}, {@code
+ * run=CASE}, {@code explain=CASE} or {@code ahead=CASE} holds the whole output of that command. A
+ * block {@code csv example=NAME} is a sheet for it; {@code export=READING} and {@code
+ * import=READING} show the sheet, or what comes of it.
  */
 final class Examples {
   private final MarkdownPage page;
@@ -94,10 +95,14 @@ final class Examples {
     if (fence.says("check")) {
       return tool.check();
     }
+    if (fence.says("apart")) {
+      return tool.apart();
+    }
     return fence
         .value("run")
         .map(id -> tool.run(id, false))
         .or(() -> fence.value("explain").map(id -> tool.run(id, true)))
+        .or(() -> fence.value("ahead").map(tool::ahead))
         .or(() -> fence.value("export").map(tool::export))
         .or(() -> fence.value("import").map(id -> tool.imports(id, sheets.get(name(fence)))))
         .orElseGet(() -> problems(fence, tool));

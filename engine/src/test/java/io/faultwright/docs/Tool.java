@@ -7,10 +7,13 @@ import io.faultwright.pipeline.CaseRuns;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.TellingApart;
 import io.faultwright.pipeline.Watch;
 import io.faultwright.report.CheckText;
+import io.faultwright.report.DistinctionText;
 import io.faultwright.report.Ink;
 import io.faultwright.report.ProblemText;
+import io.faultwright.report.ProspectText;
 import io.faultwright.report.TraceText;
 import io.faultwright.sheet.ImportText;
 import io.faultwright.sheet.LimitsExport;
@@ -21,6 +24,7 @@ import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 
 /** What the commands print for a knowledge base. */
 final class Tool {
@@ -50,6 +54,21 @@ final class Tool {
   String run(String id, boolean explain) {
     CaseRuns runs = new CaseRuns(sources);
     return new TraceText(runs.knowledge(), Ink.PLAIN).write(runs.named(List.of(id)), explain);
+  }
+
+  /** The output of {@code tell-apart}. */
+  String apart() {
+    TellingApart telling = new TellingApart(sources, Watch.NOBODY);
+    return new DistinctionText(telling.knowledge(), Ink.PLAIN)
+        .overview(telling.distinctions(Optional.empty(), List.of()));
+  }
+
+  /** The output of {@code tell-apart --case}. */
+  String ahead(String id) {
+    TellingApart telling = new TellingApart(sources, Watch.NOBODY);
+    TellingApart.Ahead ahead = telling.ahead(id);
+    return new ProspectText(telling.knowledge(), Ink.PLAIN)
+        .write(ahead.prospect(), ahead.verdict());
   }
 
   /** The CSV file of a table, without its byte order mark. */

@@ -54,6 +54,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new SuggestCommand(console))
         .addSubcommand(new ExportCommand(console))
         .addSubcommand(new ImportCommand(console))
+        .addSubcommand(new TellApartCommand(console))
         .setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))

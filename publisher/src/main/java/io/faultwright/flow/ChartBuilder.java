@@ -1,5 +1,6 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.outcome.Results;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.flow.Decisions.Arm;

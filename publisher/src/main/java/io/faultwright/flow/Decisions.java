@@ -1,5 +1,6 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.outcome.Result;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;

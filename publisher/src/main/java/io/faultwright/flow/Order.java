@@ -1,5 +1,8 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.outcome.Result;
+import io.faultwright.analysis.outcome.Results;
+import io.faultwright.analysis.outcome.Separation;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;

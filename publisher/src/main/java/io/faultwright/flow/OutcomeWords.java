@@ -1,5 +1,6 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.outcome.Result;
 import io.faultwright.flow.Node.Ending;
 import io.faultwright.flow.Node.Outcome;
 import io.faultwright.model.Answer;

@@ -2,6 +2,8 @@ package io.faultwright.flow;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.faultwright.analysis.outcome.Results;
+import io.faultwright.analysis.outcome.Separation;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.model.KnowledgeBase;
 import java.util.ArrayList;

@@ -3,9 +3,12 @@ package io.faultwright.flow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import io.faultwright.analysis.outcome.Result;
+import io.faultwright.analysis.outcome.Results;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The results divide the possible situations: none is empty, none overlap, none is left out. */
@@ -45,8 +48,11 @@ class ResultsTest {
                 rules:
                   out: { when: { lamp: no }, conclude: fuse, because: It is out. }
             """);
-    List<Result> results = Results.of(SymptomSpace.of(knowledge, knowledge.symptoms().get("dark")));
+    SymptomSpace space = SymptomSpace.of(knowledge, knowledge.symptoms().get("dark"));
+    List<Result> results = Results.of(space);
     assertEquals(2, results.size());
+    assertEquals(Optional.of(results), Results.upTo(2, space));
+    assertEquals(Optional.empty(), Results.upTo(1, space));
     assertEquals(1, results.stream().filter(result -> result.answers().isEmpty()).count());
   }
 }

@@ -221,6 +221,35 @@ public final class Diagrams {
     return result;
   }
 
+  /**
+   * What the cells on some axes leave open: every situation that agrees there with one of a
+   * diagram.
+   */
+  public int keep(int diagram, BitSet axes) {
+    return keep(diagram, axes, new HashMap<>());
+  }
+
+  private int keep(int diagram, BitSet axes, Map<Integer, Integer> done) {
+    if (diagram <= ALL) {
+      return diagram;
+    }
+    Integer known = done.get(diagram);
+    if (known != null) {
+      return known;
+    }
+    int axis = nodes.axis(diagram);
+    Runs runs = new Runs(nodes.runs(diagram));
+    int any = NONE;
+    for (int run = 0; run < nodes.runs(diagram); run++) {
+      int child = keep(nodes.runChild(diagram, run), axes, done);
+      runs.add(child, nodes.runEnd(diagram, run));
+      any = axes.get(axis) ? any : or(any, child);
+    }
+    int result = axes.get(axis) ? node(axis, runs) : any;
+    done.put(diagram, result);
+    return result;
+  }
+
   /** For every axis the cells in which some situation of a diagram lies. */
   public BitSet[] occurring(int diagram) {
     BitSet[] cells = new BitSet[sizes.length];

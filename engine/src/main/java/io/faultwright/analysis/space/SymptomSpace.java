@@ -78,19 +78,45 @@ public final class SymptomSpace {
    */
   public static SymptomSpace of(
       KnowledgeBase knowledge, Symptom symptom, List<Condition> further, Deadline deadline) {
-    List<Condition> counted = conditions(symptom);
-    RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, counted);
     List<Build> offered = builds(knowledge, symptom);
+    return of(knowledge, symptom, offered, further, List.of(), deadline);
+  }
+
+  /**
+   * The part of a symptom's space in which further conditions hold. They do not count when
+   * situations are told apart.
+   *
+   * @param offered the equipment in question, at least one
+   */
+  public static SymptomSpace where(
+      KnowledgeBase knowledge,
+      Symptom symptom,
+      List<Build> offered,
+      List<Condition> further,
+      Deadline deadline) {
+    return of(knowledge, symptom, offered, further, further, deadline);
+  }
+
+  private static SymptomSpace of(
+      KnowledgeBase knowledge,
+      Symptom symptom,
+      List<Build> offered,
+      List<Condition> further,
+      List<Condition> holding,
+      Deadline deadline) {
+    List<Condition> counted = conditions(symptom);
+    List<Condition> asked = Stream.concat(counted.stream(), further.stream()).toList();
+    RelevantNevers nevers = RelevantNevers.of(knowledge, symptom, asked);
     List<Build> left = nevers.left(knowledge, offered);
-    Space space =
-        Space.of(
-            knowledge,
-            left.isEmpty() ? offered : left,
-            counted,
-            Stream.concat(further.stream(), nevers.related().stream().map(Never::when)).toList(),
-            deadline);
+    List<Condition> others = new ArrayList<>(further);
+    nevers.related().forEach(never -> others.add(never.when()));
+    Space space = Space.of(knowledge, left.isEmpty() ? offered : left, counted, others, deadline);
+    int real =
+        holding.stream()
+            .map(condition -> space.truth(condition).isTrue())
+            .reduce(space.consistent(), space.diagrams()::and);
     return new SymptomSpace(
-        symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : space.consistent());
+        symptom, space, nevers.related(), left.isEmpty() ? Diagrams.NONE : real);
   }
 
   /**

@@ -2,12 +2,15 @@ package io.faultwright.analysis.published;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.faultwright.ambiguity.Distinction;
+import io.faultwright.analysis.ambiguity.AmbiguityAnalysis;
 import io.faultwright.analysis.contradiction.ContradictionAnalysis;
 import io.faultwright.analysis.gap.GapAnalysis;
 import io.faultwright.analysis.redundancy.RepeatedRuleAnalysis;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.model.Answer;
+import io.faultwright.model.FaultPair;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
@@ -86,6 +89,40 @@ class ContactLensesTest {
             .map(answers -> answers.stream().map(Answer::name).reduce("", String::concat))
             .toList();
     assertEquals(Arrays.asList(CLASSES.split(" ")), given);
+  }
+
+  /**
+   * Soft and hard lenses differ by astigmatism alone. What neither suits takes all four readings to
+   * know for certain, and no reading can be left out.
+   */
+  @Test
+  void readingsTellTheThreeClassesApart() {
+    List<Distinction> pairs = new AmbiguityAnalysis(space).pairs(pair -> true).pairs();
+    assertEquals(
+        List.of(
+            "hard none: age astigmatism prescription tear",
+            "hard soft: astigmatism",
+            "none soft: age astigmatism prescription tear"),
+        pairs.stream()
+            .map(
+                pair ->
+                    pair.faults().one()
+                        + " "
+                        + pair.faults().other()
+                        + ": "
+                        + String.join(" ", pair.cheapest().orElseThrow().readings()))
+            .toList());
+    pairs.forEach(pair -> assertEquals(pair.cheapest().orElseThrow().readings(), pair.needed()));
+  }
+
+  /** 7 of the 15 rows without lenses have another astigmatism than hard ones, 12 other tears. */
+  @Test
+  void singleReadingsSettleAsManyRowsAsCounted() {
+    Distinction pair = new AmbiguityAnalysis(space).pairs(all -> true).pairs().get(0);
+    assertEquals(FaultPair.of("hard", "none"), pair.faults());
+    assertEquals(
+        List.of("astigmatism 0.233333333", "tear 0.4"),
+        pair.singles().stream().map(one -> one.reading() + " " + one.settles()).toList());
   }
 
   /** A row in the published order: the last column changes fastest. */

@@ -122,6 +122,24 @@ class DiagramsTest {
   }
 
   @Test
+  void whatSomeAxesLeaveOpen() {
+    for (int i = 0; i < 300; i++) {
+      Both a = randomSet();
+      BitSet kept = new BitSet();
+      IntStream.range(0, SIZES.length).forEach(axis -> kept.set(axis, random.nextBoolean()));
+      BitSet wanted =
+          IntStream.range(0, ALL)
+              .filter(number -> a.listed.stream().anyMatch(one -> agree(one, number, kept)))
+              .collect(BitSet::new, BitSet::set, BitSet::or);
+      assertEquals(wanted, listed(diagrams.keep(a.diagram, kept)));
+    }
+  }
+
+  private static boolean agree(int one, int other, BitSet axes) {
+    return axes.stream().allMatch(axis -> cells(one)[axis] == cells(other)[axis]);
+  }
+
+  @Test
   void counts() {
     for (int i = 0; i < 300; i++) {
       Both a = randomSet();

@@ -1,4 +1,4 @@
-package io.faultwright.flow;
+package io.faultwright.analysis.outcome;
 
 import io.faultwright.model.Answer;
 import java.util.Comparator;
@@ -11,7 +11,8 @@ import java.util.SortedSet;
  * @param situations the possible situations in which that is told, as a diagram
  * @param weight how often it is met, relative to the others
  */
-record Result(SortedSet<Answer> answers, int situations, double weight) {
-  static final Comparator<Result> ORDER =
+public record Result(SortedSet<Answer> answers, int situations, double weight) {
+  /** By what is told. */
+  public static final Comparator<Result> ORDER =
       Comparator.comparing(result -> result.answers().toString());
 }

@@ -1,4 +1,4 @@
-package io.faultwright.flow;
+package io.faultwright.analysis.outcome;
 
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Space;
@@ -11,21 +11,21 @@ import java.util.Map;
  * Journal 27, 1948). A result is as likely as its frequency says; its distinguishable situations
  * are equally likely.
  */
-final class Separation {
+public final class Separation {
   /** Differences below this are rounding. */
-  static final double NOTHING = 1e-9;
+  public static final double NOTHING = 1e-9;
 
   private final Space space;
   private final Diagrams diagrams;
   private final Map<Integer, Double> counts = new HashMap<>();
 
-  Separation(Space space) {
+  public Separation(Space space) {
     this.space = space;
     this.diagrams = space.diagrams();
   }
 
   /** Bits gained by dividing situations into parts. */
-  double gain(int situations, List<Integer> parts, List<Result> results) {
+  public double gain(int situations, List<Integer> parts, List<Result> results) {
     double[] whole = likelihoods(situations, results);
     double total = sum(whole);
     double gain = entropy(whole);
@@ -34,6 +34,11 @@ final class Separation {
       gain -= sum(inside) / total * entropy(inside);
     }
     return gain;
+  }
+
+  /** How likely it is that the situation is one of these, relative to others. */
+  public double likelihood(int situations, List<Result> results) {
+    return sum(likelihoods(situations, results));
   }
 
   private double[] likelihoods(int situations, List<Result> results) {

@@ -1,4 +1,4 @@
-package io.faultwright.flow;
+package io.faultwright.analysis.outcome;
 
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
@@ -16,9 +16,9 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Divides the possible situations of a symptom by what is told in them. */
-final class Results {
+public final class Results {
   /** No answer at all. */
-  static final SortedSet<Answer> NOTHING = Sorted.set(List.<Answer>of());
+  public static final SortedSet<Answer> NOTHING = Sorted.set(List.<Answer>of());
 
   private final KnowledgeBase knowledge;
   private final Diagrams diagrams;
@@ -29,20 +29,34 @@ final class Results {
   }
 
   /** The results, in a fixed order; every possible situation is in exactly one. */
-  static List<Result> of(SymptomSpace symptom) {
-    return new Results(symptom).divided(symptom);
+  public static List<Result> of(SymptomSpace symptom) {
+    return upTo(Integer.MAX_VALUE, symptom).orElseThrow();
   }
 
-  private List<Result> divided(SymptomSpace symptom) {
+  /**
+   * As {@link #of}; empty where there are more than so many, for rules that contradict each other
+   * everywhere can make more results than anybody can wait for.
+   */
+  public static Optional<List<Result>> upTo(int most, SymptomSpace symptom) {
+    return new Results(symptom).divided(symptom, most);
+  }
+
+  private Optional<List<Result>> divided(SymptomSpace symptom, int most) {
     Map<SortedSet<Answer>, Integer> parts = new HashMap<>();
-    parts.put(NOTHING, symptom.workable());
-    symptom.answers().forEach((answer, where) -> divide(parts, answer, where));
+    parts.put(NOTHING, symptom.referrals().stream().reduce(symptom.possible(), diagrams::minus));
+    for (Map.Entry<Answer, Integer> answer : symptom.answers().entrySet()) {
+      divide(parts, answer.getKey(), answer.getValue());
+      if (parts.size() > most) {
+        return Optional.empty();
+      }
+    }
     referrals(symptom).forEach((answers, where) -> parts.merge(answers, where, diagrams::or));
-    return parts.entrySet().stream()
-        .filter(part -> part.getValue() != Diagrams.NONE)
-        .map(part -> new Result(part.getKey(), part.getValue(), weight(part.getKey())))
-        .sorted(Result.ORDER)
-        .toList();
+    return Optional.of(
+        parts.entrySet().stream()
+            .filter(part -> part.getValue() != Diagrams.NONE)
+            .map(part -> new Result(part.getKey(), part.getValue(), weight(part.getKey())))
+            .sorted(Result.ORDER)
+            .toList());
   }
 
   private void divide(Map<SortedSet<Answer>, Integer> parts, Answer answer, int where) {

@@ -1,0 +1,118 @@
+package io.faultwright.analysis.ambiguity;
+
+import io.faultwright.ambiguity.Taking;
+import io.faultwright.analysis.space.Axis;
+import io.faultwright.analysis.space.Space;
+import io.faultwright.model.Effort;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.LimitsTable;
+import io.faultwright.model.Reading;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * What is known of a situation once some readings are taken: their own classes, those of what is
+ * computed from them alone, and the place against limits where all that the limits follow is known.
+ * The machine is known by its nameplate. A value that is assumed unless it is given need not be
+ * taken for the sake of others.
+ */
+final class Takings {
+  private final KnowledgeBase knowledge;
+  private final Space space;
+  private final List<SortedSet<String>> needs = new ArrayList<>();
+
+  Takings(Space space) {
+    this.knowledge = space.knowledge();
+    this.space = space;
+    space.axes().forEach(axis -> needs.add(needs(axis.subject())));
+  }
+
+  private SortedSet<String> needs(Axis.Subject subject) {
+    SortedSet<String> observed = new TreeSet<>();
+    if (subject instanceof Axis.OfReading of) {
+      observed.addAll(observed(of.reading()));
+    } else if (subject instanceof Axis.OfSide of) {
+      observed.addAll(againstLimits(of.reading()));
+    }
+    return observed;
+  }
+
+  private SortedSet<String> againstLimits(String reading) {
+    LimitsTable table = knowledge.limits().get(reading);
+    SortedSet<String> all = observed(reading);
+    table.drivers().stream().filter(this::isNotAssumed).forEach(id -> all.addAll(observed(id)));
+    return all;
+  }
+
+  /** What has to be observed to know a reading. */
+  private SortedSet<String> observed(String reading) {
+    SortedSet<String> operands = knowledge.readings().get(reading).operands();
+    SortedSet<String> observed = new TreeSet<>();
+    if (operands.isEmpty()) {
+      observed.add(reading);
+    }
+    operands.stream().filter(this::isNotAssumed).forEach(id -> observed.addAll(observed(id)));
+    return observed;
+  }
+
+  private boolean isNotAssumed(String reading) {
+    return knowledge.readings().get(reading).assumed().isEmpty();
+  }
+
+  /** The readings to take before one knows the cell of an axis. */
+  SortedSet<String> needs(int axis) {
+    return needs.get(axis);
+  }
+
+  /** Every reading that can be taken, by id. */
+  SortedSet<String> all() {
+    SortedSet<String> all = new TreeSet<>();
+    needs.forEach(all::addAll);
+    return all;
+  }
+
+  /** The axes whose cells are known once some readings are taken. */
+  BitSet known(Collection<String> taken) {
+    BitSet known = new BitSet();
+    for (int axis = 0; axis < needs.size(); axis++) {
+      known.set(axis, taken.containsAll(needs.get(axis)));
+    }
+    return known;
+  }
+
+  /** Everything to take for a reading, its place against limits included; not the taken ones. */
+  SortedSet<String> whole(String reading) {
+    SortedSet<String> whole = new TreeSet<>();
+    for (Axis.Subject subject : List.of(new Axis.OfReading(reading), new Axis.OfSide(reading))) {
+      Optional<Integer> axis = space.position(subject);
+      axis.ifPresent(at -> whole.addAll(needs(at)));
+    }
+    return whole;
+  }
+
+  /** What it takes to take some readings. */
+  Effort effort(Collection<String> readings) {
+    return readings.stream()
+        .map(knowledge.readings()::get)
+        .map(Effort::of)
+        .reduce(Effort.NONE, Effort::plus);
+  }
+
+  /** Some readings with what follows from them. */
+  Taking taking(SortedSet<String> readings) {
+    SortedSet<String> computed = new TreeSet<>();
+    known(readings).stream()
+        .mapToObj(axis -> space.axes().get(axis).subject())
+        .filter(Axis.OfReading.class::isInstance)
+        .map(subject -> knowledge.readings().get(((Axis.OfReading) subject).reading()))
+        .filter(reading -> reading.derived().isPresent())
+        .map(Reading::id)
+        .forEach(computed::add);
+    return new Taking(readings, computed, effort(readings));
+  }
+}
