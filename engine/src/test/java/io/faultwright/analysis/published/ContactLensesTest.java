@@ -12,13 +12,9 @@ import io.faultwright.compile.RuleCompiler;
 import io.faultwright.model.Answer;
 import io.faultwright.model.FaultPair;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.Situation;
-import io.faultwright.model.Value;
 import io.faultwright.run.Runner;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -29,11 +25,6 @@ import org.junit.jupiter.api.Test;
  * brute force.
  */
 class ContactLensesTest {
-  private static final String CLASSES =
-      "none soft none hard none soft none hard none soft none hard none soft none none"
-          + " none none none hard none soft none none";
-  private static final List<String> AGES = List.of("young", "pre-presbyopic", "presbyopic");
-
   private final KnowledgeBase knowledge = Published.read("contact-lenses");
   private final SymptomSpace space = Published.space(knowledge);
 
@@ -85,10 +76,10 @@ class ContactLensesTest {
     Runner runner = new Runner(knowledge, RuleCompiler.compile(knowledge));
     List<String> given =
         IntStream.range(0, 24)
-            .mapToObj(row -> runner.run("lenses", row(row)).answers())
+            .mapToObj(row -> runner.run("lenses", LensRows.situation(row)).answers())
             .map(answers -> answers.stream().map(Answer::name).reduce("", String::concat))
             .toList();
-    assertEquals(Arrays.asList(CLASSES.split(" ")), given);
+    assertEquals(LensRows.classes(), given);
   }
 
   /**
@@ -123,16 +114,6 @@ class ContactLensesTest {
     assertEquals(
         List.of("astigmatism 0.233333333", "tear 0.4"),
         pair.singles().stream().map(one -> one.reading() + " " + one.settles()).toList());
-  }
-
-  /** A row in the published order: the last column changes fastest. */
-  private static Situation row(int number) {
-    TreeMap<String, Value> readings = new TreeMap<>();
-    readings.put("age", new Value.Word(AGES.get(number / 8)));
-    readings.put("prescription", new Value.Word(number / 4 % 2 == 0 ? "myope" : "hypermetrope"));
-    readings.put("astigmatism", new Value.Word(number / 2 % 2 == 0 ? "no" : "yes"));
-    readings.put("tear", new Value.Word(number % 2 == 0 ? "reduced" : "normal"));
-    return new Situation(new TreeMap<>(), readings);
   }
 
   private int both(String one, String other) {

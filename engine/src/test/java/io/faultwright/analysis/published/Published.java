@@ -29,19 +29,6 @@ final class Published {
     Symptom whole = knowledge.symptoms().values().iterator().next();
     SortedMap<String, Rule> rules = new TreeMap<>(whole.rules());
     rules.remove(rule);
-    return SymptomSpace.of(
-        knowledge,
-        new Symptom(
-            whole.id(),
-            whole.place(),
-            whole.title(),
-            whole.about(),
-            whole.applies(),
-            whole.recognise(),
-            whole.first(),
-            rules,
-            whole.nevers(),
-            whole.together(),
-            whole.guide()));
+    return SymptomSpace.of(knowledge, whole.withRules(rules));
   }
 }
