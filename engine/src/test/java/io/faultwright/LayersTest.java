@@ -67,6 +67,7 @@ class LayersTest {
         "wording",
         "analysis.judge",
         "analysis.space",
+        "analysis.coverage",
         "analysis.change");
     arrows(
         "analysis.suggestion",

@@ -55,8 +55,7 @@ public record Measured(
   public Map<Criterion, Tally> tallies() {
     Map<Criterion, Tally> all = new EnumMap<>(Criterion.class);
     symptoms.forEach(
-        symptom ->
-            symptom.tallies().forEach((one, tally) -> all.merge(one, tally, Tally::plus)));
+        symptom -> symptom.tallies().forEach((one, tally) -> all.merge(one, tally, Tally::plus)));
     return all;
   }
 

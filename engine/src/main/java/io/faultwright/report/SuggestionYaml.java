@@ -57,8 +57,7 @@ public final class SuggestionYaml {
   }
 
   private static String comment(List<String> closes) {
-    String more =
-        closes.size() > SHOWN ? "    # and " + (closes.size() - SHOWN) + " more\n" : "";
+    String more = closes.size() > SHOWN ? "    # and " + (closes.size() - SHOWN) + " more\n" : "";
     return closes.stream()
             .limit(SHOWN)
             .map(words -> "    # shows: " + Columns.printable(words) + "\n")
@@ -97,8 +96,6 @@ public final class SuggestionYaml {
       return answers.stream().map(Answer::name).collect(Collectors.joining(", ", "[", "]"));
     }
     Answer only = answers.first();
-    return only instanceof Answer.OfFault
-        ? only.name()
-        : "{ " + RuleText.answer(only) + " }";
+    return only instanceof Answer.OfFault ? only.name() : "{ " + RuleText.answer(only) + " }";
   }
 }

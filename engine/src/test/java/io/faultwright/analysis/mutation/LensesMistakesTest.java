@@ -14,8 +14,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * The rule set of Cendrowska, "PRISM", International Journal of Man-Machine Studies 27:349-370, 1987,
- * and the 24 rows of the UCI data set "Lenses" as cases.
+ * The rule set of Cendrowska, "PRISM", International Journal of Man-Machine Studies 27:349-370,
+ * 1987, and the 24 rows of the UCI data set "Lenses" as cases.
  */
 class LensesMistakesTest {
   private final KnowledgeBase kb = LensRows.knowledge();

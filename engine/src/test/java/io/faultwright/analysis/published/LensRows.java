@@ -72,10 +72,7 @@ public final class LensRows {
         IntStream.range(0, 24)
             .filter(
                 row ->
-                    judge
-                        .decide(fewer, judge.observe(fewer, situation(row)))
-                        .answers()
-                        .isEmpty())
+                    judge.decide(fewer, judge.observe(fewer, situation(row))).answers().isEmpty())
             .boxed()
             .toList();
     if (uncovered.size() != 1) {

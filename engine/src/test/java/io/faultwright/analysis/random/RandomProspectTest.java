@@ -137,6 +137,7 @@ class RandomProspectTest {
         RandomKnowledge.SYMPTOM,
         given,
         new TreeSet<>(),
+        true,
         "",
         Optional.empty());
   }

@@ -38,8 +38,8 @@ class SuggestionAnalysisTest {
   private static final Condition D = is("d", "yes");
 
   /**
-   * Least numbers of tests for MC/DC (unique cause), by exhaustive search; the definition is that of
-   * DO-178C, the tutorial NASA/TM-2001-210876.
+   * Least numbers of tests for MC/DC (unique cause), by exhaustive search; the definition is that
+   * of DO-178C, the tutorial NASA/TM-2001-210876.
    */
   @TestFactory
   List<DynamicTest> theFewestCasesShowThatEachConditionDecides() {
@@ -100,8 +100,7 @@ class SuggestionAnalysisTest {
   private static List<Integer> values(boolean three) {
     Interval range = Interval.closed(BigFraction.of(-5), BigFraction.of(20));
     Domain domain =
-        new Domain.Measured(
-            Units.find("times").orElseThrow(), range, Optional.of(BigFraction.ONE));
+        new Domain.Measured(Units.find("times").orElseThrow(), range, Optional.of(BigFraction.ONE));
     KnowledgeBase kb =
         new KnowledgeBaseBuilder()
             .model("M-1", "m", Map.of())
