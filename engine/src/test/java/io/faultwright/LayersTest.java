@@ -65,7 +65,18 @@ class LayersTest {
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
     arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
-    arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
+    arrows("field", "source", "syntax", "model", "quantity", "compile", "run");
+    arrows(
+        "report",
+        "source",
+        "diagnostic",
+        "model",
+        "quantity",
+        "finding",
+        "change",
+        "wording",
+        "run",
+        "field");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

@@ -1,6 +1,7 @@
 package io.faultwright.model;
 
 import io.faultwright.source.Place;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 
@@ -14,6 +15,7 @@ import java.util.SortedSet;
  * @param expect the answers; empty: {@code nothing yet}
  * @param note why it is recorded
  * @param origin where a field case comes from
+ * @param unclear what a technician did not understand of the procedure
  */
 public record Case(
     String id,
@@ -22,8 +24,10 @@ public record Case(
     Situation given,
     SortedSet<Answer> expect,
     String note,
-    Optional<String> origin) {
+    Optional<String> origin,
+    List<String> unclear) {
   public Case {
+    unclear = List.copyOf(unclear);
     expect = Sorted.set(expect);
   }
 }

@@ -14,7 +14,8 @@ import java.util.TreeSet;
 
 /** Reads the section {@code cases}. */
 final class CaseResolver {
-  private static final List<String> KEYS = List.of("symptom", "given", "expect", "note", "origin");
+  private static final List<String> KEYS =
+      List.of("symptom", "given", "expect", "note", "origin", "unclear");
 
   private final Context context;
   private final SituationResolver situations;
@@ -73,7 +74,8 @@ final class CaseResolver {
         given,
         judged ? expectations.resolve(fields, symptom) : new TreeSet<>(),
         fields.text("note").orElse(""),
-        fields.text("origin"));
+        fields.text("origin"),
+        fields.oneOrMore("unclear").stream().map(remark -> remark.text().strip()).toList());
   }
 
   private void checkEquipment(
