@@ -1,17 +1,14 @@
 package io.faultwright.field;
 
-import io.faultwright.model.Answer;
 import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Value;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 
 /**
@@ -22,7 +19,7 @@ public final class FieldBook {
   private static final int MOST_REMARKS = 200;
 
   /** Kinds of disagreement that are listed; beyond, rows are only counted. */
-  private static final int MOST_KINDS = 10_000;
+  private static final int MOST_KINDS = 5_000;
 
   /** Classes of readings that are counted, in rows that agree and again in those that do not. */
   private static final long MOST_CLASSES = 1_500_000;
@@ -38,13 +35,6 @@ public final class FieldBook {
   private final List<Remark> remarks = new ArrayList<>();
   private long furtherRemarks;
   private long uncounted;
-
-  /** How often something was said, and what was found then. */
-  private static final class Said {
-    private final Sample agreeing = new Sample();
-    private final Map<SortedSet<Answer>, Sample> disagreeing = new HashMap<>();
-    private long disagreed;
-  }
 
   public FieldBook(KnowledgeBase kb) {
     this.kb = kb;
@@ -78,32 +68,26 @@ public final class FieldBook {
     Case job = one.recorded();
     Ground ground = new Ground(job.symptom(), one.firing().verdict(), one.firing().rules());
     boolean agrees = one.agrees().orElseThrow();
-    Said said = grounds.get(ground);
-    if (said == null && kinds.take()) {
-      said = new Said();
-      grounds.put(ground, said);
-    }
-    if (said == null) {
-      uncounted++;
-      return;
-    }
-    Map<String, Value> known =
-        ground.rules().isEmpty() ? Map.of() : classes.known(one.firing().known());
-    sample(said, job, agrees)
+    Room room = agrees ? agreeing : disagreeing;
+    said(ground)
+        .flatMap(said -> said.rows(job.expect(), agrees, kinds))
         .ifPresentOrElse(
-            sample -> sample.add(job.place(), known, classes, agrees ? agreeing : disagreeing),
-            () -> uncounted++);
+            rows -> rows.add(job.place(), known(ground, one), classes, room), () -> uncounted++);
   }
 
-  private Optional<Sample> sample(Said said, Case job, boolean agrees) {
-    if (agrees) {
-      return Optional.of(said.agreeing);
+  /** What was found where this was said; empty where there is no room for another kind. */
+  private Optional<Said> said(Ground ground) {
+    Said known = grounds.get(ground);
+    if (known == null && kinds.take()) {
+      known = new Said();
+      grounds.put(ground, known);
     }
-    said.disagreed++;
-    if (!said.disagreeing.containsKey(job.expect()) && kinds.take()) {
-      said.disagreeing.put(job.expect(), new Sample());
-    }
-    return Optional.ofNullable(said.disagreeing.get(job.expect()));
+    return Optional.ofNullable(known);
+  }
+
+  /** Readings are compared only where a rule answered. */
+  private Map<String, Value> known(Ground ground, FieldCase one) {
+    return ground.rules().isEmpty() ? Map.of() : classes.known(one.firing().known());
   }
 
   /**
@@ -112,41 +96,19 @@ public final class FieldBook {
    * @param counts of all rows, those included that could not be read
    */
   public FieldReport report(RowCounts counts) {
+    Separator separator = new Separator(classes);
     SortedMap<String, List<GroundReport>> reports = new TreeMap<>();
+    symptoms.keySet().forEach(id -> reports.put(id, new ArrayList<>()));
     new TreeMap<>(grounds)
         .forEach(
-            (ground, said) ->
-                reports
-                    .computeIfAbsent(ground.symptom(), id -> new ArrayList<>())
-                    .add(report(ground, said)));
+            (ground, said) -> reports.get(ground.symptom()).add(said.report(ground, separator)));
     List<SymptomReport> all = new ArrayList<>();
-    symptoms.forEach(
-        (id, counter) -> {
-          RowCounts of = counter.counts();
-          List<GroundReport> said = reports.getOrDefault(id, List.of());
-          all.add(new SymptomReport(id, of.agreed(), of.disagreed(), of.open(), said));
-        });
+    symptoms.forEach((id, counter) -> all.add(report(id, counter.counts(), reports.get(id))));
     return new FieldReport(
         kb.handbook().title(), counts, all, uncounted, remarks, furtherRemarks, faults.updates());
   }
 
-  private GroundReport report(Ground ground, Said said) {
-    Separator separator = new Separator(classes);
-    List<Disagreement> disagreements = new ArrayList<>();
-    said.disagreeing.forEach(
-        (confirmed, rows) ->
-            disagreements.add(
-                new Disagreement(
-                    confirmed,
-                    rows.rows(),
-                    rows.first(),
-                    ground.rules().isEmpty()
-                        ? Contrast.none(Contrast.Kind.NO_RULE)
-                        : separator.contrast(rows, said.agreeing))));
-    disagreements.sort(
-        Comparator.comparing(Disagreement::rows)
-            .reversed()
-            .thenComparing(one -> Ground.names(one.confirmed())));
-    return new GroundReport(ground, said.agreeing.rows(), said.disagreed, disagreements);
+  private static SymptomReport report(String id, RowCounts of, List<GroundReport> grounds) {
+    return new SymptomReport(id, of.agreed(), of.disagreed(), of.open(), grounds);
   }
 }

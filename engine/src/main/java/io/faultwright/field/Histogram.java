@@ -8,8 +8,8 @@ final class Histogram {
   /** Spreads neighbouring classes (Knuth, The Art of Computer Programming 3, section 6.4). */
   private static final int SPREAD = 0x9E3779B9;
 
-  private int[] values = new int[8];
-  private long[] counts = new long[8];
+  private int[] values = new int[4];
+  private long[] counts = new long[4];
   private int classes;
   private long rows;
 

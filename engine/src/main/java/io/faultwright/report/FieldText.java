@@ -2,6 +2,7 @@ package io.faultwright.report;
 
 import io.faultwright.field.Disagreement;
 import io.faultwright.field.FieldReport;
+import io.faultwright.field.Ground;
 import io.faultwright.field.GroundReport;
 import io.faultwright.field.Remark;
 import io.faultwright.field.SymptomReport;
@@ -49,11 +50,13 @@ public final class FieldText {
         + ": "
         + (report.disagreed() > 0 ? ink.uneasy(counts) : ink.good(counts))
         + "\n"
-        + report.disagreements().stream().map(this::disagreement).collect(Collectors.joining());
+        + report.disagreements().stream()
+            .map(rows -> disagreement(report.ground(), rows))
+            .collect(Collectors.joining());
   }
 
-  private String disagreement(Disagreement rows) {
-    String contrast = words.contrast(rows.contrast());
+  private String disagreement(Ground ground, Disagreement rows) {
+    String contrast = words.contrast(ground, rows.contrast());
     return "    "
         + FieldWords.answers(rows.confirmed())
         + " was confirmed in "

@@ -59,16 +59,21 @@ final class FieldWords {
     return (lines.size() == 1 ? "line " : "lines ") + numbers;
   }
 
-  /** What tells them from the rows that agree, or that nothing does; empty where no rule spoke. */
-  String contrast(Contrast contrast) {
+  /** What tells them from the rows that agree, or why nothing does; empty where no rule spoke. */
+  String contrast(Ground ground, Contrast contrast) {
     return switch (contrast.kind()) {
       case SEPARATED -> separation(contrast.separation().orElseThrow());
       case NOTHING_SEPARATES -> "no reading that was given separates them from the rows that agree";
       case TOO_FEW -> "too few rows to tell what separates them";
       case NOTHING_AGREES -> "no row agrees, so there is nothing to set them against";
       case NOT_COUNTED -> "not compared: there are too many kinds of row";
-      case NO_RULE -> "";
+      case NO_RULE -> isOpen(ground) ? "some reading that the rules ask for is not given" : "";
     };
+  }
+
+  private static boolean isOpen(Ground ground) {
+    Status status = ground.verdict().status();
+    return status == Status.NOTHING_YET || status == Status.ASK_FIRST;
   }
 
   private String separation(Separation found) {

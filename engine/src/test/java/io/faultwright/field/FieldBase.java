@@ -10,9 +10,10 @@ import io.faultwright.source.Sources;
 import java.io.BufferedReader;
 import java.io.StringReader;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** A small knowledge base of which jobs can be recorded; every figure is invented. */
-final class FieldBase {
+public final class FieldBase {
   static final SourceFile FILE =
       new SourceFile(
           "handbook.yaml",
@@ -41,6 +42,11 @@ final class FieldBase {
               verify: [Look.]
             shut: { title: Shut, remedy: [Open it.], verify: [Look.], frequency: 1.5 }
           symptoms:
+            warm:
+              title: It is warm
+              rules:
+                far: { when: { room: above 0 }, conclude: shut, because: It is warm. }
+                near: { when: { room: at most 0 }, conclude: leak, because: It is not. }
             weak:
               title: It is weak
               rules:
@@ -49,16 +55,20 @@ final class FieldBase {
                 high: { when: { pressure: above 6 }, escalate: hotline, because: It is high. }
           """);
   static final Sources SOURCES = new Sources(List.of(FILE));
-  static final KnowledgeBase KB = Resolver.resolve(SOURCES);
+  public static final KnowledgeBase KB = Resolver.resolve(SOURCES);
 
   private FieldBase() {}
 
+  /** Runs every row of a table. */
+  public static InputRun run(String table, Consumer<FieldCase> each) {
+    BufferedReader text = new BufferedReader(new StringReader(table));
+    return new FieldRuns(SOURCES).of("jobs.csv", text, ColumnMap.NONE, each);
+  }
+
   /** What comes of a table. */
-  static FieldReport report(String table) {
+  public static FieldReport report(String table) {
     FieldBook book = new FieldBook(KB);
-    InputRun run =
-        new FieldRuns(SOURCES)
-            .of("jobs.csv", new BufferedReader(new StringReader(table)), ColumnMap.NONE, book::add);
+    InputRun run = run(table, book::add);
     return book.report(run.counts());
   }
 
