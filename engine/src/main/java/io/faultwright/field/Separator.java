@@ -54,24 +54,18 @@ final class Separator {
             .toList();
     Stream<Separation> all =
         subjects.stream()
-            .flatMap(
-                id -> separations(id, disagreeing.readings().get(id), agreeing.readings().get(id)));
+            .map(id -> best(id, disagreeing.readings().get(id), agreeing.readings().get(id)));
     return judged(all.min(BEST_FIRST), subjects.size(), disagreeing, agreeing);
   }
 
-  private Stream<Separation> separations(String id, Histogram wanted, Histogram others) {
-    return classes
-        .of(id)
-        .splits(wanted, others)
-        .map(
-            split ->
-                new Separation(
-                    id,
-                    split.pattern(),
-                    split.wanted(),
-                    wanted.rows(),
-                    split.others(),
-                    others.rows()));
+  /** The best condition on one subject; the first of those that are equally good. */
+  private Separation best(String id, Histogram wanted, Histogram others) {
+    Comparator<Classes.Split> better =
+        Comparator.comparingLong(
+            split -> split.wanted() * others.rows() - split.others() * wanted.rows());
+    Classes.Split best = classes.of(id).splits(wanted, others).min(better.reversed()).orElseThrow();
+    return new Separation(
+        id, best.pattern(), best.wanted(), wanted.rows(), best.others(), others.rows());
   }
 
   private static Contrast judged(
