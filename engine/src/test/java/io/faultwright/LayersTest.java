@@ -106,16 +106,20 @@ class LayersTest {
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
     arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
+    arrows("field", "source", "syntax", "model", "quantity", "compile", "run");
     arrows(
         "report",
         "source",
         "diagnostic",
         "model",
+        "quantity",
         "finding",
+        "adequacy",
         "change",
         "ambiguity",
         "wording",
-        "run");
+        "run",
+        "field");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

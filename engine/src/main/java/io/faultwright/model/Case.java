@@ -1,6 +1,7 @@
 package io.faultwright.model;
 
 import io.faultwright.source.Place;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 
@@ -16,6 +17,7 @@ import java.util.SortedSet;
  *     rules once said, and the case neither passes nor fails
  * @param note why it is recorded
  * @param origin where a field case comes from
+ * @param unclear what a technician did not understand of the procedure
  */
 public record Case(
     String id,
@@ -25,8 +27,10 @@ public record Case(
     SortedSet<Answer> expect,
     boolean confirmed,
     String note,
-    Optional<String> origin) {
+    Optional<String> origin,
+    List<String> unclear) {
   public Case {
+    unclear = List.copyOf(unclear);
     expect = Sorted.set(expect);
   }
 }

@@ -5,15 +5,14 @@ import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.input.CaseFile;
-import io.faultwright.input.CaseTable;
-import io.faultwright.input.CaseTable.Item;
+import io.faultwright.input.CaseInput;
+import io.faultwright.input.TableUse;
 import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.report.CaseRun;
 import io.faultwright.report.RunReport;
-import io.faultwright.resolve.CaseIntake;
+import io.faultwright.resolve.ColumnMap;
 import io.faultwright.resolve.GivenCase;
-import io.faultwright.resolve.GivenCases;
 import io.faultwright.resolve.Resolution;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
@@ -21,7 +20,6 @@ import io.faultwright.source.Sources;
 import java.io.BufferedReader;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Runs cases through the rules: those of the knowledge base, or those of a file. */
@@ -57,40 +55,38 @@ public final class CaseRuns {
     Collection<String> wanted = ids.isEmpty() ? kb.cases().keySet() : ids;
     List<GivenCase> cases =
         wanted.stream().distinct().map(id -> asked(kb.cases().get(id))).toList();
-    return run(new GivenCases(cases, List.of()));
+    return run(cases);
   }
 
   /**
-   * The cases of a file, in its order.
+   * What a file says about the columns of a table.
    *
+   * @throws Unreadable with every problem of the file
+   */
+  public ColumnMap columns(SourceFile file) {
+    return resolution.columns(file);
+  }
+
+  /**
+   * The cases of a file, one by one, in memory that does not grow with a table.
+   *
+   * @param path what to call the file in messages
+   * @param use how its columns are read, where it is a table
+   * @param each is given every case as soon as it was run
    * @throws Unreadable where the file as a whole makes no sense
    */
-  public RunReport of(SourceFile input) {
-    return run(CaseFile.read(input, resolution));
-  }
-
-  /**
-   * The cases of a table, row by row, in memory that does not grow with it.
-   *
-   * @param path what to call the table in messages
-   * @param each is given every case as soon as it was run
-   * @throws Unreadable where the table as a whole makes no sense, or from there on
-   */
-  public TableRun of(String path, BufferedReader table, Consumer<CaseRun> each) {
-    Problems problems = new Problems();
-    CaseTable rows = new CaseTable(path, table, kb, problems);
-    CaseIntake intake = resolution.intake();
+  public InputRun of(String path, BufferedReader text, TableUse use, Consumer<CaseRun> each) {
+    CaseInput input = CaseFile.open(path, text, kb, use);
     CaseJudge judge = new CaseJudge(kb);
-    TableRun.Tally tally = new TableRun.Tally(path);
-    for (Optional<Item> item = rows.next(); item.isPresent(); item = rows.next()) {
-      GivenCases read = intake.read(item.get().entry());
-      read.cases().forEach(one -> each.accept(tally.count(judge.run(one))));
-      tally.keep(item.get(), read.problems());
-    }
-    if (!problems.isEmpty()) {
-      throw new Unreadable(problems.sorted());
-    }
-    return tally.result();
+    return InputRun.of(
+        path,
+        input,
+        resolution.intake(),
+        one -> {
+          CaseRun run = judge.run(one);
+          each.accept(run);
+          return run.passed();
+        });
   }
 
   /** A case that nobody has confirmed is run, and not judged. */
@@ -103,9 +99,9 @@ public final class CaseRuns {
         List.of(), "there is no case `" + id + "`", NearMatch.help(id, kb.cases().keySet()));
   }
 
-  private RunReport run(GivenCases given) {
+  private RunReport run(List<GivenCase> cases) {
     CaseJudge judge = new CaseJudge(kb);
-    List<CaseRun> runs = given.cases().stream().map(judge::run).toList();
-    return new RunReport(kb.handbook().title(), runs, given.problems());
+    List<CaseRun> runs = cases.stream().map(judge::run).toList();
+    return new RunReport(kb.handbook().title(), runs, List.of());
   }
 }

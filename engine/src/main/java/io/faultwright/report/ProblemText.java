@@ -30,6 +30,17 @@ public final class ProblemText {
     return all(problems) + closing(problems, "a release is not published with them");
   }
 
+  /** What was left out though nothing is wrong, a line for each. */
+  public String notes(List<Problem> notes) {
+    return notes.stream().map(this::note).collect(Collectors.joining());
+  }
+
+  private String note(Problem note) {
+    String places = note.places().stream().map(place -> place + ": ").collect(Collectors.joining());
+    String help = note.help().isEmpty() ? "" : "; " + note.help();
+    return ink.uneasy("note") + ": " + Columns.printable(places + note.message() + help) + "\n";
+  }
+
   private String all(List<Problem> problems) {
     return problems.stream().map(this::problem).collect(Collectors.joining("\n"));
   }

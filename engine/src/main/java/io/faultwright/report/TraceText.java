@@ -36,10 +36,11 @@ public final class TraceText {
   /** Each case, and how many came out as expected. */
   public String write(RunReport report, boolean explain) {
     return report.runs().stream().map(run -> run(run, explain)).collect(Collectors.joining())
-        + closing(report);
+        + closing(report.runs().size(), report.passed(), report.failed());
   }
 
-  private String run(CaseRun run, boolean explain) {
+  /** One case. */
+  public String run(CaseRun run, boolean explain) {
     Trace trace = run.trace();
     return ink.strong(run.recorded().id())
         + ": "
@@ -99,11 +100,10 @@ public final class TraceText {
     return Block.of(RuleWords.state(trace), ruleWords.lines(rule, trace));
   }
 
-  private String closing(RunReport report) {
-    long judged = report.passed() + report.failed();
-    String counts = report.passed() + " passed, " + report.failed() + " failed";
-    String expected = judged == 0 ? "" : ": " + counts;
-    String text = Counts.of(report.runs().size(), "case") + expected;
-    return (report.failed() > 0 ? ink.bad(text) : ink.good(text)) + "\n";
+  /** How many cases there were, and how they came out. */
+  public String closing(long cases, long passed, long failed) {
+    String expected = passed + failed == 0 ? "" : ": " + passed + " passed, " + failed + " failed";
+    String text = Counts.of(cases, "case") + expected;
+    return (failed > 0 ? ink.bad(text) : ink.good(text)) + "\n";
   }
 }

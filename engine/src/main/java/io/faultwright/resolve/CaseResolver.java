@@ -15,7 +15,7 @@ import java.util.TreeSet;
 /** Reads the section {@code cases}. */
 final class CaseResolver {
   private static final List<String> KEYS =
-      List.of("symptom", "given", "expect", "rules-say", "note", "origin");
+      List.of("symptom", "given", "expect", "rules-say", "note", "origin", "unclear");
 
   private final Context context;
   private final SituationResolver situations;
@@ -76,7 +76,8 @@ final class CaseResolver {
         judged ? expectations.resolve(fields, symptom) : new TreeSet<>(),
         judged && !expectations.isUnconfirmed(fields),
         fields.text("note").orElse(""),
-        fields.text("origin"));
+        fields.text("origin"),
+        fields.oneOrMore("unclear").stream().map(remark -> remark.text().strip()).toList());
   }
 
   private void checkEquipment(

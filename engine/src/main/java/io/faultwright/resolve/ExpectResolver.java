@@ -9,6 +9,7 @@ import io.faultwright.syntax.Node.MapNode;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -21,6 +22,9 @@ final class ExpectResolver {
   private static final String ESCALATE = "escalate";
   private static final String REFER = "refer";
   private static final String HOTLINE = "hotline";
+
+  /** What is said in place of a fault. */
+  static final Set<String> WORDS = Set.of(NOTHING, ESCALATE);
 
   private final Context context;
   private final Problems problems;

@@ -2,11 +2,15 @@ package io.faultwright.resolve;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Problems;
+import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.source.Place;
+import io.faultwright.source.SourceFile;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.ListNode;
 import io.faultwright.syntax.Node.MapNode;
+import io.faultwright.syntax.YamlReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,19 +27,6 @@ public final class Resolution {
 
   public KnowledgeBase knowledge() {
     return knowledge;
-  }
-
-  /** Reads cases, from their id to what is written below it; one that is wrong spoils no other. */
-  public GivenCases cases(List<Entry> entries) {
-    CaseIntake intake = intake();
-    List<GivenCase> cases = new ArrayList<>();
-    List<Problem> found = new ArrayList<>();
-    for (Entry entry : entries) {
-      GivenCases read = intake.read(entry);
-      cases.addAll(read.cases());
-      found.addAll(read.problems());
-    }
-    return new GivenCases(cases, found);
   }
 
   /** What is wrong with rows that are to stand in a table of limits instead of its own. */
@@ -61,6 +52,28 @@ public final class Resolution {
     Subjects subjects = new Subjects(context, knowledge.equipment(), true);
     knowledge.readings().values().forEach(subjects::add);
     return subjects;
+  }
+
+  /**
+   * What a file says about the columns of a table.
+   *
+   * @throws Unreadable with every problem of the file
+   */
+  public ColumnMap columns(SourceFile file) {
+    Problems problems = new Problems();
+    Optional<Node> root = YamlReader.read(file, problems).root();
+    Context context = Context.of(outline, problems);
+    ColumnMap map =
+        root.map(node -> new ColumnMapResolver(context, subjects(context), knowledge).resolve(node))
+            .orElse(ColumnMap.NONE);
+    if (root.isEmpty() && problems.isEmpty()) {
+      String help = "write `columns:`, and below it a line for each heading";
+      problems.add(new Place(file.path(), 1, 1, 1), "the column map is empty", help);
+    }
+    if (!problems.isEmpty()) {
+      throw new Unreadable(problems.sorted());
+    }
+    return map;
   }
 
   /** Reads cases one after the other. */

@@ -35,6 +35,13 @@ final class Decision {
     return standing;
   }
 
+  Firing firing() {
+    Verdict verdict = verdict();
+    return verdict.status() == Status.ANSWERED
+        ? new Firing(verdict, standing.answering(), facts.situation())
+        : Firing.silent(verdict, facts.situation());
+  }
+
   Verdict verdict() {
     if (any(Kind.NEVER_ANYWHERE, Truth.TRUE) || any(Kind.NEVER, Truth.TRUE)) {
       return Verdict.silent(Status.TAKE_AGAIN);

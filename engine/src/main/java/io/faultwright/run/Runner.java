@@ -45,6 +45,15 @@ public final class Runner {
     return run(symptom, situation, Verdict::silent, Decision::verdict);
   }
 
+  /** What the rules of a symptom say about a situation, and which of them; quick too. */
+  public Firing firing(String symptom, Situation situation) {
+    return run(
+        symptom,
+        situation,
+        stop -> Firing.silent(Verdict.silent(stop), situation),
+        Decision::firing);
+  }
+
   /** Every case of the knowledge base, in the order of their ids. */
   public List<CaseResult> runCases() {
     return base.cases().values().stream().map(this::run).toList();

@@ -71,6 +71,15 @@ final class Standing {
     return found;
   }
 
+  /** Ids of the rules that fire and answer something. */
+  SortedSet<String> answering() {
+    SortedSet<String> ids = new TreeSet<>();
+    firing.stream()
+        .filter(rule -> !rule.conclusion().answers().isEmpty())
+        .forEach(rule -> ids.add(rule.id()));
+    return ids;
+  }
+
   SortedSet<Answer> answers() {
     SortedSet<Answer> answers = new TreeSet<>();
     firing.forEach(rule -> answers.addAll(rule.conclusion().answers()));

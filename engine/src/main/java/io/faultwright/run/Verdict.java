@@ -17,6 +17,14 @@ public record Verdict(Status status, SortedSet<Answer> answers, boolean contradi
     answers = Sorted.set(answers);
   }
 
+  /**
+   * Whether it says what was expected. A situation that cannot be run, for want of its symptom or
+   * equipment or by an impossible value, never does, even where nothing is expected.
+   */
+  public boolean meets(SortedSet<Answer> expected) {
+    return status.runnable() && answers.equals(expected);
+  }
+
   static Verdict silent(Status status) {
     return new Verdict(status, Sorted.set(List.<Answer>of()), false);
   }

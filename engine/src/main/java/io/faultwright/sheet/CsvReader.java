@@ -16,14 +16,14 @@ final class CsvReader {
   private CsvReader() {}
 
   static Grid read(SourceFile file, Problems problems) {
-    Problems found = new Problems();
-    TableRows table =
-        new TableRows(file.path(), new BufferedReader(new StringReader(file.text())), found);
+    TableRows table = new TableRows(file.path(), new BufferedReader(new StringReader(file.text())));
     List<List<GridCell>> rows = new ArrayList<>();
     for (Optional<Row> row = table.next(); row.isPresent(); row = table.next()) {
-      rows.add(row.get().cells().stream().map(CsvReader::untold).toList());
+      row.get().problem().ifPresent(problems::add);
+      if (row.get().problem().isEmpty()) {
+        rows.add(row.get().cells().stream().map(CsvReader::untold).toList());
+      }
     }
-    problems.addAll(found);
     return new Grid(file.path(), Optional.empty(), Optional.of(table.separator()), rows);
   }
 

@@ -2,6 +2,7 @@ package io.faultwright.sheet;
 
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
+import io.faultwright.syntax.Splices;
 import io.faultwright.syntax.Written;
 import java.util.ArrayList;
 import java.util.List;

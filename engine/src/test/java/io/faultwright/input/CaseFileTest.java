@@ -131,9 +131,11 @@ class CaseFileTest {
   }
 
   @Test
-  void openQuoteIsReportedWhereItsRowBegins() {
-    Problem problem = refused("a.csv", "symptom,ice\nice-left,\"loose\nice-left,none\n");
-    assertEquals("a.csv:2:1", problem.places().get(0).toString());
+  void openQuoteIsReportedWhereItsRowBeginsAndSpoilsNoOther() {
+    GivenCases read = read("a.csv", "symptom,ice\nice-left,\"loose\nice-left,none\n");
+    assertEquals("a.csv:2:1", read.problems().get(0).places().get(0).toString());
+    assertEquals(1, read.problems().size());
+    assertEquals(List.of("row-3"), ids(read));
   }
 
   @Test
@@ -183,7 +185,7 @@ class CaseFileTest {
   }
 
   private static GivenCases read(String name, String text) {
-    return CaseFile.read(SourceFile.of(name, text), BASE);
+    return ReadCases.read(SourceFile.of(name, text), BASE, TableUse.OWN);
   }
 
   private static Problem refused(String name, String text) {

@@ -234,7 +234,15 @@ public final class KnowledgeBaseBuilder {
     cases.put(
         id,
         new Case(
-            id, NOWHERE, symptom, given, Sorted.set(List.of(expect)), true, "", Optional.empty()));
+            id,
+            NOWHERE,
+            symptom,
+            given,
+            Sorted.set(List.of(expect)),
+            true,
+            "",
+            Optional.empty(),
+            List.of()));
     return this;
   }
 

@@ -1,10 +1,11 @@
 package io.faultwright.pipeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.faultwright.input.TableUse;
 import io.faultwright.model.Answer;
 import io.faultwright.quantity.Decimals;
-import io.faultwright.report.CaseRun;
 import io.faultwright.run.Borderline;
 import io.faultwright.run.Borderline.End;
 import io.faultwright.run.Borderline.Found;
@@ -18,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -112,17 +112,24 @@ class BorderlinesTest {
   }
 
   @Test
-  void rowByRowSaysTheSameAsAllAtOnce() {
-    String table =
-        "case,symptom,ambient,discharge,note\n"
-            + IntStream.range(0, 40)
-                .mapToObj(
-                    i -> "c" + i + ",by-limits,20,14." + i + ",\"two\nlines, \"\"quoted\"\"\"")
-                .collect(Collectors.joining("\n"));
+  void rowSaysTheSameAloneAsAmongOthers() {
+    String header = "case,symptom,ambient,discharge,note\n";
+    List<String> rows =
+        IntStream.range(0, 40)
+            .mapToObj(i -> "c" + i + ",by-limits,20,14." + i + ",\"two\nlines, \"\"quoted\"\"\"\n")
+            .toList();
+    List<Optional<Borderline>> alone =
+        rows.stream().flatMap(row -> run(header + row).stream()).toList();
+    assertEquals(alone, run(header + String.join("", rows)));
+    assertEquals(40, alone.size());
+    assertTrue(alone.stream().anyMatch(Optional::isPresent));
+  }
+
+  private static List<Optional<Borderline>> run(String table) {
     CaseRuns runs = new CaseRuns(new Sources(List.of(new SourceFile("handbook.yaml", BASE))));
-    List<CaseRun> single = new ArrayList<>();
-    runs.of("t.csv", new BufferedReader(new StringReader(table)), single::add);
-    assertEquals(runs.of(new SourceFile("t.csv", table)).runs(), single);
-    assertEquals(40, single.size());
+    List<Optional<Borderline>> found = new ArrayList<>();
+    BufferedReader text = new BufferedReader(new StringReader(table));
+    runs.of("t.csv", text, TableUse.OWN, run -> found.add(run.borderline()));
+    return found;
   }
 }

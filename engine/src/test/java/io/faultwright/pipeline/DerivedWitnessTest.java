@@ -7,7 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.finding.FindingKind;
-import io.faultwright.input.CaseFile;
+import io.faultwright.input.ReadCases;
+import io.faultwright.input.TableUse;
 import io.faultwright.report.CheckJson;
 import io.faultwright.resolve.GivenCases;
 import io.faultwright.resolve.Resolver;
@@ -54,8 +55,10 @@ class DerivedWitnessTest {
   @Test
   void theReportCanBeRun() throws Exception {
     GivenCases cases =
-        CaseFile.read(
-            SourceFile.of("report.json", json().toString()), Resolver.resolution(SOURCES));
+        ReadCases.read(
+            SourceFile.of("report.json", json().toString()),
+            Resolver.resolution(SOURCES),
+            TableUse.OWN);
     assertEquals(List.of(), cases.problems());
     Runner runner = new Runner(CHECKED.knowledge(), RuleCompiler.compile(CHECKED.knowledge()));
     assertEquals(

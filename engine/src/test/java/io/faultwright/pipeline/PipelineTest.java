@@ -7,12 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.finding.Finding;
+import io.faultwright.input.TableUse;
+import io.faultwright.report.CaseRun;
 import io.faultwright.report.CheckJson;
 import io.faultwright.report.CheckReport;
 import io.faultwright.report.RunReport;
 import io.faultwright.report.SymptomSummary.Proof;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
+import java.io.BufferedReader;
+import java.io.StringReader;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -146,10 +150,13 @@ class PipelineTest {
   void witnessesOfACheckRunAsCases() {
     Checked checked = check(Scope.ALL);
     String json = new CheckJson(checked.knowledge()).write(checked.report());
-    RunReport report = new CaseRuns(sources()).of(new SourceFile("check.json", json));
-    assertEquals(List.of(), report.problems());
-    assertTrue(report.runs().size() >= 3);
-    assertTrue(report.runs().stream().anyMatch(run -> run.trace().contradictory()));
+    BufferedReader text = new BufferedReader(new StringReader(json));
+    List<CaseRun> runs = new ArrayList<>();
+    InputRun run = new CaseRuns(sources()).of("check.json", text, TableUse.OWN, runs::add);
+    assertEquals(List.of(), run.problems());
+    assertEquals(runs.size(), run.counts().run());
+    assertTrue(runs.size() >= 3);
+    assertTrue(runs.stream().anyMatch(one -> one.trace().contradictory()));
   }
 
   private static Checked check(Scope scope) {

@@ -49,6 +49,7 @@ final class Faultwright implements Runnable {
     return new CommandLine(new Faultwright())
         .addSubcommand(new CheckCommand(console))
         .addSubcommand(new RunCommand(console))
+        .addSubcommand(new FieldCommand(console))
         .addSubcommand(new PublishCommand(console))
         .addSubcommand(new CompareCommand(console))
         .addSubcommand(new SuggestCommand(console))

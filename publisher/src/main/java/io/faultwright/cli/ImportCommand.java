@@ -2,7 +2,6 @@ package io.faultwright.cli;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
-import io.faultwright.output.AtomicFile;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.sheet.ImportText;
 import io.faultwright.sheet.Imported;
@@ -10,12 +9,8 @@ import io.faultwright.sheet.LimitsImport;
 import io.faultwright.sheet.SheetFile;
 import io.faultwright.sheet.SheetFormat;
 import io.faultwright.source.Sources;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -92,14 +87,7 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   private int write(Imported imported) {
-    for (Map.Entry<String, String> changed : imported.files().entrySet()) {
-      try {
-        Path target = folder.path().resolve(changed.getKey());
-        AtomicFile.write(target, changed.getValue().getBytes(StandardCharsets.UTF_8));
-      } catch (IOException trouble) {
-        throw new UncheckedIOException(trouble);
-      }
-    }
+    ChangedFiles.write(folder.path(), imported.files());
     return say(
         imported.files().isEmpty()
             ? "nothing was written: nothing changes"
@@ -113,6 +101,6 @@ final class ImportCommand implements Callable<Integer> {
 
   /** The text of a file with the line ends it has; it must not have changed since it was read. */
   private String disk(String path, Sources sources) {
-    return SheetArguments.unchanged(folder.path().resolve(path), path, sources);
+    return ChangedFiles.unchanged(folder.path(), path, sources);
   }
 }

@@ -2,7 +2,6 @@ package io.faultwright.cli;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
-import io.faultwright.input.CaseTable;
 import io.faultwright.source.SourceFile;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -17,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Reads the file named by {@code --input}. */
@@ -44,26 +42,23 @@ final class InputFile {
   }
 
   /**
-   * A table, to be read row by row; empty where the name says that it is something else.
+   * The file, or standard input, to be read piece by piece; it must be UTF-8.
    *
    * @throws Unreadable where it cannot be read
    */
-  static Optional<BufferedReader> table(String name, InputStream standard) {
-    if (!CaseTable.isTable(shown(name), "")) {
-      return Optional.empty();
-    }
+  static BufferedReader open(String name, InputStream standard) {
     try {
       InputStream content = name.equals(STANDARD) ? standard : Files.newInputStream(Path.of(name));
       CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
-      return Optional.of(new BufferedReader(new InputStreamReader(content, strict)));
+      return new BufferedReader(new InputStreamReader(content, strict));
     } catch (IOException | InvalidPathException missing) {
       throw unreadable("the input `" + name + "` cannot be read", "check that the file is there");
     }
   }
 
-  /** What is made of a table while it is read; closes it. */
-  static <T> T guard(String shown, BufferedReader table, Supplier<T> work) {
-    try (table) {
+  /** What is made of a file while it is read; closes it. */
+  static <T> T guard(String shown, BufferedReader text, Supplier<T> work) {
+    try (text) {
       return work.get();
     } catch (UncheckedIOException broken) {
       throw cannotBeRead(shown, broken.getCause());

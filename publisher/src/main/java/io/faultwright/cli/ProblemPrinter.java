@@ -54,7 +54,8 @@ final class ProblemPrinter {
     if (json) {
       console.print(ProblemJson.write(unreadable.problems()));
     } else {
-      console.say(new ProblemText(sources, console.errInk()).write(unreadable.problems()));
+      Sources shown = unreadable.excerpt().orElse(sources);
+      console.say(new ProblemText(shown, console.errInk()).write(unreadable.problems()));
     }
     return Exit.UNREADABLE;
   }

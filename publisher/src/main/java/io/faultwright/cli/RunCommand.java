@@ -1,20 +1,23 @@
 package io.faultwright.cli;
 
+import io.faultwright.input.TableUse;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.pipeline.CaseRuns;
-import io.faultwright.pipeline.TableRun;
-import io.faultwright.report.ProblemText;
+import io.faultwright.pipeline.InputRun;
+import io.faultwright.report.CaseRun;
+import io.faultwright.report.RowCountsText;
 import io.faultwright.report.RunReport;
 import io.faultwright.report.TraceCsv;
 import io.faultwright.report.TraceJson;
 import io.faultwright.report.TraceText;
-import io.faultwright.source.SourceFile;
+import io.faultwright.resolve.ColumnMap;
 import io.faultwright.source.Sources;
 import java.io.BufferedReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,6 +52,8 @@ final class RunCommand implements Callable<Integer> {
       })
   private Optional<String> input;
 
+  @Mixin private ColumnsOption columns;
+
   @Option(
       names = "--explain",
       description = "Say for each rule why it fires, could fire or cannot.")
@@ -63,68 +68,76 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (input.isPresent() && !ids.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "give the ids of cases or `--input`, not both");
+    require(input.isEmpty() || ids.isEmpty(), "give the ids of cases or `--input`, not both");
+    require(input.isPresent() || !columns.isGiven(), "`--columns` goes with `--input`");
+    ProblemPrinter printer = new ProblemPrinter(console, format == RunFormat.JSON);
+    return printer.guard(folder, sources -> run(sources, printer));
+  }
+
+  private void require(boolean sound, String message) {
+    if (!sound) {
+      throw new ParameterException(spec.commandLine(), message);
     }
-    return printer().guard(folder, this::run);
   }
 
-  private ProblemPrinter printer() {
-    return new ProblemPrinter(console, format == RunFormat.JSON);
-  }
-
-  private int run(Sources sources) {
+  private int run(Sources sources, ProblemPrinter printer) {
     CaseRuns runs = new CaseRuns(sources);
-    if (input.isEmpty()) {
-      return print(runs.knowledge(), sources, runs.named(ids));
-    }
-    if (format == RunFormat.CSV) {
-      Optional<BufferedReader> table = InputFile.table(input.get(), console.in());
-      if (table.isPresent()) {
-        return rowByRow(runs, table.get());
-      }
-    }
-    SourceFile file = InputFile.read(input.get(), console.in());
-    return printer()
-        .guard(new Sources(List.of(file)), only -> print(runs.knowledge(), only, runs.of(file)));
+    return input
+        .map(file -> columns.with(printer, runs::columns, map -> runFile(runs, file, map)))
+        .orElseGet(() -> print(runs.knowledge(), runs.named(ids)));
   }
 
-  private int print(KnowledgeBase kb, Sources sources, RunReport report) {
+  private int print(KnowledgeBase kb, RunReport report) {
     console.print(
         switch (format) {
           case TEXT -> new TraceText(kb, console.outInk()).write(report, explain);
           case JSON -> new TraceJson(kb).write(report, explain);
           case CSV -> TraceCsv.write(report);
         });
-    if (format != RunFormat.JSON && !report.problems().isEmpty()) {
-      console.say(new ProblemText(sources, console.errInk()).skipped(report.problems()));
-    }
-    return code(report);
-  }
-
-  /** A table from a table: nothing of it is kept. */
-  private int rowByRow(CaseRuns runs, BufferedReader table) {
-    String path = InputFile.shown(input.get());
-    TraceCsv rows = new TraceCsv(console.out());
-    TableRun run = InputFile.guard(path, table, () -> runs.of(path, table, rows::add));
-    console.out().flush();
-    if (!run.problems().isEmpty()) {
-      console.say(new ProblemText(run.excerpt(), console.errInk()).skipped(run.problems()));
-    }
-    if (run.left() > 0) {
-      console.say(run.left() + " further problems are not shown\n");
-    }
-    if (!run.problems().isEmpty()) {
-      return Exit.UNREADABLE;
-    }
-    return run.failed() > 0 ? Exit.FINDINGS : Exit.CLEAN;
-  }
-
-  private static int code(RunReport report) {
-    if (!report.problems().isEmpty()) {
-      return Exit.UNREADABLE;
-    }
     return report.failed() > 0 ? Exit.FINDINGS : Exit.CLEAN;
+  }
+
+  /** Text and rows are printed case by case, and no case is kept. */
+  private int runFile(CaseRuns runs, String file, Optional<ColumnMap> map) {
+    KnowledgeBase kb = runs.knowledge();
+    TraceText text = new TraceText(kb, console.outInk());
+    List<CaseRun> kept = new ArrayList<>();
+    InputRun run =
+        read(
+            runs,
+            file,
+            map.map(TableUse::foreign).orElse(TableUse.OWN),
+            switch (format) {
+              case TEXT -> one -> console.out().print(text.run(one, explain));
+              case JSON -> kept::add;
+              case CSV -> new TraceCsv(console.out())::add;
+            });
+    if (format == RunFormat.TEXT) {
+      console
+          .out()
+          .print(text.closing(run.counts().run(), run.counts().agreed(), run.counts().disagreed()));
+    } else if (format == RunFormat.JSON) {
+      RunReport report = new RunReport(kb.handbook().title(), kept, run.problems());
+      console.out().print(new TraceJson(kb).write(report, explain));
+    }
+    console.out().flush();
+    return said(run);
+  }
+
+  private InputRun read(CaseRuns runs, String file, TableUse use, Consumer<CaseRun> each) {
+    String shown = InputFile.shown(file);
+    BufferedReader text = InputFile.open(file, console.in());
+    return InputFile.guard(shown, text, () -> runs.of(shown, text, use, each));
+  }
+
+  private int said(InputRun run) {
+    SkippedRows skipped = new SkippedRows(console);
+    if (format == RunFormat.JSON) {
+      skipped.notes(run);
+    } else {
+      skipped.say(run);
+    }
+    console.say(RowCountsText.line(run.counts()));
+    return SkippedRows.code(run.counts());
   }
 }

@@ -1,17 +1,10 @@
 package io.faultwright.cli;
 
-import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.output.Refused;
 import io.faultwright.sheet.SheetFile;
 import io.faultwright.sheet.SheetFormat;
-import io.faultwright.source.SourceFile;
-import io.faultwright.source.Sources;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 
 /** The files that {@code export} and {@code import} are given. */
 final class SheetArguments {
@@ -39,20 +32,5 @@ final class SheetArguments {
   static SheetFile read(Path file, SheetFormat format) {
     String name = file.toString().replace('\\', '/');
     return SheetFile.read(name, InputFile.bytes(file), format);
-  }
-
-  /** The text of a file of the knowledge base, byte for byte. */
-  static String unchanged(Path file, String path, Sources sources) {
-    try {
-      String raw = Files.readString(file);
-      if (sources.find(path).filter(SourceFile.of(path, raw)::equals).isPresent()) {
-        return raw;
-      }
-    } catch (IOException trouble) {
-      throw new UncheckedIOException(trouble);
-    }
-    throw new Unreadable(
-        List.of(
-            new Problem(List.of(), "`" + path + "` was changed while it was read", "start again")));
   }
 }

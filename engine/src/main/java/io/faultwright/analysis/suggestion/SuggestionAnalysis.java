@@ -124,7 +124,8 @@ public final class SuggestionAnalysis {
         draft.sighting().ruling().answers(),
         true,
         "",
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** Model, rule or symptom, and a number where that is not one of its own. */

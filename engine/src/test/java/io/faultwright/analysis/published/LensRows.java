@@ -57,7 +57,8 @@ public final class LensRows {
         new TreeSet<>(List.of(new Answer.OfFault(CLASSES.get(row)))),
         true,
         "",
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** The only row that nothing answers once a rule is left out. */

@@ -139,7 +139,8 @@ class RandomProspectTest {
         new TreeSet<>(),
         true,
         "",
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   private static Set<SortedSet<Answer>> outcomes(

@@ -1,4 +1,4 @@
-package io.faultwright.sheet;
+package io.faultwright.syntax;
 
 import io.faultwright.source.SourceFile;
 import java.util.ArrayList;
@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Changes stretches of a file and leaves every other byte of it as it is. */
-final class Splices {
+public final class Splices {
   /**
    * A stretch and what stands there from now on.
    *
@@ -25,7 +25,7 @@ final class Splices {
    *
    * @param raw its text with the line ends and the byte order mark it has
    */
-  Splices(String raw) {
+  public Splices(String raw) {
     this.raw = raw;
     this.rawOffsets = offsets(raw);
   }
@@ -43,16 +43,16 @@ final class Splices {
     return offsets;
   }
 
-  void replace(int start, int end, String text) {
+  public void replace(int start, int end, String text) {
     splices.add(new Splice(start, end, text));
   }
 
-  void insert(int at, String text) {
+  public void insert(int at, String text) {
     replace(at, at, text);
   }
 
   /** The raw text with all changes; what was added first at a place stands first. */
-  String apply() {
+  public String apply() {
     String lineEnd = lineEnd();
     StringBuilder text = new StringBuilder();
     int done = 0;
