@@ -13,11 +13,9 @@ import io.faultwright.model.Answer;
 import io.faultwright.model.Case;
 import io.faultwright.model.Conclusion;
 import io.faultwright.model.Conditions;
-import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Symptom;
-import io.faultwright.model.Value;
 import io.faultwright.run.Runner;
 import io.faultwright.run.Trace;
 import java.util.ArrayList;
@@ -28,13 +26,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -74,7 +70,7 @@ class RandomProspectTest {
     Point given = part(points.get(random.nextInt(points.size())), random);
     boolean machine = random.nextBoolean();
     List<Point> agreeing = points.stream().filter(point -> agrees(point, given, machine)).toList();
-    Situation situation = situation(given, machine);
+    Situation situation = given.situation(machine);
     Prospect prospect =
         CaseProspect.of(SymptomSpace.of(knowledge, symptom), recorded(situation)).orElseThrow();
     Set<SortedSet<Answer>> open =
@@ -105,29 +101,6 @@ class RandomProspectTest {
     return (!machine || point.build().equals(given.build()))
         && given.values().entrySet().stream()
             .allMatch(entry -> entry.getValue().equals(point.values().get(entry.getKey())));
-  }
-
-  private static Situation situation(Point given, boolean machine) {
-    SortedMap<String, String> equipment = new TreeMap<>();
-    if (machine) {
-      equipment.put(Equipment.MODEL, given.build().model().id());
-      given
-          .build()
-          .software()
-          .ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
-    }
-    SortedMap<String, Value> readings = new TreeMap<>();
-    given.values().forEach((id, value) -> readings.put(id, value(value)));
-    return new Situation(equipment, readings);
-  }
-
-  private static Value value(Object value) {
-    if (value == Point.REFUSED) {
-      return new Value.NotTaken();
-    }
-    return value instanceof Long amount
-        ? new Value.Number(BigFraction.of(amount, Oracle.SCALE))
-        : new Value.Word((String) value);
   }
 
   private static Case recorded(Situation given) {
