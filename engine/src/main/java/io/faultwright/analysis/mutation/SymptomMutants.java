@@ -17,6 +17,7 @@ import io.faultwright.model.Symptom;
 import io.faultwright.model.Truth;
 import io.faultwright.model.Value;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -24,6 +25,9 @@ import java.util.TreeMap;
 
 /** The mistakes in one symptom, and what its cases notice of them. */
 final class SymptomMutants {
+  /** Cases near which a situation is looked for that shows a mistake. */
+  private static final int NEAREST = 12;
+
   private final Judge judge;
   private final KnowledgeBase kb;
   private final Symptom symptom;
@@ -64,7 +68,7 @@ final class SymptomMutants {
         left.add(some.get(i).changed());
       }
     }
-    Search search = new Search(left, tests);
+    Search search = new Search(left, rule, tests);
     List<MutantStatus> judged = new ArrayList<>();
     for (int i = 0; i < some.size(); i++) {
       Variant<Symptom> one = some.get(i);
@@ -110,13 +114,15 @@ final class SymptomMutants {
   /** Looks for situations that show mistakes: near the cases first, then everywhere. */
   private final class Search {
     private final List<Symptom> left;
+    private final Optional<Rule> rule;
     private final List<Test> tests;
     private final List<Sighting> found = new ArrayList<>();
     private Optional<List<Sighting>> near = Optional.empty();
     private Optional<RuleDifference> everywhere = Optional.empty();
 
-    Search(List<Symptom> left, List<Test> tests) {
+    Search(List<Symptom> left, Optional<Rule> rule, List<Test> tests) {
       this.left = left;
+      this.rule = rule;
       this.tests = tests;
     }
 
@@ -136,7 +142,7 @@ final class SymptomMutants {
     }
 
     private Optional<Sighting> first(List<Sighting> some, Symptom changed) {
-      return some.stream().filter(one -> differs(one, changed, Optional.empty())).findFirst();
+      return some.stream().filter(one -> differs(one, changed, rule)).findFirst();
     }
 
     /** Without the readings that the difference does not need. */
@@ -147,7 +153,7 @@ final class SymptomMutants {
         fewer.remove(reading);
         Sighting without = Sighting.of(judge, symptom, new Situation(whole.equipment(), fewer));
         if (without.ruling().answers().equals(kept.ruling().answers())
-            && differs(without, changed, Optional.empty())) {
+            && differs(without, changed, rule)) {
           kept = without;
         }
       }
@@ -156,10 +162,22 @@ final class SymptomMutants {
 
     private List<Sighting> near() {
       if (near.isEmpty()) {
-        List<Sighting> own = cases.stream().map(Witnessed::sighting).toList();
-        near = Optional.of(new NearCases(judge, symptom).of(own, tests));
+        near = Optional.of(new NearCases(judge, symptom).of(nearest(), tests));
       }
       return near.get();
+    }
+
+    /** The cases in which the fewest of the tests fail. */
+    private List<Sighting> nearest() {
+      return cases.stream()
+          .map(Witnessed::sighting)
+          .sorted(Comparator.comparingLong(this::failing))
+          .limit(NEAREST)
+          .toList();
+    }
+
+    private long failing(Sighting one) {
+      return tests.stream().filter(test -> one.observed().met(test) == Truth.FALSE).count();
     }
 
     private RuleDifference everywhere() {
