@@ -94,7 +94,16 @@ class LayersTest {
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
     arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");
-    arrows("report", "source", "diagnostic", "model", "finding", "change", "wording", "run");
+    arrows(
+        "report",
+        "source",
+        "diagnostic",
+        "model",
+        "finding",
+        "change",
+        "adequacy",
+        "wording",
+        "run");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */
