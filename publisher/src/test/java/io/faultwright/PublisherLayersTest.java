@@ -32,13 +32,13 @@ class PublisherLayersTest {
 
   /** Packages of the engine that only hold values. */
   private static final List<String> VALUES =
-      List.of("source", "diagnostic", "quantity", "model", "finding", "change", "wording");
+      List.of("source", "diagnostic", "quantity", "model", "finding", "change", "adequacy", "wording");
 
   /** What each package may use besides itself. */
   private static final Map<String, List<String>> ARROWS =
       new TreeMap<>(
           Map.of(
-              "flow", with(VALUES, "analysis.space"),
+              "flow", with(VALUES, "analysis.space", "analysis.judge", "analysis.coverage"),
               "font", List.of(),
               "layout", List.of("flow", "font"),
               "prose", List.of(),

@@ -51,6 +51,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new RunCommand(console))
         .addSubcommand(new PublishCommand(console))
         .addSubcommand(new CompareCommand(console))
+        .addSubcommand(new CasesCommand(console))
         .addSubcommand(new ExportCommand(console))
         .addSubcommand(new ImportCommand(console))
         .setOut(console.out())
