@@ -67,7 +67,8 @@ class LayersTest {
         "wording",
         "analysis.judge",
         "analysis.space",
-        "analysis.change");
+        "analysis.change",
+        "analysis.coverage");
     arrows(
         "analysis.suggestion",
         "source",

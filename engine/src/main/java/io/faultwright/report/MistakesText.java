@@ -57,18 +57,19 @@ final class MistakesText {
   private static String score(MutationScore score) {
     Tally tally = score.tally();
     return "  "
-        + (tally.of() == 0
-            ? "none that changes anything"
-            : tally.shown() + " of " + tally.of() + " noticed (" + tally.percent() + " %)")
-        + (score.equivalent() > 0
-            ? "; " + score.equivalent() + " left out, for they change no outcome"
-            : "")
-        + (score.undecided() > 0
-            ? "; "
-                + score.undecided()
-                + " not noticed within the time, which may change no outcome either"
-            : "")
+        + tally.shown()
+        + " of "
+        + tally.of()
+        + " noticed ("
+        + tally.percent()
+        + " %)\n"
+        + line(score.equivalent(), "left out: no situation has another outcome with them")
+        + line(score.undecided(), "undecided within the time: they count as not noticed")
         + "\n";
+  }
+
+  private static String line(int number, String words) {
+    return number == 0 ? "" : "  " + number + " " + words + "\n";
   }
 
   private static String byOperator(List<MutantStatus> mutants) {

@@ -83,9 +83,8 @@ final class CasesCommand implements Callable<Integer> {
 
   private int measure(Sources sources) {
     KnowledgeBase kb = Resolver.resolve(sources);
-    Stop stop = new Stop(seconds);
-    try (Interruption interruption = new Interruption(stop, console)) {
-      Measured measured = measured(kb, stop);
+    try (Interruption interruption = new Interruption(new Stop(seconds), console)) {
+      Measured measured = measured(kb, interruption.stop());
       page.ifPresent(file -> write(file, CasesSheets.of(kb, measured)));
       console.print(
           format == CheckFormat.JSON

@@ -23,6 +23,11 @@ final class Interruption implements AutoCloseable {
     Runtime.getRuntime().addShutdownHook(hook);
   }
 
+  /** What the work has to ask. */
+  Stop stop() {
+    return stop;
+  }
+
   /** What happens as soon as the process is told to end. */
   void interrupted() {
     console.say((console.showsProgress() ? "\r\u001B[K" : "") + "stopping; the report follows\n");
