@@ -32,7 +32,8 @@ class PublisherLayersTest {
 
   /** Packages of the engine that only hold values. */
   private static final List<String> VALUES =
-      List.of("source", "diagnostic", "quantity", "model", "finding", "change", "adequacy", "wording");
+      List.of(
+          "source", "diagnostic", "quantity", "model", "finding", "change", "adequacy", "wording");
 
   /** What each package may use besides itself. */
   private static final Map<String, List<String>> ARROWS =

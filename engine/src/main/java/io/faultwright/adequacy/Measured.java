@@ -55,16 +55,13 @@ public record Measured(
   public Map<Criterion, Tally> tallies() {
     Map<Criterion, Tally> all = new EnumMap<>(Criterion.class);
     symptoms.forEach(
-        symptom ->
-            symptom.tallies().forEach((one, tally) -> all.merge(one, tally, Tally::plus)));
+        symptom -> symptom.tallies().forEach((one, tally) -> all.merge(one, tally, Tally::plus)));
     return all;
   }
 
   /** How many of the goals that a build can show its cases do, in all symptoms. */
   public Tally on(Build build) {
-    return symptoms.stream()
-        .map(symptom -> symptom.on(build))
-        .reduce(new Tally(0, 0), Tally::plus);
+    return symptoms.stream().map(symptom -> symptom.on(build)).reduce(new Tally(0, 0), Tally::plus);
   }
 
   /** Mistakes noticed of those that change something. */

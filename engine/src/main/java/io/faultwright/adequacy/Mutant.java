@@ -14,11 +14,7 @@ import java.util.Optional;
  * @param place where that stands
  */
 public record Mutant(
-    Operator operator,
-    Optional<String> symptom,
-    Optional<String> rule,
-    String words,
-    Place place) {
+    Operator operator, Optional<String> symptom, Optional<String> rule, String words, Place place) {
   /**
    * Kinds of mistake, after Offutt et al., "An Experimental Determination of Sufficient Mutant
    * Operators", ACM TOSEM 5(2), 1996, and Lau and Yu, "An extended fault class hierarchy for

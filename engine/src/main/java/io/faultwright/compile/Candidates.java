@@ -1,8 +1,8 @@
 package io.faultwright.compile;
 
-import io.faultwright.model.Truth;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
+import io.faultwright.model.Truth;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package io.faultwright.compile;
 
-import io.faultwright.model.Truth;
 import io.faultwright.model.Condition;
+import io.faultwright.model.Truth;
 import java.util.List;
 import java.util.function.Predicate;
 

@@ -1,8 +1,8 @@
 package io.faultwright.compile;
 
-import io.faultwright.model.Truth;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Situation;
+import io.faultwright.model.Truth;
 import io.faultwright.model.Value;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
 package io.faultwright.compile;
 
-import io.faultwright.model.Truth;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.AgainstLimits;
@@ -9,6 +8,7 @@ import io.faultwright.model.Condition.Test;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Truth;
 import io.faultwright.model.Value;
 import io.faultwright.model.Value.NotTaken;
 import io.faultwright.quantity.Interval;

@@ -47,16 +47,7 @@ public record KnowledgeBase(
     SortedMap<String, Symptom> others = new TreeMap<>(symptoms);
     others.put(symptom.id(), symptom);
     return new KnowledgeBase(
-        handbook,
-        equipment,
-        readings,
-        limits,
-        faults,
-        others,
-        nevers,
-        cases,
-        cautions,
-        parts,
+        handbook, equipment, readings, limits, faults, others, nevers, cases, cautions, parts,
         guides);
   }
 
@@ -65,16 +56,7 @@ public record KnowledgeBase(
     SortedMap<String, LimitsTable> others = new TreeMap<>(limits);
     others.put(table.reading(), table);
     return new KnowledgeBase(
-        handbook,
-        equipment,
-        readings,
-        others,
-        faults,
-        symptoms,
-        nevers,
-        cases,
-        cautions,
-        parts,
+        handbook, equipment, readings, others, faults, symptoms, nevers, cases, cautions, parts,
         guides);
   }
 }

@@ -7,6 +7,7 @@ import io.faultwright.adequacy.Measured;
 import io.faultwright.adequacy.Tally;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.source.Place;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -91,7 +92,10 @@ public final class CasesText {
 
   private String open(Coverage symptom) {
     Map<Criterion, List<GoalStatus>> open =
-        symptom.open().collect(Collectors.groupingBy(goal -> goal.goal().criterion()));
+        symptom
+            .open()
+            .sorted(Comparator.comparing(goal -> goal.goal().place()))
+            .collect(Collectors.groupingBy(goal -> goal.goal().criterion()));
     return open.isEmpty()
         ? ""
         : ink.strong("Open in " + symptom.symptom())
@@ -104,7 +108,8 @@ public final class CasesText {
   }
 
   private String open(Criterion criterion, List<GoalStatus> open) {
-    int shown = criterion == Criterion.PAIRS ? listing.ofMany(open.size()) : listing.few(open.size());
+    int shown =
+        criterion == Criterion.PAIRS ? listing.ofMany(open.size()) : listing.few(open.size());
     return "  "
         + criterion.title()
         + ": "
@@ -116,7 +121,7 @@ public final class CasesText {
 
   private String goal(GoalStatus status) {
     return "    "
-        + Columns.printable(status.goal().words())
+        + Columns.printable(status.goal().wordsInRule())
         + "  "
         + ink.frame(line(status.goal().place()))
         + "\n";

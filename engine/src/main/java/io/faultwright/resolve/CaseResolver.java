@@ -14,7 +14,7 @@ import java.util.TreeSet;
 
 /** Reads the section {@code cases}. */
 final class CaseResolver {
-  private static final List<String> KEYS = 
+  private static final List<String> KEYS =
       List.of("symptom", "given", "expect", "rules-say", "note", "origin");
 
   private final Context context;

@@ -83,7 +83,8 @@ final class ExpectResolver {
   }
 
   private SortedSet<Answer> outcome(MapNode map, String key) {
-    Fields fields = new Fields(map, "`" + key + "`", map.place(), List.of(REFER, ESCALATE), problems);
+    Fields fields =
+        new Fields(map, "`" + key + "`", map.place(), List.of(REFER, ESCALATE), problems);
     SortedSet<Answer> answers = new TreeSet<>();
     fields
         .scalar(REFER)

@@ -2,8 +2,8 @@ package io.faultwright.run;
 
 import io.faultwright.compile.Facts;
 import io.faultwright.compile.Statement.Kind;
-import io.faultwright.model.Truth;
 import io.faultwright.model.Answer;
+import io.faultwright.model.Truth;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;

@@ -1,12 +1,12 @@
 package io.faultwright.run;
 
 import io.faultwright.compile.Facts;
-import io.faultwright.model.Truth;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Conclusion;
 import io.faultwright.model.FaultPair;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
+import io.faultwright.model.Truth;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

@@ -1,6 +1,5 @@
 package io.faultwright.compile;
 
-import io.faultwright.model.Truth;
 import static io.faultwright.model.Conditions.above;
 import static io.faultwright.model.Conditions.all;
 import static io.faultwright.model.Conditions.is;
@@ -16,6 +15,7 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.KnowledgeBaseBuilder;
 import io.faultwright.model.SituationBuilder;
+import io.faultwright.model.Truth;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;

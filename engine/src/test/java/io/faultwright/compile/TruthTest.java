@@ -1,11 +1,11 @@
 package io.faultwright.compile;
 
-import io.faultwright.model.Truth;
 import static io.faultwright.model.Truth.FALSE;
 import static io.faultwright.model.Truth.TRUE;
 import static io.faultwright.model.Truth.UNKNOWN;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.faultwright.model.Truth;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -233,7 +233,8 @@ public final class KnowledgeBaseBuilder {
       String id, String symptom, Situation given, Answer... expect) {
     cases.put(
         id,
-        new Case(id, NOWHERE, symptom, given, Sorted.set(List.of(expect)), true, "", Optional.empty()));
+        new Case(
+            id, NOWHERE, symptom, given, Sorted.set(List.of(expect)), true, "", Optional.empty()));
     return this;
   }
 

@@ -25,9 +25,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Says how good the set of recorded cases is. */
-@Command(
-    name = "cases",
-    description = "Measure how much of the rules the recorded cases show.")
+@Command(name = "cases", description = "Measure how much of the rules the recorded cases show.")
 final class CasesCommand implements Callable<Integer> {
   private final Console console;
 

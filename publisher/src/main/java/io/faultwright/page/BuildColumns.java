@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  * column, and a table that would be too wide for a sheet of paper is divided.
  */
 final class BuildColumns {
-  private static final int MOST_COLUMNS = 14;
+  private static final int MOST_COLUMNS = 18;
   private static final String VOID = HeatTable.Level.VOID.word();
 
   private final List<Build> builds;
@@ -36,7 +36,9 @@ final class BuildColumns {
       List<Cell> column = rows.values().stream().map(row -> row.apply(build)).toList();
       columns.computeIfAbsent(column, cells -> new ArrayList<>()).add(build);
     }
-    columns.keySet().removeIf(column -> column.stream().allMatch(cell -> cell.level().equals(VOID)));
+    columns
+        .keySet()
+        .removeIf(column -> column.stream().allMatch(cell -> cell.level().equals(VOID)));
     List<List<Cell>> all = List.copyOf(columns.keySet());
     int parts = (all.size() + MOST_COLUMNS - 1) / MOST_COLUMNS;
     List<HeatTable> tables = new ArrayList<>();
@@ -61,7 +63,7 @@ final class BuildColumns {
       rows.add(new Row(heads.get(row), some.stream().map(column -> column.get(number)).toList()));
     }
     return new HeatTable(
-        caption, corner, some.stream().map(columns::get).map(this::heading).toList(), rows);
+        caption, corner, true, some.stream().map(columns::get).map(this::heading).toList(), rows);
   }
 
   /** A line for each model; the versions where not all of its own are meant. */

@@ -2,6 +2,7 @@ package io.faultwright.page;
 
 import io.faultwright.adequacy.Coverage;
 import io.faultwright.adequacy.Criterion;
+import io.faultwright.adequacy.Goal;
 import io.faultwright.adequacy.GoalStatus;
 import io.faultwright.adequacy.Measured;
 import io.faultwright.adequacy.Tally;
@@ -14,6 +15,7 @@ import io.faultwright.page.HeatTable.Cell;
 import io.faultwright.page.HeatTable.Row;
 import io.faultwright.source.Place;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -78,6 +80,7 @@ public final class CasesSheets {
     return new HeatTable(
         "Shown, of what can be shown",
         "Complaint",
+        false,
         criteria.stream().map(one -> List.of(one.title())).toList(),
         rows);
   }
@@ -95,8 +98,7 @@ public final class CasesSheets {
     measured
         .symptoms()
         .forEach(
-            symptom ->
-                rows.put(symptom.symptom(), build -> HeatCells.percent(symptom.on(build))));
+            symptom -> rows.put(symptom.symptom(), build -> HeatCells.percent(symptom.on(build))));
     rows.put("all", build -> HeatCells.percent(measured.on(build)));
     return columns.tables("Shown on each model and software, in per cent", "Complaint", rows);
   }
@@ -131,10 +133,10 @@ public final class CasesSheets {
     symptom
         .open()
         .map(GoalStatus::goal)
+        .sorted(Comparator.comparing(Goal::place))
         .forEach(
             goal ->
-                open.computeIfAbsent(goal.criterion(), one -> new ArrayList<>())
-                    .add(new Item(goal.words(), line(goal.place()))));
+                open.computeIfAbsent(goal.criterion(), one -> new ArrayList<>()).add(item(goal)));
     return Stream.of(Criterion.values())
         .filter(open::containsKey)
         .map(
@@ -144,6 +146,10 @@ public final class CasesSheets {
                     open.get(one).size(),
                     one == Criterion.PAIRS ? List.of() : open.get(one)))
         .toList();
+  }
+
+  private static Item item(Goal goal) {
+    return new Item(goal.wordsInRule(), line(goal.place()));
   }
 
   static String line(Place place) {

@@ -8,20 +8,15 @@ import java.util.Locale;
  *
  * @param caption what it shows
  * @param corner what its rows are
+ * @param upright whether its headings are long and stand upright
  * @param columns heading of each column, one line or more
  * @param rows the lines
  */
 public record HeatTable(
-    String caption, String corner, List<List<String>> columns, List<Row> rows) {
+    String caption, String corner, boolean upright, List<List<String>> columns, List<Row> rows) {
   public HeatTable {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
-  }
-
-  /** Whether its headings are long and stand upright. */
-  public boolean tall() {
-    return columns.stream().anyMatch(column -> column.size() > 1)
-        || columns.size() > 1 && columns.stream().anyMatch(column -> column.get(0).length() > 24);
   }
 
   /**
@@ -40,8 +35,8 @@ public record HeatTable(
    * A figure.
    *
    * @param text as printed
-   * @param level {@code whole}, {@code most}, {@code some}, {@code none}, or {@code void} where
-   *     there is nothing to show
+   * @param level {@code whole}, {@code most}, {@code some}, {@code few}, {@code none}, or {@code
+   *     void} where there is nothing to show
    */
   public record Cell(String text, String level) {}
 
@@ -50,6 +45,7 @@ public record HeatTable(
     WHOLE,
     MOST,
     SOME,
+    FEW,
     NONE,
     VOID;
 

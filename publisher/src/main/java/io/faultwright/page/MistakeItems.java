@@ -67,6 +67,7 @@ final class MistakeItems {
     return new HeatTable(
         "Mistakes that are noticed",
         "Kind",
+        false,
         List.of(List.of("noticed")),
         tallies.entrySet().stream()
             .map(

@@ -45,8 +45,7 @@ public final class AimSpace {
         .filter(other -> other.insteadOf().contains(rule.id()))
         .forEach(other -> rules.put(other.id(), other));
     rules.put(rule.id(), rule);
-    return new AimSpace(
-        SymptomSpace.of(kb, whole.withRules(rules), further, Deadline.NEVER));
+    return new AimSpace(SymptomSpace.of(kb, whole.withRules(rules), further, Deadline.NEVER));
   }
 
   /** Told apart only by what comes before the rules. */
@@ -85,9 +84,7 @@ public final class AimSpace {
 
   /** The builds on which a diagram holds a situation. */
   public SortedSet<Build> builds(int diagram) {
-    return diagram == Diagrams.NONE
-        ? new TreeSet<>()
-        : in(diagrams.occurring(diagram)[0]);
+    return diagram == Diagrams.NONE ? new TreeSet<>() : in(diagrams.occurring(diagram)[0]);
   }
 
   private SortedSet<Build> in(BitSet cells) {

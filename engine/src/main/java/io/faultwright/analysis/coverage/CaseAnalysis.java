@@ -15,8 +15,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * Finds cases that the rules answer differently or that nobody has confirmed, and rules that no case
- * fires.
+ * Finds cases that the rules answer differently or that nobody has confirmed, and rules that no
+ * case fires.
  */
 public final class CaseAnalysis {
   private CaseAnalysis() {}

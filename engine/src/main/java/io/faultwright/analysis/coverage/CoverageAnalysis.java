@@ -31,7 +31,8 @@ public final class CoverageAnalysis {
    * @param limits boundaries of limits that another symptom's analysis has already; is added to
    * @param deadline after which this throws {@link io.faultwright.analysis.space.OutOfTime}
    */
-  public CoverageAnalysis(KnowledgeBase kb, Symptom symptom, boolean three, Set<String> limits, Deadline deadline) {
+  public CoverageAnalysis(
+      KnowledgeBase kb, Symptom symptom, boolean three, Set<String> limits, Deadline deadline) {
     this.symptom = symptom;
     SymptomSpace space = SymptomSpace.of(kb, symptom, deadline);
     this.aims = new SymptomAims(kb, AimSpace.whole(space), symptom, three, limits);
@@ -65,8 +66,7 @@ public final class CoverageAnalysis {
     return new GoalStatus(aim.goal(), aim.isShownBy(cases), aim.possible(), shown);
   }
 
-  private static Collection<Build> shownOn(
-      Aim aim, SortedSet<Build> builds, List<Sighting> alike) {
+  private static Collection<Build> shownOn(Aim aim, SortedSet<Build> builds, List<Sighting> alike) {
     return aim.isShownBy(alike) ? builds : List.of();
   }
 

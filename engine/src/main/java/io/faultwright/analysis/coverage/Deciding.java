@@ -22,7 +22,8 @@ record Deciding(Test test, Condition ifTrue, Condition ifFalse) {
     int forward = both(space, space.whereTrue(ifTrue), space.whereFalse(ifFalse));
     int backward = both(space, space.whereFalse(ifTrue), space.whereTrue(ifFalse));
     int outcome = value ? space.whereTrue(test) : space.whereFalse(test);
-    return both(space, space.workable(), both(space, outcome, space.diagrams().or(forward, backward)));
+    return both(
+        space, space.workable(), both(space, outcome, space.diagrams().or(forward, backward)));
   }
 
   private static int both(AimSpace space, int one, int other) {

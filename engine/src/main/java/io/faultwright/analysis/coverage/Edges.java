@@ -97,8 +97,7 @@ public final class Edges {
     return limit.isPresent()
         && one.observed()
             .amount(reading)
-            .filter(
-                new Threshold(limit.get(), low).side(side, step(reading), three)::contains)
+            .filter(new Threshold(limit.get(), low).side(side, step(reading), three)::contains)
             .isPresent();
   }
 

@@ -80,7 +80,9 @@ public final class Pairs {
     for (int other = one + 1; other < factors.size(); other++) {
       Factor factor = factors.get(other);
       for (int there = 0; there < factor.levels(); there++) {
-        boolean met = factor.isObservable(there) && factor.cells().get(there).intersects(reached[factor.axis()]);
+        boolean met =
+            factor.isObservable(there)
+                && factor.cells().get(there).intersects(reached[factor.axis()]);
         possible.set(number(one, level, other, there), met);
       }
     }
@@ -166,7 +168,8 @@ public final class Pairs {
   }
 
   private String words(Factor factor, int level) {
-    List<Cell> cells = factor.cells().get(level).stream().mapToObj(factor.axisCells()::get).toList();
+    List<Cell> cells =
+        factor.cells().get(level).stream().mapToObj(factor.axisCells()::get).toList();
     Cell first = cells.get(0);
     String subject =
         factor.subject() instanceof Axis.OfSide of
@@ -177,9 +180,7 @@ public final class Pairs {
 
   private String words(String subject, Cell first, Cell last) {
     if (first instanceof Cell.Stretch from && last instanceof Cell.Stretch to) {
-      return text.interval(
-          subject,
-          new Interval(from.interval().low(), to.interval().high()));
+      return text.interval(subject, new Interval(from.interval().low(), to.interval().high()));
     }
     if (first instanceof Cell.Word word) {
       return word.value();

@@ -39,7 +39,8 @@ public final class SymptomAims {
    * @param three whether a threshold has three boundary values, or two
    * @param limits boundaries of limits that another symptom has already; is added to
    */
-  SymptomAims(KnowledgeBase kb, AimSpace whole, Symptom symptom, boolean three, Set<String> limits) {
+  SymptomAims(
+      KnowledgeBase kb, AimSpace whole, Symptom symptom, boolean three, Set<String> limits) {
     this.whole = whole;
     this.limits = limits;
     this.kb = kb;
@@ -147,8 +148,7 @@ public final class SymptomAims {
 
   private void add(List<Edge> some, boolean worked) {
     if (!some.isEmpty()) {
-      AimSpace space =
-          AimSpace.before(kb, symptom, some.stream().map(Edge::where).toList());
+      AimSpace space = AimSpace.before(kb, symptom, some.stream().map(Edge::where).toList());
       int within = worked ? space.workable() : space.possible();
       some.forEach(edge -> add(space, within, edge, worked));
     }
@@ -157,8 +157,7 @@ public final class SymptomAims {
   private void add(AimSpace space, int within, Edge edge, boolean worked) {
     int where = space.diagrams().and(within, space.whereTrue(edge.where()));
     Predicate<Sighting> looked =
-        one ->
-            (edge.general() || isHere(one)) && (worked ? one.worked() : one.ruling().canBe());
+        one -> (edge.general() || isHere(one)) && (worked ? one.worked() : one.ruling().canBe());
     add(edge.goal(), space, where, one -> looked.test(one) && edge.shows().test(one));
   }
 

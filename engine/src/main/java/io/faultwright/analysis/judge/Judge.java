@@ -26,8 +26,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Says what rules answer in a situation, by plain evaluation of their conditions. It knows nothing
- * of Drools, which says the same by other means, and is quick enough for thousands of changed rules.
- * Several threads may use one judge.
+ * of Drools, which says the same by other means, and is quick enough for thousands of changed
+ * rules. Several threads may use one judge.
  */
 public final class Judge {
   private final KnowledgeBase kb;

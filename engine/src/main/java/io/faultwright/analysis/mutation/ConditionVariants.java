@@ -56,8 +56,7 @@ final class ConditionVariants {
   }
 
   /** Parts without the replaced one stay the same objects, which are cheap to ask again. */
-  private static List<Condition> replaced(
-      List<Condition> parts, Condition part, Condition other) {
+  private static List<Condition> replaced(List<Condition> parts, Condition part, Condition other) {
     return parts.stream().map(one -> replaced(one, part, other)).toList();
   }
 

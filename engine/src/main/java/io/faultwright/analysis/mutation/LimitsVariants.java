@@ -41,7 +41,14 @@ final class LimitsVariants {
     return row.low()
         .map(low -> low.add(by))
         .filter(low -> row.high().filter(high -> low.compareTo(high) > 0).isEmpty())
-        .map(low -> with(at, new Row(row.place(), row.builds(), row.at(), Optional.of(low), row.high()), "low", row.low().orElseThrow(), low));
+        .map(
+            low ->
+                with(
+                    at,
+                    new Row(row.place(), row.builds(), row.at(), Optional.of(low), row.high()),
+                    "low",
+                    row.low().orElseThrow(),
+                    low));
   }
 
   private Optional<Variant<LimitsTable>> high(int at, BigFraction by) {
@@ -49,11 +56,17 @@ final class LimitsVariants {
     return row.high()
         .map(high -> high.add(by))
         .filter(high -> row.low().filter(low -> low.compareTo(high) > 0).isEmpty())
-        .map(high -> with(at, new Row(row.place(), row.builds(), row.at(), row.low(), Optional.of(high)), "high", row.high().orElseThrow(), high));
+        .map(
+            high ->
+                with(
+                    at,
+                    new Row(row.place(), row.builds(), row.at(), row.low(), Optional.of(high)),
+                    "high",
+                    row.high().orElseThrow(),
+                    high));
   }
 
-  private Variant<LimitsTable> with(
-      int at, Row row, String end, BigFraction was, BigFraction is) {
+  private Variant<LimitsTable> with(int at, Row row, String end, BigFraction was, BigFraction is) {
     List<Row> rows = new ArrayList<>(table.rows());
     rows.set(at, row);
     LimitsTable changed =

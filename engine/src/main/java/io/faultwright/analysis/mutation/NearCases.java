@@ -29,8 +29,8 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Situations that differ from a recorded one in a single value, chosen where a mistake in some tests
- * is likely to show.
+ * Situations that differ from a recorded one in a single value, chosen where a mistake in some
+ * tests is likely to show.
  */
 final class NearCases {
   private final KnowledgeBase kb;

@@ -31,8 +31,7 @@ final class RuleDifference {
   /**
    * @param others the symptom, changed in a way each
    */
-  RuleDifference(
-      KnowledgeBase kb, Symptom symptom, Collection<Symptom> others, Deadline deadline) {
+  RuleDifference(KnowledgeBase kb, Symptom symptom, Collection<Symptom> others, Deadline deadline) {
     this.symptom = symptom;
     List<Condition> further = new ArrayList<>();
     for (Symptom other : others) {

@@ -42,7 +42,10 @@ final class RuleVariants {
         .forEach(other -> variants.add(other.as(with(rule.withWhen(other.changed())))));
     variants.add(
         new Variant<>(
-            without(rule), Operator.RULE_DELETED, "rule `" + rule.id() + "` left out", rule.place()));
+            without(rule),
+            Operator.RULE_DELETED,
+            "rule `" + rule.id() + "` left out",
+            rule.place()));
     swapped(rule.conclusion())
         .ifPresent(
             other ->

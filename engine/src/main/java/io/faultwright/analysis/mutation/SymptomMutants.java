@@ -85,9 +85,7 @@ final class SymptomMutants {
   }
 
   private Optional<Witnessed> killer(Variant<Symptom> one, Optional<Rule> rule) {
-    return cases.stream()
-        .filter(each -> differs(each.sighting(), one.changed(), rule))
-        .findFirst();
+    return cases.stream().filter(each -> differs(each.sighting(), one.changed(), rule)).findFirst();
   }
 
   /** Whether the changed rules give another answer; most changes leave the rule as it comes out. */
@@ -147,8 +145,7 @@ final class SymptomMutants {
       for (String reading : whole.readings().keySet()) {
         SortedMap<String, Value> fewer = new TreeMap<>(kept.observed().given().readings());
         fewer.remove(reading);
-        Sighting without =
-            Sighting.of(judge, symptom, new Situation(whole.equipment(), fewer));
+        Sighting without = Sighting.of(judge, symptom, new Situation(whole.equipment(), fewer));
         if (without.ruling().answers().equals(kept.ruling().answers())
             && differs(without, changed, Optional.empty())) {
           kept = without;

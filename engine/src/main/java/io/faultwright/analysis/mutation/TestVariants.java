@@ -83,8 +83,7 @@ final class TestVariants {
     add(test, Operator.THRESHOLD_MOVED, stretch, variants);
   }
 
-  private void add(
-      Test test, Operator operator, Interval stretch, List<Variant<Test>> variants) {
+  private void add(Test test, Operator operator, Interval stretch, List<Variant<Test>> variants) {
     if (holdsSomething(stretch)) {
       variants.add(variant(test, operator, new InInterval(stretch)));
     }

@@ -74,7 +74,8 @@ public final class SymptomSpace {
   /**
    * The space of a symptom in which further conditions can be asked about.
    *
-   * @param further conditions that the symptom does not have; they make no situation distinguishable
+   * @param further conditions that the symptom does not have; they make no situation
+   *     distinguishable
    */
   public static SymptomSpace of(
       KnowledgeBase knowledge, Symptom symptom, List<Condition> further, Deadline deadline) {

@@ -22,9 +22,7 @@ final class MutantDrafts {
   static SortedMap<String, List<Draft>> of(Judge judge, Collection<MutantStatus> mutants) {
     SortedMap<String, Map<Situation, List<String>>> words = new TreeMap<>();
     for (MutantStatus mutant : mutants) {
-      mutant
-          .shownBy()
-          .ifPresent(found -> add(found, "notices " + mutant.mutant().words(), words));
+      mutant.shownBy().ifPresent(found -> add(found, "notices " + mutant.mutant().words(), words));
     }
     SortedMap<String, List<Draft>> drafts = new TreeMap<>();
     words.forEach(

@@ -10,7 +10,9 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
 
-/** What single cases show of a symptom's goals: a number for each, two for each test that decides. */
+/**
+ * What single cases show of a symptom's goals: a number for each, two for each test that decides.
+ */
 final class Shown {
   private final List<SituationAim> situations;
   private final List<Effect> effects = new ArrayList<>();

@@ -57,16 +57,14 @@ public final class SuggestionAnalysis {
     this.deadline = deadline;
     this.recorded = new ArrayList<>(recorded);
     recorded.forEach(
-        one ->
-            sightings.add(Sighting.of(judge, kb.symptoms().get(one.symptom()), one.given())));
+        one -> sightings.add(Sighting.of(judge, kb.symptoms().get(one.symptom()), one.given())));
     ids.addAll(kb.cases().keySet());
   }
 
   /** Cases for one symptom; what was suggested for others counts as recorded. */
   public List<Suggestion> of(Symptom symptom) {
     CoverageAnalysis coverage = new CoverageAnalysis(kb, symptom, three, limits, deadline);
-    SymptomSuggestions open =
-        new SymptomSuggestions(judge, symptom, coverage, three, sightings);
+    SymptomSuggestions open = new SymptomSuggestions(judge, symptom, coverage, three, sightings);
     if (wanted.contains(Criterion.MC_DC)) {
       open.closeEffects();
     }
@@ -132,8 +130,7 @@ public final class SuggestionAnalysis {
   /** Model, rule or symptom, and a number where that is not one of its own. */
   private String id(Symptom symptom, Draft draft) {
     Situation situation = draft.situation();
-    String about =
-        draft.sighting().ruling().fired().stream().findFirst().orElse(symptom.id());
+    String about = draft.sighting().ruling().fired().stream().findFirst().orElse(symptom.id());
     String machine = situation.equipment().getOrDefault("model", "").toLowerCase(Locale.ROOT);
     String start = machine.isEmpty() ? about : machine + "-" + about;
     String id = start;

@@ -188,7 +188,9 @@ final class SymptomSuggestions {
     List<Build> builds = completion.sighting(start).observed().builds();
     for (SituationAim other : open) {
       int there = other.space().on(other.where(), builds);
-      if (builds.size() == 1 && there != Diagrams.NONE && !other.shows().test(completion.sighting(joined))) {
+      if (builds.size() == 1
+          && there != Diagrams.NONE
+          && !other.shows().test(completion.sighting(joined))) {
         joined = joined(joined, new Witness(other.space().space()).of(there), other);
       }
     }
@@ -243,8 +245,7 @@ final class SymptomSuggestions {
       fresh.and(open);
       open.andNot(fresh);
       share.count(drafted.observed().builds());
-      drafts.add(
-          new Draft(drafted, List.of(fresh.cardinality() + " pairs of readings"), true));
+      drafts.add(new Draft(drafted, List.of(fresh.cardinality() + " pairs of readings"), true));
     }
   }
 
@@ -289,8 +290,6 @@ final class SymptomSuggestions {
 
   /** Takes over the situations that show mistakes no case notices. */
   void closeMutants(Collection<MutantStatus> mutants) {
-    MutantDrafts.of(judge, mutants)
-        .getOrDefault(symptom.id(), List.of())
-        .forEach(drafts::add);
+    MutantDrafts.of(judge, mutants).getOrDefault(symptom.id(), List.of()).forEach(drafts::add);
   }
 }
