@@ -2,19 +2,20 @@ package io.faultwright.page;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.Severity;
+import io.faultwright.model.DerivedValues;
+import io.faultwright.model.Situation;
 import io.faultwright.page.FindingsSection.Item;
 import io.faultwright.source.Place;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** What the checking found, for drafts. */
 final class FindingsSections {
   private final Desk desk;
-  private final SituationFacts situations;
 
   FindingsSections(Desk desk) {
     this.desk = desk;
-    this.situations = new SituationFacts(desk.kb(), desk.words());
   }
 
   FindingsSection of(List<Finding> findings) {
@@ -41,6 +42,20 @@ final class FindingsSections {
         finding.region().stream()
             .map(test -> new Fact(desk.words().subject(test.reading()), test.accepts()))
             .toList(),
-        finding.witness().map(situations::of).orElse(List.of()));
+        finding.witness().map(this::facts).orElse(List.of()));
+  }
+
+  private List<Fact> facts(Situation situation) {
+    return Stream.concat(
+            situation.equipment().entrySet().stream()
+                .map(e -> fact(e.getKey(), desk.words().value(e.getKey(), e.getValue()))),
+            new DerivedValues(desk.kb())
+                .complete(situation).readings().entrySet().stream()
+                    .map(e -> fact(e.getKey(), desk.words().value(e.getKey(), e.getValue()))))
+        .toList();
+  }
+
+  private Fact fact(String subject, String value) {
+    return new Fact(desk.words().subject(subject), value);
   }
 }

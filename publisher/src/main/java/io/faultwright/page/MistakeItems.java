@@ -8,25 +8,26 @@ import io.faultwright.adequacy.MutationScore;
 import io.faultwright.adequacy.Tally;
 import io.faultwright.model.Answer;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Situation;
 import io.faultwright.page.CasesSheet.Item;
 import io.faultwright.page.CasesSheet.Mistakes;
 import io.faultwright.page.CasesSheet.Survivor;
 import io.faultwright.page.HeatTable.Row;
 import io.faultwright.wording.RuleText;
-import io.faultwright.wording.Wording;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Mistakes put into rules and limits, for the page on the recorded cases. */
 final class MistakeItems {
-  private final SituationFacts situations;
+  private final RuleText words;
 
   MistakeItems(KnowledgeBase kb) {
-    this.situations = new SituationFacts(kb, Wording.published(kb));
+    this.words = new RuleText(kb);
   }
 
   Mistakes of(List<MutantStatus> mutants) {
@@ -84,9 +85,19 @@ final class MistakeItems {
     return new Survivor(
         mutant.rule().orElse(""),
         new Item(mutant.words(), CasesSheets.line(mutant.place())),
-        shown.map(one -> situations.of(one.situation())).orElse(List.of()),
+        shown.map(one -> facts(one.situation())).orElse(List.of()),
         shown.map(one -> answers(one.right())).orElse(""),
         shown.map(one -> answers(one.wrong())).orElse(""));
+  }
+
+  /** As a case would give it. */
+  private List<Fact> facts(Situation situation) {
+    return Stream.concat(
+            situation.equipment().entrySet().stream()
+                .map(fact -> new Fact(fact.getKey(), fact.getValue())),
+            situation.readings().entrySet().stream()
+                .map(fact -> new Fact(fact.getKey(), words.value(fact.getKey(), fact.getValue()))))
+        .toList();
   }
 
   private static String answers(Collection<Answer> answers) {
