@@ -26,7 +26,7 @@ import java.util.function.Supplier;
  * Measures the cases of a knowledge base, a line for each phase.
  *
  * <pre>
- * cases that pass ─┬─ what they show, symptom by symptom
+ * cases that pass ─┬─ what they show, symptom by symptom, also of goals from elsewhere
  *                  \- mistakes in rules and limits, and which of them they notice
  * </pre>
  */

@@ -10,7 +10,7 @@ import java.util.concurrent.TimeUnit;
  */
 final class Interruption implements AutoCloseable {
   /** Work that does not end within this many seconds is given up. */
-  private static final int PATIENCE = 60;
+  private static final int PATIENCE = 120;
 
   private final Stop stop;
   private final Console console;

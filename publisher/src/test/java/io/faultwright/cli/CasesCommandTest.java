@@ -13,9 +13,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -148,29 +149,36 @@ class CasesCommandTest {
     assertTrue(err.toString().startsWith("stopping; the report follows"), err.toString());
   }
 
-  /** SIGINT as a terminal sends it, to a process of its own. */
+  /** SIGINT as a terminal sends it, to a process of its own that is at work. */
   @Test
   @Timeout(300)
   @DisabledOnOs(value = OS.WINDOWS, disabledReason = "there is no `kill` on Windows")
   void interruptedProcessPrintsWhatWasDone() throws Exception {
-    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-    Process process =
-        new ProcessBuilder(
-                java.toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "cases",
-                Path.of("..", "rules", "walk-in-freezers").toString(),
-                "--mistakes")
-            .redirectError(folder.resolve("err").toFile())
-            .redirectOutput(folder.resolve("out").toFile())
-            .start();
-    assertFalse(process.waitFor(8, TimeUnit.SECONDS), "it was done before it was interrupted");
+    Path messages = folder.resolve("err");
+    Process process = start("cases", Path.of("..", "rules", "walk-in-freezers").toString());
+    while (!Files.readString(messages).contains("coverage")) {
+      assertTrue(process.isAlive(), "it ended before it was interrupted");
+      Thread.sleep(50);
+    }
     new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
     process.waitFor();
     String report = Files.readString(folder.resolve("out"));
     assertTrue(report.matches("(?s).*\\nstopped: \\d+ of \\d+ pieces of work done\\n"), report);
-    assertTrue(Files.readString(folder.resolve("err")).contains("the report follows"));
+    assertTrue(Files.readString(messages).contains("the report follows"));
+  }
+
+  /** A process whose standard error counts as a terminal, so that its progress is seen. */
+  private Process start(String... args) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Dfaultwright.terminal=err");
+    command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+    command.addAll(List.of(args));
+    ProcessBuilder builder =
+        new ProcessBuilder(command)
+            .redirectError(folder.resolve("err").toFile())
+            .redirectOutput(folder.resolve("out").toFile());
+    builder.environment().put("TERM", "xterm");
+    return builder.start();
   }
 }
