@@ -32,32 +32,47 @@ class PublisherLayersTest {
 
   /** Packages of the engine that only hold values. */
   private static final List<String> VALUES =
-      List.of("source", "diagnostic", "quantity", "model", "finding", "change", "wording");
+      List.of(
+          "source", "diagnostic", "quantity", "model", "finding", "change", "adequacy", "wording");
 
   /** What each package may use besides itself. */
   private static final Map<String, List<String>> ARROWS =
       new TreeMap<>(
           Map.of(
-              "flow", with(VALUES, "analysis.space", "analysis.outcome"),
-              "font", List.of(),
-              "layout", List.of("flow", "font"),
-              "prose", List.of(),
-              "page", with(VALUES, "prose", "layout"),
-              "render.svg", List.of("flow", "font", "layout"),
-              "render.html", List.of("font", "layout", "page", "prose"),
-              "render.pdf", List.of("font"),
-              "output", List.of(),
+              "flow",
+              with(
+                  VALUES,
+                  "analysis.space",
+                  "analysis.judge",
+                  "analysis.coverage",
+                  "analysis.outcome"),
+              "font",
+              List.of(),
+              "layout",
+              List.of("flow", "font"),
+              "prose",
+              List.of(),
+              "page",
+              with(VALUES, "prose", "layout"),
+              "render.svg",
+              List.of("flow", "font", "layout"),
+              "render.html",
+              List.of("font", "layout", "page", "prose"),
+              "render.pdf",
+              List.of("font"),
+              "output",
+              List.of(),
               "site",
-                  with(
-                      VALUES,
-                      "flow",
-                      "font",
-                      "layout",
-                      "page",
-                      "render.svg",
-                      "render.html",
-                      "render.pdf",
-                      "output")));
+              with(
+                  VALUES,
+                  "flow",
+                  "font",
+                  "layout",
+                  "page",
+                  "render.svg",
+                  "render.html",
+                  "render.pdf",
+                  "output")));
 
   private static List<String> with(List<String> some, String... more) {
     return Stream.concat(some.stream(), Arrays.stream(more)).toList();

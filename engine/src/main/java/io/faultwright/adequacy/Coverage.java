@@ -19,6 +19,12 @@ public record Coverage(String symptom, String title, int cases, List<GoalStatus>
     goals = List.copyOf(goals);
   }
 
+  /** With goals that were found elsewhere, after those it has. */
+  public Coverage with(List<GoalStatus> more) {
+    return new Coverage(
+        symptom, title, cases, Stream.concat(goals.stream(), more.stream()).toList());
+  }
+
   /** For every criterion that has goals, how many are shown. */
   public Map<Criterion, Tally> tallies() {
     Map<Criterion, Tally> tallies = new EnumMap<>(Criterion.class);

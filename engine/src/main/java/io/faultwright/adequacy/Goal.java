@@ -13,4 +13,11 @@ import java.util.Optional;
  * @param place where what it is about stands
  */
 public record Goal(
-    Criterion criterion, String symptom, Optional<String> rule, String words, Place place) {}
+    Criterion criterion, String symptom, Optional<String> rule, String words, Place place) {
+  /** The words, with the rule where they do not name it. */
+  public String wordsInRule() {
+    return rule.filter(id -> !words.contains("`" + id + "`"))
+        .map(id -> words + " in `" + id + "`")
+        .orElse(words);
+  }
+}

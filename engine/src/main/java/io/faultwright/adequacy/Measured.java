@@ -59,6 +59,11 @@ public record Measured(
     return all;
   }
 
+  /** How many of the goals that a build can show its cases do, in all symptoms. */
+  public Tally on(Build build) {
+    return symptoms.stream().map(symptom -> symptom.on(build)).reduce(new Tally(0, 0), Tally::plus);
+  }
+
   /** Mistakes noticed of those that change something. */
   public Optional<MutationScore> score() {
     return mutants.map(MutationScore::of);

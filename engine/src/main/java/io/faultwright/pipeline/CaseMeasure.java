@@ -1,6 +1,7 @@
 package io.faultwright.pipeline;
 
 import io.faultwright.adequacy.Coverage;
+import io.faultwright.adequacy.GoalStatus;
 import io.faultwright.adequacy.Measured;
 import io.faultwright.adequacy.Measured.Counts;
 import io.faultwright.adequacy.Measured.Done;
@@ -9,6 +10,7 @@ import io.faultwright.analysis.coverage.CoverageAnalysis;
 import io.faultwright.analysis.coverage.Sighting;
 import io.faultwright.analysis.judge.Judge;
 import io.faultwright.analysis.mutation.MutationAnalysis;
+import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.OutOfTime;
 import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
@@ -24,14 +26,28 @@ import java.util.function.Supplier;
  * Measures the cases of a knowledge base, a line for each phase.
  *
  * <pre>
- * cases that pass ─┬─ what they show, symptom by symptom
+ * cases that pass ─┬─ what they show, symptom by symptom, also of goals from elsewhere
  *                  \- mistakes in rules and limits, and which of them they notice
  * </pre>
  */
 public final class CaseMeasure {
   private final Options options;
+  private final Further further;
   private final Stop stop;
   private final Watch watch;
+
+  /** Goals that the engine knows nothing of. */
+  @FunctionalInterface
+  public interface Further {
+    /**
+     * Those of a symptom.
+     *
+     * @param cases all that pass, also those of other symptoms
+     * @param deadline after which it throws {@link OutOfTime}
+     */
+    List<GoalStatus> goals(
+        KnowledgeBase kb, Symptom symptom, List<Sighting> cases, Deadline deadline);
+  }
 
   /**
    * What is asked for.
@@ -42,15 +58,23 @@ public final class CaseMeasure {
    */
   public record Options(Optional<String> symptom, boolean mutants, boolean three) {}
 
-  public CaseMeasure(Options options, Stop stop, Watch watch) {
+  public CaseMeasure(Options options, Further further, Stop stop, Watch watch) {
     this.options = options;
+    this.further = further;
     this.stop = stop;
     this.watch = watch;
   }
 
-  /** How good they are; what was done until then where it is stopped. */
+  /**
+   * How good they are; what was done until then where it is stopped.
+   *
+   * @throws io.faultwright.diagnostic.Unreadable where the symptom asked for is not there
+   */
   public Measured measure(KnowledgeBase kb) {
-    List<Symptom> symptoms = new Scope(options.symptom(), Optional.empty()).symptoms(kb);
+    Scope scope = new Scope(options.symptom(), Optional.empty());
+    scope.requireSymptom(kb);
+    List<Symptom> symptoms = scope.symptoms(kb);
+    watch.phase("cases");
     CountedCases cases = CountedCases.of(kb);
     watch.phase("coverage");
     List<Coverage> coverage = coverage(kb, symptoms, cases.passing());
@@ -78,9 +102,10 @@ public final class CaseMeasure {
     for (Symptom symptom : symptoms) {
       try {
         stop.deadline().check();
-        coverage.add(
+        Coverage own =
             new CoverageAnalysis(kb, symptom, options.three(), limits, stop.deadline())
-                .of(sightings));
+                .of(sightings);
+        coverage.add(own.with(further.goals(kb, symptom, sightings, stop.deadline())));
         watch.step(coverage.size(), symptoms.size());
       } catch (OutOfTime late) {
         return coverage;

@@ -1,19 +1,28 @@
 package io.faultwright.cli;
 
-/** How many values stand beside a threshold. */
-enum BoundaryValues {
-  TWO("2"),
-  THREE("3");
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
 
-  private final String typed;
+/**
+ * How many values each threshold asks for.
+ *
+ * @param count two or three
+ */
+record BoundaryValues(int count) {
+  static final BoundaryValues TWO = new BoundaryValues(2);
 
-  BoundaryValues(String typed) {
-    this.typed = typed;
+  boolean three() {
+    return count == 3;
   }
 
-  /** As typed and as shown in the help. */
-  @Override
-  public String toString() {
-    return typed;
+  /** Reads 2 or 3. */
+  static final class Converter implements ITypeConverter<BoundaryValues> {
+    @Override
+    public BoundaryValues convert(String text) {
+      if (!text.matches("[23]")) {
+        throw new TypeConversionException("`" + text + "` is neither 2 nor 3");
+      }
+      return new BoundaryValues(Integer.parseInt(text));
+    }
   }
 }

@@ -52,6 +52,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new FieldCommand(console))
         .addSubcommand(new PublishCommand(console))
         .addSubcommand(new CompareCommand(console))
+        .addSubcommand(new CasesCommand(console))
         .addSubcommand(new SuggestCommand(console))
         .addSubcommand(new ExportCommand(console))
         .addSubcommand(new ImportCommand(console))

@@ -53,6 +53,7 @@ final class SuggestCommand implements Callable<Integer> {
   @Option(
       names = "--boundary-values",
       paramLabel = "2|3",
+      converter = BoundaryValues.Converter.class,
       description = "Values at a threshold: the last on either side, or those and itself.")
   private BoundaryValues values = BoundaryValues.TWO;
 
@@ -102,7 +103,7 @@ final class SuggestCommand implements Callable<Integer> {
               throw new Refused("`" + file + "` exists already", "name a new file");
             });
     KnowledgeBase kb = Resolver.resolve(sources);
-    try (Interruption until = new Interruption(new Stop(seconds))) {
+    try (Interruption until = new Interruption(new Stop(seconds), console)) {
       Suggested found = found(kb, until.stop());
       print(found, new SuggestionYaml(kb).write(found.cases(), found.done()));
       return found.done().whole() ? Exit.CLEAN : Exit.FINDINGS;
@@ -136,6 +137,6 @@ final class SuggestCommand implements Callable<Integer> {
     boolean mistakes = wanted.remove(Target.MISTAKES);
     Set<Criterion> criteria = EnumSet.noneOf(Criterion.class);
     wanted.forEach(target -> criteria.add(Criterion.valueOf(target.name())));
-    return new Options(symptom, criteria, mistakes, values == BoundaryValues.THREE);
+    return new Options(symptom, criteria, mistakes, values.three());
   }
 }

@@ -4,10 +4,14 @@ import io.faultwright.pipeline.Watch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
-/** Shows a person how far a long check has come, and how long each phase took. */
+/** Shows a person how far long work has come, and how long each phase took. */
 final class Watching implements Watch, AutoCloseable {
   private static final int WIDTH = 30;
+
+  /** What the steps of a phase are, where they are not symptoms. */
+  private static final Map<String, String> STEPS = Map.of("mistakes", "rules and tables");
 
   private record Timed(String phase, long since) {}
 
@@ -21,7 +25,7 @@ final class Watching implements Watch, AutoCloseable {
   }
 
   @Override
-  public void phase(String name) {
+  public synchronized void phase(String name) {
     phases.add(new Timed(name, System.nanoTime()));
     show(name);
   }
@@ -29,9 +33,11 @@ final class Watching implements Watch, AutoCloseable {
   @Override
   public synchronized void step(int done, int all) {
     String bar = "#".repeat(WIDTH * done / all);
+    String phase = phases.isEmpty() ? "" : phases.get(phases.size() - 1).phase();
+    String steps = STEPS.getOrDefault(phase, "symptoms");
     show(
         String.format(
-            Locale.ROOT, "analyses [%-" + WIDTH + "s] %d of %d symptoms", bar, done, all));
+            Locale.ROOT, "%s [%-" + WIDTH + "s] %d of %d %s", phase, bar, done, all, steps));
   }
 
   private void show(String line) {
