@@ -39,19 +39,20 @@ public final class AimSpace {
    * Told apart only by what one rule, and those that silence it, ask. What other rules ask stays
    * open, which keeps the space small; a situation of it can be met in the whole symptom too.
    */
-  public static AimSpace of(KnowledgeBase kb, Symptom whole, Rule rule, List<Condition> further) {
+  public static AimSpace of(
+      KnowledgeBase kb, Symptom whole, Rule rule, List<Condition> further, Deadline deadline) {
     SortedMap<String, Rule> rules = new TreeMap<>();
     whole.rules().values().stream()
         .filter(other -> other.insteadOf().contains(rule.id()))
         .forEach(other -> rules.put(other.id(), other));
     rules.put(rule.id(), rule);
-    return new AimSpace(SymptomSpace.of(kb, whole.withRules(rules), further, Deadline.NEVER));
+    return new AimSpace(SymptomSpace.of(kb, whole.withRules(rules), further, deadline));
   }
 
   /** Told apart only by what comes before the rules. */
-  public static AimSpace before(KnowledgeBase kb, Symptom whole, List<Condition> further) {
-    return new AimSpace(
-        SymptomSpace.of(kb, whole.withRules(new TreeMap<>()), further, Deadline.NEVER));
+  public static AimSpace before(
+      KnowledgeBase kb, Symptom whole, List<Condition> further, Deadline deadline) {
+    return new AimSpace(SymptomSpace.of(kb, whole.withRules(new TreeMap<>()), further, deadline));
   }
 
   public Space space() {

@@ -35,7 +35,7 @@ public final class CoverageAnalysis {
       KnowledgeBase kb, Symptom symptom, boolean three, Set<String> limits, Deadline deadline) {
     this.symptom = symptom;
     SymptomSpace space = SymptomSpace.of(kb, symptom, deadline);
-    this.aims = new SymptomAims(kb, AimSpace.whole(space), symptom, three, limits);
+    this.aims = new SymptomAims(kb, AimSpace.whole(space), symptom, three, limits, deadline);
     this.pairs = new Pairs(kb, space);
   }
 

@@ -2,6 +2,7 @@ package io.faultwright.analysis.coverage;
 
 import io.faultwright.adequacy.Criterion;
 import io.faultwright.adequacy.Goal;
+import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Condition;
@@ -31,6 +32,7 @@ public final class SymptomAims {
   private final GoalWords words;
   private final Set<String> seen = new HashSet<>();
   private final Set<String> limits;
+  private final Deadline deadline;
   private final List<SituationAim> situations = new ArrayList<>();
   private final List<RuleAims> rules = new ArrayList<>();
 
@@ -40,7 +42,13 @@ public final class SymptomAims {
    * @param limits boundaries of limits that another symptom has already; is added to
    */
   SymptomAims(
-      KnowledgeBase kb, AimSpace whole, Symptom symptom, boolean three, Set<String> limits) {
+      KnowledgeBase kb,
+      AimSpace whole,
+      Symptom symptom,
+      boolean three,
+      Set<String> limits,
+      Deadline deadline) {
+    this.deadline = deadline;
     this.whole = whole;
     this.limits = limits;
     this.kb = kb;
@@ -148,7 +156,8 @@ public final class SymptomAims {
 
   private void add(List<Edge> some, boolean worked) {
     if (!some.isEmpty()) {
-      AimSpace space = AimSpace.before(kb, symptom, some.stream().map(Edge::where).toList());
+      AimSpace space =
+          AimSpace.before(kb, symptom, some.stream().map(Edge::where).toList(), deadline);
       int within = worked ? space.workable() : space.possible();
       some.forEach(edge -> add(space, within, edge, worked));
     }

@@ -64,7 +64,8 @@ public final class SuggestionAnalysis {
   /** Cases for one symptom; what was suggested for others counts as recorded. */
   public List<Suggestion> of(Symptom symptom) {
     CoverageAnalysis coverage = new CoverageAnalysis(kb, symptom, three, limits, deadline);
-    SymptomSuggestions open = new SymptomSuggestions(judge, symptom, coverage, three, sightings);
+    SymptomSuggestions open =
+        new SymptomSuggestions(judge, symptom, coverage, three, sightings, deadline);
     if (wanted.contains(Criterion.MC_DC)) {
       open.closeEffects();
     }

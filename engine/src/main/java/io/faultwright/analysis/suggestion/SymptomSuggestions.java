@@ -13,6 +13,7 @@ import io.faultwright.analysis.coverage.SituationAim;
 import io.faultwright.analysis.coverage.SymptomAims.RuleAims;
 import io.faultwright.analysis.coverage.Tests;
 import io.faultwright.analysis.judge.Judge;
+import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Witness;
 import io.faultwright.model.Build;
@@ -43,6 +44,7 @@ final class SymptomSuggestions {
   private final Completion completion;
   private final FairShare share = new FairShare();
   private final List<Sighting> present;
+  private final Deadline deadline;
   private final List<Draft> drafts = new ArrayList<>();
   private final BitSet known;
   private final Map<Sighting, BitSet> shownBy = new IdentityHashMap<>();
@@ -55,7 +57,9 @@ final class SymptomSuggestions {
       Symptom symptom,
       CoverageAnalysis coverage,
       boolean three,
-      Collection<Sighting> present) {
+      Collection<Sighting> present,
+      Deadline deadline) {
+    this.deadline = deadline;
     this.judge = judge;
     this.symptom = symptom;
     this.coverage = coverage;
@@ -102,7 +106,11 @@ final class SymptomSuggestions {
     List<Edge> beside = openEdges(tests);
     AimSpace space =
         AimSpace.of(
-            judge.knowledge(), symptom, aims.rule(), beside.stream().map(Edge::where).toList());
+            judge.knowledge(),
+            symptom,
+            aims.rule(),
+            beside.stream().map(Edge::where).toList(),
+            deadline);
     List<Sighting> own = all().stream().filter(this::isHere).toList();
     Set<Outcomes> outcomes = new DecidingOutcomes(space, tests, own).fewest(in(space, aims, open));
     for (Outcomes one : outcomes) {

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 
 /** A seeded sample of mistakes, compiled for Drools, which has to tell the same of each. */
 class MistakesInDroolsTest {
-  private static final int BASES = 24;
+  private static final int BASES = 120;
   private static final int LEAST = 200;
   private static final int EVERY = 6;
 
