@@ -69,11 +69,11 @@ public final class CaseSuggestions {
             options.three(),
             stop.deadline());
     List<Supplier<List<Suggestion>>> pieces = new ArrayList<>();
-    for (Symptom symptom : scope.symptoms(kb)) {
-      pieces.add(() -> analysis.of(symptom));
-    }
     if (options.mistakes() && options.symptom().isEmpty()) {
       pieces.add(analysis::ofLimits);
+    }
+    for (Symptom symptom : scope.symptoms(kb)) {
+      pieces.add(() -> analysis.of(symptom));
     }
     return inTurn(pieces);
   }
@@ -85,7 +85,7 @@ public final class CaseSuggestions {
     return recorded;
   }
 
-  /** One after the other: what one finds, the next need not. */
+  /** One after the other: what one finds, the next need not. Mistakes in limits show boundaries. */
   private Suggested inTurn(List<Supplier<List<Suggestion>>> pieces) {
     List<Suggestion> found = new ArrayList<>();
     int done = 0;
