@@ -6,7 +6,6 @@ import io.faultwright.model.Domain;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Exact;
 import io.faultwright.quantity.Interval;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -47,7 +46,7 @@ final class NumberClasses implements Classes {
     BigFraction low = domain.range().low().orElseThrow().value();
     BigFraction high = domain.range().high().orElseThrow().value();
     BigFraction step = step(domain, high.subtract(low));
-    BigFraction at = step.multiply(BigFraction.of(floor(low.divide(step))));
+    BigFraction at = step.multiply(BigFraction.of(Exact.floor(low.divide(step))));
     while (Exact.compare(at, high) <= 0) {
       into.add(at);
       at = at.add(step);
@@ -70,11 +69,6 @@ final class NumberClasses implements Classes {
       step = step.divide(10);
     }
     return step;
-  }
-
-  private static BigInteger floor(BigFraction value) {
-    BigInteger[] parts = value.getNumerator().divideAndRemainder(value.getDenominator());
-    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
   }
 
   @Override

@@ -1,9 +1,14 @@
 package io.faultwright.quantity;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Comparisons of exact numbers; those of everyday size without large-number arithmetic. */
+/**
+ * What the library's exact numbers lack: comparisons of everyday size without large-number
+ * arithmetic, and questions that do not mind a sign below the line, which quotients can have.
+ */
 public final class Exact {
   private static final int SMALL_BITS = 31;
 
@@ -21,6 +26,18 @@ public final class Exact {
           otherUp.longValue() * down.longValue() * down.signum() * otherDown.signum());
     }
     return a.compareTo(b);
+  }
+
+  /** Whether a number is a whole one. */
+  public static boolean isWhole(BigFraction number) {
+    return number.getDenominator().abs().equals(BigInteger.ONE);
+  }
+
+  /** The largest whole number that is not above it. */
+  public static BigInteger floor(BigFraction number) {
+    return new BigDecimal(number.getNumerator())
+        .divide(new BigDecimal(number.getDenominator()), 0, RoundingMode.FLOOR)
+        .toBigInteger();
   }
 
   private static boolean isSmall(BigInteger number) {

@@ -89,16 +89,14 @@ public final class Rounding {
   }
 
   private boolean isOnStep(BigFraction amount) {
-    return amount.divide(step).getDenominator().equals(BigInteger.ONE);
+    return Exact.isWhole(amount.divide(step));
   }
 
   private boolean isBetweenTheSameSteps(BigFraction shown, BigFraction amount) {
     return !isOnStep(shown) && floor(shown).equals(floor(amount));
   }
 
-  private BigDecimal floor(BigFraction amount) {
-    BigFraction steps = amount.divide(step);
-    return new BigDecimal(steps.getNumerator())
-        .divide(new BigDecimal(steps.getDenominator()), 0, RoundingMode.FLOOR);
+  private BigInteger floor(BigFraction amount) {
+    return Exact.floor(amount.divide(step));
   }
 }

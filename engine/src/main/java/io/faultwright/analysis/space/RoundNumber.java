@@ -1,9 +1,8 @@
 package io.faultwright.analysis.space;
 
+import io.faultwright.quantity.Exact;
 import io.faultwright.quantity.Interval;
-import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.RoundingMode;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -46,7 +45,7 @@ final class RoundNumber {
   private static Optional<BigFraction> onSteps(Interval interval, BigFraction resolution) {
     BigFraction step = LARGEST_STEP;
     for (int i = 0; step.compareTo(resolution) > 0; i++) {
-      boolean onGrid = step.divide(resolution).getDenominator().equals(BigInteger.ONE);
+      boolean onGrid = Exact.isWhole(step.divide(resolution));
       Optional<BigFraction> found = onGrid ? multiple(interval, step) : Optional.empty();
       if (found.isPresent()) {
         return found;
@@ -71,7 +70,7 @@ final class RoundNumber {
   /** The multiple of a step nearest to the middle of the interval, where it lies inside. */
   private static Optional<BigFraction> multiple(Interval interval, BigFraction step) {
     BigFraction middle = Stretches.middle(interval);
-    BigInteger below = floor(middle.divide(step));
+    BigInteger below = Exact.floor(middle.divide(step));
     BigFraction low = step.multiply(BigFraction.of(below));
     BigFraction high = low.add(step);
     boolean lowNearer = middle.subtract(low).compareTo(high.subtract(middle)) <= 0;
@@ -80,11 +79,5 @@ final class RoundNumber {
     return interval.contains(first)
         ? Optional.of(first)
         : Optional.of(second).filter(interval::contains);
-  }
-
-  private static BigInteger floor(BigFraction value) {
-    return new BigDecimal(value.getNumerator())
-        .divide(new BigDecimal(value.getDenominator()), 0, RoundingMode.FLOOR)
-        .toBigInteger();
   }
 }
