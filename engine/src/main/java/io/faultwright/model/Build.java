@@ -2,6 +2,8 @@ package io.faultwright.model;
 
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * One published model with one published software version.
@@ -18,6 +20,14 @@ public record Build(Model model, Optional<Version> software) implements Comparab
       case Equipment.SOFTWARE -> software.map(Version::text);
       default -> Optional.ofNullable(model.options().get(name));
     };
+  }
+
+  /** What names the build: its model, and the software where there is some. */
+  public SortedMap<String, String> facts() {
+    SortedMap<String, String> facts = new TreeMap<>();
+    facts.put(Equipment.MODEL, model.id());
+    software.ifPresent(version -> facts.put(Equipment.SOFTWARE, version.text()));
+    return facts;
   }
 
   /**

@@ -5,7 +5,6 @@ import io.faultwright.analysis.coverage.Threshold;
 import io.faultwright.analysis.judge.Judge;
 import io.faultwright.analysis.judge.Observed;
 import io.faultwright.model.Band;
-import io.faultwright.model.Build;
 import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.InInterval;
 import io.faultwright.model.Condition.Test;
@@ -107,14 +106,7 @@ final class NearCases {
     return Stream.concat(one.builds().stream(), kb.equipment().builds().stream())
         .filter(build -> build.satisfies(row.builds()))
         .limit(1)
-        .map(build -> new Situation(facts(build), readings));
-  }
-
-  private static SortedMap<String, String> facts(Build build) {
-    SortedMap<String, String> facts = new TreeMap<>();
-    facts.put(Equipment.MODEL, build.model().id());
-    build.software().ifPresent(version -> facts.put(Equipment.SOFTWARE, version.text()));
-    return facts;
+        .map(build -> new Situation(build.facts(), readings));
   }
 
   private Stream<Situation> beside(Observed one, String reading) {

@@ -3,7 +3,6 @@ package io.faultwright.analysis.space;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition.Side;
 import io.faultwright.model.Domain;
-import io.faultwright.model.Equipment;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
@@ -88,9 +87,6 @@ public final class Witness {
 
   private Situation situation(int[] path) {
     Build build = ((Cell.Builds) space.axes().get(0).cells().get(path[0])).representative();
-    SortedMap<String, String> equipment = new TreeMap<>();
-    equipment.put(Equipment.MODEL, build.model().id());
-    build.software().ifPresent(version -> equipment.put(Equipment.SOFTWARE, version.text()));
     SortedMap<String, Value> readings = new TreeMap<>();
     space.couplings().forEach(coupling -> readings.putAll(coupling.values(build, path, readings)));
     for (int axis = 1; axis < path.length; axis++) {
@@ -101,7 +97,7 @@ public final class Witness {
       }
     }
     readings.keySet().removeIf(this::isDerived);
-    return new Situation(equipment, readings);
+    return new Situation(build.facts(), readings);
   }
 
   private boolean isDerived(String reading) {

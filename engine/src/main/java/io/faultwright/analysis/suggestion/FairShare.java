@@ -4,7 +4,6 @@ import io.faultwright.analysis.coverage.AimSpace;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Witness;
 import io.faultwright.model.Build;
-import io.faultwright.model.Equipment;
 import io.faultwright.model.Situation;
 import java.util.Collection;
 import java.util.Comparator;
@@ -12,8 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /** Picks a situation on the equipment that the fewest cases are about. */
 final class FairShare {
@@ -24,7 +21,10 @@ final class FairShare {
     builds.forEach(build -> cases.merge(build, 1, Integer::sum));
   }
 
-  /** A situation of a diagram that is not empty. */
+  /**
+   * A situation of a diagram that is not empty, on a build that nothing in question tells apart
+   * from its own.
+   */
   Situation pick(AimSpace space, int where) {
     List<Build> builds =
         space.builds(where).stream()
@@ -35,14 +35,6 @@ final class FairShare {
     Optional<Build> first = builds.stream().findFirst();
     int on = first.map(build -> space.on(where, List.of(build))).orElse(Diagrams.NONE);
     Situation found = new Witness(space.space()).of(on == Diagrams.NONE ? where : on);
-    return first.map(build -> on(build, found)).orElse(found);
-  }
-
-  /** The same on a build that nothing in question tells apart from its own. */
-  private static Situation on(Build build, Situation situation) {
-    SortedMap<String, String> facts = new TreeMap<>();
-    facts.put(Equipment.MODEL, build.model().id());
-    build.software().ifPresent(version -> facts.put(Equipment.SOFTWARE, version.text()));
-    return new Situation(facts, situation.readings());
+    return first.map(build -> new Situation(build.facts(), found.readings())).orElse(found);
   }
 }
