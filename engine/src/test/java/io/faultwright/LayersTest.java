@@ -36,7 +36,7 @@ class LayersTest {
     arrows("compile", "model", "quantity");
     arrows("run", "model", "quantity", "compile");
     arrows("adequacy", "source", "model");
-    arrows("sequence", "source", "model", "quantity", "analysis.space");
+    arrows("sequence");
     arrows("release", "source", "model", "quantity");
     arrows("analysis.space", "source", "model", "quantity", "finding", "wording");
     for (String analysis :

@@ -1,0 +1,89 @@
+package io.faultwright.sequence;
+
+import io.faultwright.sequence.Facts.Split;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What it costs at least, on average, to come from a state to one result; proved, seldom reached.
+ *
+ * <p>The answers on the way have to bring the bits of the results. A check is made at most once on
+ * a way; made with some likelihood it brings no more bits than that times the logarithm of its
+ * answers, and over all ways no more than the bits of its answers here. The cheapest mixture of
+ * checks within these bounds is a lower bound. An outlay that several checks share is shared out
+ * among them. Where every check cost as much as the cheapest, Huffman's code is another bound.
+ */
+final class Bound {
+  private final Moves moves;
+
+  Bound(Moves moves) {
+    this.moves = moves;
+  }
+
+  /** A check as the bound sees it. */
+  private record Offer(double price, double most, double perUse) {
+    double perBit() {
+      return price / perUse;
+    }
+  }
+
+  /** Cost times likelihood. */
+  double of(State state) {
+    Facts facts = moves.facts(state);
+    if (facts.decided()) {
+      return 0;
+    }
+    List<Split> splits =
+        facts.splits().stream()
+            .filter(split -> !state.late() || moves.check(split.check()).late())
+            .toList();
+    if (splits.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Offer[] offers = offers(state, splits);
+    return Math.max(mixture(facts, offers), code(facts, splits, offers)) * (1 - Order.ROUNDING);
+  }
+
+  private Offer[] offers(State state, List<Split> splits) {
+    int[] sharing = new int[64];
+    for (Split split : splits) {
+      BitSet outlays = moves.check(split.check()).outlays();
+      for (int i = outlays.nextSetBit(0); i >= 0; i = outlays.nextSetBit(i + 1)) {
+        sharing = i < sharing.length ? sharing : Arrays.copyOf(sharing, 2 * i);
+        sharing[i]++;
+      }
+    }
+    int[] shared = sharing;
+    return splits.stream().map(split -> offer(state, split, shared)).toArray(Offer[]::new);
+  }
+
+  private Offer offer(State state, Split split, int[] sharing) {
+    double price = 0;
+    BitSet outlays = moves.check(split.check()).outlays();
+    for (int i = outlays.nextSetBit(0); i >= 0; i = outlays.nextSetBit(i + 1)) {
+      price += state.paid().get(i) ? 0 : moves.outlay(i).weighted() / sharing[i];
+    }
+    return new Offer(price, split.bits(), Bits.log(split.parts().length));
+  }
+
+  private static double mixture(Facts facts, Offer[] offers) {
+    Offer[] cheapest = offers.clone();
+    Arrays.sort(cheapest, Comparator.comparingDouble(Offer::perBit));
+    double missing = facts.bits();
+    double cost = 0;
+    for (Offer offer : cheapest) {
+      double bits = Math.min(missing, offer.most);
+      cost += bits * offer.perBit();
+      missing -= bits;
+    }
+    return cost * facts.likelihood();
+  }
+
+  private static double code(Facts facts, List<Split> splits, Offer[] offers) {
+    double cheapest = Arrays.stream(offers).mapToDouble(Offer::price).min().orElse(0);
+    int answers = splits.stream().mapToInt(split -> split.parts().length).max().orElse(2);
+    return cheapest == 0 ? 0 : cheapest * Bits.huffman(facts.results(), answers);
+  }
+}

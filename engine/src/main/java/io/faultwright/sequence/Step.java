@@ -1,0 +1,25 @@
+package io.faultwright.sequence;
+
+import java.util.List;
+
+/** What to do in a set of situations; equal steps may be the same object. */
+public sealed interface Step {
+  /** The situations that are left. */
+  int set();
+
+  /** One result is left, or nothing tells more. */
+  record Stop(int set) implements Step {}
+
+  /**
+   * A check is made.
+   *
+   * @param set the situations that are left
+   * @param check position of the check
+   * @param next what to do then, for each part that the answers leave, in their order
+   */
+  record Ask(int set, int check, List<Step> next) implements Step {
+    public Ask {
+      next = List.copyOf(next);
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package io.faultwright.measure;
+
+import io.faultwright.sequence.Order;
+import io.faultwright.sequence.Orders;
+import io.faultwright.sequence.Patience;
+import io.faultwright.sequence.Problem;
+import java.util.Locale;
+
+/** Prints how long it takes to find the cheapest order of checks, and how near it is to proved. */
+public final class OrderPace {
+  private OrderPace() {}
+
+  /**
+   * Measures.
+   *
+   * @param arguments readings, faults, seconds, how many problems
+   */
+  public static void main(String[] arguments) {
+    int readings = Integer.parseInt(arguments[0]);
+    int faults = Integer.parseInt(arguments[1]);
+    double seconds = Double.parseDouble(arguments[2]);
+    for (int seed = 1; seed <= Integer.parseInt(arguments[3]); seed++) {
+      Problem problem = new OrderProblems(seed).problem(readings, faults);
+      long start = System.nanoTime();
+      Order order =
+          Orders.cheapest(
+              problem,
+              new Patience(
+                  Long.MAX_VALUE, 0, () -> System.nanoTime() - start > seconds * 1_000_000_000L));
+      double took = (System.nanoTime() - start) / 1e9;
+      System.out.println(
+          String.format(
+              Locale.ROOT,
+              "%d x %d, seed %d: %.3f weighted minutes, gap %.2f %%, %d sets, %.2f s; quick order %.3f",
+              readings,
+              faults,
+              seed,
+              order.weighted(),
+              100 * order.gap(),
+              order.effort(),
+              took,
+              Orders.quick(problem).weighted()));
+    }
+  }
+}
