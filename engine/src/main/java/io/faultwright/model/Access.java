@@ -17,19 +17,6 @@ public enum Access {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /**
-   * How many minutes outside a minute of this kind counts for, where effort has to be one number. A
-   * choice of ours, without a source.
-   */
-  public int weight() {
-    return switch (this) {
-      case OUTSIDE -> 1;
-      case PANEL -> 2;
-      case LIVE_VOLTAGE -> 3;
-      case REFRIGERANT_CIRCUIT -> 4;
-    };
-  }
-
   /** Whether work of this kind can injure and needs its caution first. */
   public boolean hazardous() {
     return this == LIVE_VOLTAGE || this == REFRIGERANT_CIRCUIT;

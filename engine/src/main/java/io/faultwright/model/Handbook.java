@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param start guide shown on the start page
  * @param notes further printed lines
  * @param units in which quantities are shown; absent for those in which they are written
+ * @param weights what a minute of each kind of access counts for
  */
 public record Handbook(
     Place place,
@@ -32,4 +33,5 @@ public record Handbook(
     Optional<String> base,
     Optional<String> start,
     List<String> notes,
-    Optional<ShownUnits> units) {}
+    Optional<ShownUnits> units,
+    AccessWeights weights) {}

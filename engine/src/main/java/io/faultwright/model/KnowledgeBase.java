@@ -1,7 +1,10 @@
 package io.faultwright.model;
 
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * A whole handbook's worth of rules.
@@ -17,6 +20,7 @@ import java.util.TreeMap;
  * @param cautions warnings, by id
  * @param parts spare parts, by id
  * @param guides Markdown pages, by id
+ * @param setUps what is done once before several readings, by id
  */
 public record KnowledgeBase(
     Handbook handbook,
@@ -29,7 +33,8 @@ public record KnowledgeBase(
     SortedMap<String, Case> cases,
     SortedMap<String, Caution> cautions,
     SortedMap<String, Part> parts,
-    SortedMap<String, Guide> guides) {
+    SortedMap<String, Guide> guides,
+    SortedMap<String, SetUp> setUps) {
   public KnowledgeBase {
     readings = Sorted.copy(readings);
     limits = Sorted.copy(limits);
@@ -40,6 +45,22 @@ public record KnowledgeBase(
     cautions = Sorted.copy(cautions);
     parts = Sorted.copy(parts);
     guides = Sorted.copy(guides);
+    setUps = Sorted.copy(setUps);
+  }
+
+  /** Ids of all readings that are asked before a reading, those before them included. */
+  public SortedSet<String> before(String reading) {
+    SortedSet<String> before = new TreeSet<>();
+    addBefore(reading, before);
+    return before;
+  }
+
+  private void addBefore(String id, Set<String> before) {
+    Reading reading = readings.get(id);
+    if (reading != null) {
+      reading.after().stream().filter(before::add).forEach(one -> addBefore(one, before));
+      reading.operands().forEach(operand -> addBefore(operand, before));
+    }
   }
 
   /** The same with one of its symptoms replaced by another of the same id. */
@@ -48,7 +69,7 @@ public record KnowledgeBase(
     others.put(symptom.id(), symptom);
     return new KnowledgeBase(
         handbook, equipment, readings, limits, faults, others, nevers, cases, cautions, parts,
-        guides);
+        guides, setUps);
   }
 
   /** The same with one of its limits tables replaced by another for the same reading. */
@@ -57,6 +78,6 @@ public record KnowledgeBase(
     others.put(table.reading(), table);
     return new KnowledgeBase(
         handbook, equipment, readings, others, faults, symptoms, nevers, cases, cautions, parts,
-        guides);
+        guides, setUps);
   }
 }

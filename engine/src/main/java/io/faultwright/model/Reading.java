@@ -16,7 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param ask the question, for charts
  * @param domain which values it can have
  * @param access what has to be opened or touched
- * @param minutes how long it takes
+ * @param minutes how long it takes, without its set-up
  * @param how how it is taken, one instruction an entry
  * @param where where it is taken
  * @param phase phase of the cycle in which it is taken
@@ -28,6 +28,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param normal values that are no complaint; empty where that is not said
  * @param derived how it is computed; absent where it is observed
  * @param assumed the value it has in a case that does not give it; mostly absent
+ * @param setUp id of what has to be done once before all readings that name it
+ * @param after ids of the readings that are asked before this one
  */
 public record Reading(
     String id,
@@ -47,11 +49,14 @@ public record Reading(
     Condition applies,
     SortedSet<String> normal,
     Optional<Derived> derived,
-    Optional<Value> assumed) {
+    Optional<Value> assumed,
+    Optional<String> setUp,
+    SortedSet<String> after) {
   public Reading {
     how = List.copyOf(how);
     cautions = Sorted.set(cautions);
     normal = Sorted.set(normal);
+    after = Sorted.set(after);
   }
 
   /**
@@ -87,7 +92,9 @@ public record Reading(
         applies,
         normal,
         derived,
-        assumed);
+        assumed,
+        setUp,
+        after);
   }
 
   /** Ids of the readings it is computed from; none where it is observed. */

@@ -20,6 +20,7 @@ import java.util.SortedSet;
  * @param nevers combinations that cannot happen here, by id
  * @param together pairs of faults that may be concluded at once
  * @param guide id of the page that explains it
+ * @param hazards where the checks on live voltage and in the refrigerant circuit stand
  */
 public record Symptom(
     String id,
@@ -32,7 +33,8 @@ public record Symptom(
     SortedMap<String, Rule> rules,
     SortedMap<String, Never> nevers,
     SortedSet<FaultPair> together,
-    Optional<String> guide) {
+    Optional<String> guide,
+    HazardOrder hazards) {
   public Symptom {
     first = List.copyOf(first);
     rules = Sorted.copy(rules);
@@ -43,13 +45,15 @@ public record Symptom(
   /** The same complaint with other rules. */
   public Symptom withRules(SortedMap<String, Rule> others) {
     return new Symptom(
-        id, place, title, about, applies, recognise, first, others, nevers, together, guide);
+        id, place, title, about, applies, recognise, first, others, nevers, together, guide,
+        hazards);
   }
 
   /** The same complaint, of which other things must be right first. */
   public Symptom withFirst(List<First> others) {
     return new Symptom(
-        id, place, title, about, applies, recognise, others, rules, nevers, together, guide);
+        id, place, title, about, applies, recognise, others, rules, nevers, together, guide,
+        hazards);
   }
 
   /**

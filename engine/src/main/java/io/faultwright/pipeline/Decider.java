@@ -57,7 +57,8 @@ final class Decider {
     return byShare.isEmpty()
         ? new Choice(Optional.empty(), false)
         : new Choice(
-            new NextReading(knowledge).among(List.of(byShare.get(byShare.lastKey()))),
+            new NextReading(knowledge, rivals.get(0))
+                .among(List.of(byShare.get(byShare.lastKey()))),
             byShare.lastKey() == 1.0);
   }
 

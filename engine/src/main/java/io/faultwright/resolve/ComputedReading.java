@@ -86,7 +86,9 @@ final class ComputedReading {
         applies,
         Sorted.set(List.of()),
         Optional.of(form),
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        new TreeSet<>());
   }
 
   private static Stream<String> how(Reading operand) {

@@ -1,6 +1,7 @@
 package io.faultwright.resolve;
 
 import io.faultwright.diagnostic.NearMatch;
+import io.faultwright.model.AccessWeights;
 import io.faultwright.model.Handbook;
 import io.faultwright.model.ShownUnits;
 import io.faultwright.source.Place;
@@ -28,7 +29,8 @@ final class HandbookResolver {
           "base",
           "start",
           "notes",
-          "units");
+          "units",
+          AccessWeightsResolver.ACCESS_WEIGHTS);
 
   private final Context context;
 
@@ -53,7 +55,19 @@ final class HandbookResolver {
     Optional<String> none = Optional.empty();
     Place place = new Place(FolderReader.MARKER, 1, 1, 1);
     return new Handbook(
-        place, "", "", "", "", "", "", none, none, none, List.of(), Optional.empty());
+        place,
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        none,
+        none,
+        none,
+        List.of(),
+        Optional.empty(),
+        AccessWeights.USUAL);
   }
 
   private Handbook read(Definition definition) {
@@ -70,7 +84,8 @@ final class HandbookResolver {
         fields.scalar("base").map(this::base),
         fields.scalar("start").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.texts("notes"),
-        fields.scalar("units").flatMap(this::units));
+        fields.scalar("units").flatMap(this::units),
+        new AccessWeightsResolver(context).of(fields));
   }
 
   private Optional<ShownUnits> units(Scalar written) {

@@ -8,6 +8,7 @@ enum Kind {
   REFRIGERANT("refrigerant"),
   CAUTION("caution"),
   PART("part"),
+  SET_UP("set-up"),
   READING("reading"),
   LIMITS("limits table"),
   FAULT("fault"),

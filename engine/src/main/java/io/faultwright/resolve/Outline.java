@@ -34,6 +34,7 @@ final class Outline {
   static {
     SECTIONS.put("cautions", Kind.CAUTION);
     SECTIONS.put("parts", Kind.PART);
+    SECTIONS.put("set-ups", Kind.SET_UP);
     SECTIONS.put("readings", Kind.READING);
     SECTIONS.put("limits", Kind.LIMITS);
     SECTIONS.put("faults", Kind.FAULT);

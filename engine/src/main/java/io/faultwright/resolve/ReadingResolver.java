@@ -7,8 +7,6 @@ import io.faultwright.model.Equipment;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Value;
-import io.faultwright.quantity.Unit;
-import io.faultwright.quantity.Units;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,11 +42,12 @@ final class ReadingResolver {
           "phase",
           "how",
           "access",
-          "minutes",
+          MinutesResolver.MINUTES,
+          PreparationResolver.SET_UP,
+          PreparationResolver.AFTER,
           "cautions",
           "guide",
           "applies");
-  private static final Unit MINUTE = Units.find("min").orElseThrow();
 
   private final Context context;
   private final Equipment published;
@@ -57,9 +56,15 @@ final class ReadingResolver {
   private final DomainResolver domains;
   private final AccuracyResolver accuracies;
   private final AccessResolver access;
+  private final MinutesResolver minutes;
+  private final PreparationResolver preparation;
 
   ReadingResolver(
-      Context context, Equipment published, ConditionResolver equipment, CautionRule cautions) {
+      Context context,
+      Equipment published,
+      ConditionResolver equipment,
+      CautionRule cautions,
+      PreparationResolver preparation) {
     this.context = context;
     this.published = published;
     this.equipment = equipment;
@@ -67,6 +72,8 @@ final class ReadingResolver {
     this.domains = new DomainResolver(context);
     this.accuracies = new AccuracyResolver(context);
     this.access = new AccessResolver(context.problems());
+    this.minutes = new MinutesResolver(context);
+    this.preparation = preparation;
   }
 
   /** The readings whose domain could be read, by id. */
@@ -84,6 +91,7 @@ final class ReadingResolver {
         resolve(definition, fields).ifPresent(reading -> observed.put(reading.id(), reading));
       }
     }
+    preparation.reportCircles(observed);
     SaturationResolver saturation = new SaturationResolver(context, observed, published);
     SortedMap<String, Reading> known = with(observed, saturated, saturation::resolve);
     return with(known, differences, new DifferenceResolver(context, known)::resolve);
@@ -117,7 +125,7 @@ final class ReadingResolver {
         fields.requireText("ask"),
         domain,
         needed,
-        fields.scalar("minutes").flatMap(this::minutes).orElse(BigFraction.ONE),
+        fields.scalar(MinutesResolver.MINUTES).flatMap(minutes::read).orElse(BigFraction.ONE),
         fields.texts("how"),
         fields.text("where"),
         fields.text("phase"),
@@ -128,7 +136,9 @@ final class ReadingResolver {
         fields.read("applies", equipment::all, Condition.ALWAYS),
         normal(definition, fields, domain),
         Optional.empty(),
-        fields.scalar(ASSUME).flatMap(written -> assumed(definition, written, domain)));
+        fields.scalar(ASSUME).flatMap(written -> assumed(definition, written, domain)),
+        preparation.setUp(definition, fields, needed),
+        preparation.after(definition, fields));
   }
 
   private Optional<Value> assumed(Definition definition, Scalar written, Domain domain) {
@@ -143,17 +153,6 @@ final class ReadingResolver {
                     new Subject.Quantity(id, measured, false, Sorted.set(List.of())))
                 .map(Value.Number::new),
         choice -> normal(definition, written, choice).map(Value.Word::new));
-  }
-
-  private Optional<BigFraction> minutes(Scalar written) {
-    Optional<BigFraction> minutes =
-        context.quantities().number(written.place(), written.text(), MINUTE, "`minutes`");
-    if (minutes.isPresent() && minutes.get().signum() < 0) {
-      context
-          .problems()
-          .add(written.place(), "`minutes` cannot be negative", "write `0` or more minutes");
-    }
-    return minutes;
   }
 
   private SortedSet<String> normal(Definition definition, Fields fields, Domain domain) {

@@ -12,6 +12,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Never;
 import io.faultwright.model.Reading;
+import io.faultwright.model.SetUp;
 import io.faultwright.model.Symptom;
 import io.faultwright.source.Place;
 import io.faultwright.source.Sources;
@@ -62,8 +63,10 @@ public final class Resolver {
     ConditionResolver situation = ConditionResolver.ofSituation(context, subjects);
     SortedMap<String, Caution> cautions = new CautionResolver(context, equipment).resolveAll();
     CautionRule cautionRule = new CautionRule(context.names(), cautions.values());
+    SortedMap<String, SetUp> setUps = new SetUpResolver(context).resolveAll();
+    PreparationResolver preparation = new PreparationResolver(context, setUps);
     SortedMap<String, Reading> readings =
-        new ReadingResolver(context, equipment, facts, cautionRule).resolveAll();
+        new ReadingResolver(context, equipment, facts, cautionRule, preparation).resolveAll();
     readings.values().forEach(subjects::add);
     SortedMap<String, LimitsTable> limits = new LimitsResolver(context, subjects).resolveAll();
     Optional<Equipment> known = Optional.of(equipment).filter(one -> sound);
@@ -89,7 +92,8 @@ public final class Resolver {
         cases,
         cautions,
         new PartResolver(context).resolveAll(),
-        new GuideResolver(context).resolveAll());
+        new GuideResolver(context).resolveAll(),
+        setUps);
   }
 
   /** A symptom for which no published model and software is left would never be offered. */

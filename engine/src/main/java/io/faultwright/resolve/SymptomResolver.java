@@ -1,7 +1,9 @@
 package io.faultwright.resolve;
 
+import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.model.Condition;
 import io.faultwright.model.FaultPair;
+import io.faultwright.model.HazardOrder;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Symptom.First;
 import io.faultwright.syntax.Node;
@@ -16,6 +18,7 @@ import java.util.TreeSet;
 
 /** Reads the section {@code symptoms}. */
 final class SymptomResolver {
+  private static final String HAZARDOUS_CHECKS = "hazardous-checks";
   private static final List<String> KEYS =
       List.of(
           "title",
@@ -27,7 +30,8 @@ final class SymptomResolver {
           "table",
           "never",
           "together",
-          "guide");
+          "guide",
+          HAZARDOUS_CHECKS);
 
   private final Context context;
   private final ConditionResolver equipment;
@@ -62,7 +66,8 @@ final class SymptomResolver {
         rules.resolve(definition, fields),
         nevers.resolve(fields.map("never")),
         together(fields.list("together")),
-        fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)));
+        fields.scalar("guide").map(guide -> context.names().reference(Kind.GUIDE, guide)),
+        fields.scalar(HAZARDOUS_CHECKS).flatMap(this::hazards).orElse(HazardOrder.LAST));
   }
 
   private First first(Definition symptom, Node node) {
@@ -77,6 +82,18 @@ final class SymptomResolver {
     Optional<Scalar> otherwise = fields.requireScalar("otherwise");
     otherwise.ifPresent(target -> checkOther(symptom, target));
     return new First(node.place(), when, otherwise.map(this::symptom).orElse(""));
+  }
+
+  private Optional<HazardOrder> hazards(Scalar written) {
+    String word = written.text().strip();
+    Optional<HazardOrder> order = HazardOrder.of(word);
+    if (order.isEmpty()) {
+      problem(
+          written,
+          Words.quoted(word) + " is no place for hazardous checks",
+          NearMatch.help(word, HazardOrder.words()));
+    }
+    return order;
   }
 
   private String symptom(Scalar target) {

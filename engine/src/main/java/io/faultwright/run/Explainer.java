@@ -55,7 +55,7 @@ final class Explainer {
         open.add(could.missing());
       }
     }
-    return new NextReading(base).among(open);
+    return new NextReading(base, decision.facts().situation()).among(open);
   }
 
   private RuleTrace trace(Rule rule) {
@@ -121,7 +121,7 @@ final class Explainer {
         first.tests().forEach(test -> missing.addAll(test.missing()));
       }
     }
-    return new NextReading(base).among(List.of(missing));
+    return new NextReading(base, decision.facts().situation()).among(List.of(missing));
   }
 
   private List<Statement> statements() {

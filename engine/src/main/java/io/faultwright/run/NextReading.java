@@ -1,24 +1,36 @@
 package io.faultwright.run;
 
 import io.faultwright.model.Effort;
+import io.faultwright.model.Efforts;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Situation;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 
 /**
  * Which reading or equipment fact to ask next: the one that most open conditions wait for; of
  * equals the easier to get at, then the quicker, then the first by id. The nameplate is outside and
- * takes no time.
+ * takes no time. What is set up already takes no time again, and a reading waits for those that are
+ * asked before it.
  */
 public final class NextReading {
   private final KnowledgeBase base;
+  private final Set<String> taken;
+  private final Efforts efforts;
 
-  public NextReading(KnowledgeBase base) {
+  /**
+   * @param given what is known by now
+   */
+  public NextReading(KnowledgeBase base, Situation given) {
     this.base = base;
+    this.taken = given.readings().keySet();
+    this.efforts = new Efforts(base);
   }
 
   /** The choice, given what each open condition waits for. */
@@ -26,6 +38,7 @@ public final class NextReading {
     Map<String, Integer> waiting = new TreeMap<>();
     open.forEach(missing -> missing.forEach(id -> waiting.merge(id, 1, Integer::sum)));
     return waiting.keySet().stream()
+        .filter(id -> base.before(id).stream().noneMatch(waiting::containsKey))
         .min(
             Comparator.comparing((String id) -> -waiting.get(id))
                 .thenComparing(this::effort)
@@ -33,6 +46,6 @@ public final class NextReading {
   }
 
   private Effort effort(String subject) {
-    return Optional.ofNullable(base.readings().get(subject)).map(Effort::of).orElse(Effort.NONE);
+    return efforts.of(List.of(subject), taken);
   }
 }

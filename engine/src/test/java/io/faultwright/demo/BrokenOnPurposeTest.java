@@ -174,7 +174,8 @@ class BrokenOnPurposeTest {
         rules,
         symptom.nevers(),
         symptom.together(),
-        symptom.guide());
+        symptom.guide(),
+        symptom.hazards());
   }
 
   private static KnowledgeBase with(Symptom changed) {
@@ -191,6 +192,7 @@ class BrokenOnPurposeTest {
         new TreeMap<>(),
         FREEZERS.cautions(),
         FREEZERS.parts(),
-        FREEZERS.guides());
+        FREEZERS.guides(),
+        FREEZERS.setUps());
   }
 }

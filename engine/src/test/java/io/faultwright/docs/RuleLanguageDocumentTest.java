@@ -51,6 +51,7 @@ class RuleLanguageDocumentTest {
   @TestFactory
   Stream<DynamicTest> namesEveryKey() {
     return Stream.of(
+            "AccessWeights",
             "Case",
             "Caution",
             "Conclusion",
@@ -61,6 +62,7 @@ class RuleLanguageDocumentTest {
             "Never",
             "Part",
             "Reading",
+            "SetUp",
             "Step",
             "Symptom")
         .map(section -> DynamicTest.dynamicTest(section, () -> assertNames(keys(section))));

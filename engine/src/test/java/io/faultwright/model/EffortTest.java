@@ -3,6 +3,7 @@ package io.faultwright.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.faultwright.source.Place;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,7 @@ class EffortTest {
                 minutes,
                 Condition.ALWAYS)
             .build();
-    return Effort.of(base.readings().get("r"));
+    return Effort.of(base.readings().get("r"), AccessWeights.USUAL);
   }
 
   @Test
@@ -30,6 +31,17 @@ class EffortTest {
     assertTrue(LOOK.compareTo(OPEN) < 0);
     assertTrue(OPEN.compareTo(GAUGE) < 0);
     assertTrue(Effort.NONE.compareTo(LOOK) < 0);
+  }
+
+  @Test
+  void weightsOfTheHandbookCount() {
+    AccessWeights weights =
+        new AccessWeights(
+            BigFraction.ONE, BigFraction.of(2), BigFraction.of(3), BigFraction.of(15, 2));
+    SetUp gauges =
+        new SetUp("g", new Place("", 1, 1, 1), "G", BigFraction.of(4), Access.REFRIGERANT_CIRCUIT);
+    assertEquals(BigFraction.of(30), Effort.of(gauges, weights).weighted());
+    assertEquals(BigFraction.of(4), Effort.of(gauges, weights).minutes());
   }
 
   @Test

@@ -174,7 +174,9 @@ public final class KnowledgeBaseBuilder {
             applies,
             new TreeSet<>(),
             derived,
-            Optional.empty()));
+            Optional.empty(),
+            Optional.empty(),
+            new TreeSet<>()));
     return this;
   }
 
@@ -258,6 +260,7 @@ public final class KnowledgeBaseBuilder {
         cases,
         new TreeMap<>(),
         new TreeMap<>(),
+        new TreeMap<>(),
         new TreeMap<>());
   }
 
@@ -274,7 +277,8 @@ public final class KnowledgeBaseBuilder {
         Optional.empty(),
         Optional.empty(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        AccessWeights.USUAL);
   }
 
   private static List<NamedValue> named(String... ids) {

@@ -75,6 +75,17 @@ public final class SymptomBuilder {
 
   public Symptom build() {
     return new Symptom(
-        id, NOWHERE, id, "", applies, recognise, first, rules, nevers, together, Optional.empty());
+        id,
+        NOWHERE,
+        id,
+        "",
+        applies,
+        recognise,
+        first,
+        rules,
+        nevers,
+        together,
+        Optional.empty(),
+        HazardOrder.LAST);
   }
 }

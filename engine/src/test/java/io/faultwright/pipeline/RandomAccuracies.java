@@ -40,7 +40,8 @@ final class RandomAccuracies {
         base.cases(),
         base.cautions(),
         base.parts(),
-        base.guides());
+        base.guides(),
+        base.setUps());
   }
 
   private Reading with(Reading reading) {
@@ -63,7 +64,9 @@ final class RandomAccuracies {
         reading.applies(),
         reading.normal(),
         reading.derived(),
-        reading.assumed());
+        reading.assumed(),
+        reading.setUp(),
+        reading.after());
   }
 
   private Optional<Accuracy> accuracy() {

@@ -4,18 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.model.Access;
+import io.faultwright.model.AccessWeights;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Case;
 import io.faultwright.model.Conclusion;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Domain;
 import io.faultwright.model.FaultPair;
+import io.faultwright.model.HazardOrder;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Model;
 import io.faultwright.model.NamedValue;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
+import io.faultwright.model.SetUp;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Decimals;
@@ -80,6 +83,33 @@ class ResolverTest {
         "For trained technicians. Local codes come first.", FREEZER.handbook().disclaimer());
     assertEquals(Optional.of("welcome"), FREEZER.handbook().start());
     assertEquals(2, FREEZER.handbook().notes().size());
+  }
+
+  @Test
+  void weightsOfTheHandbookBesideTheUsualOnes() {
+    AccessWeights weights = FREEZER.handbook().weights();
+    assertEquals(BigFraction.ONE, weights.of(Access.OUTSIDE));
+    assertEquals(number("2.5"), weights.of(Access.PANEL));
+    assertEquals(number("5"), weights.of(Access.LIVE_VOLTAGE));
+    assertEquals(number("5"), weights.of(Access.REFRIGERANT_CIRCUIT));
+  }
+
+  @Test
+  void setUpsAndWhatComesBefore() {
+    SetUp gauges = FREEZER.setUps().get("gauges-connected");
+    assertEquals(number("6"), gauges.minutes());
+    assertEquals(Access.REFRIGERANT_CIRCUIT, gauges.access());
+    assertEquals(Access.OUTSIDE, FREEZER.setUps().get("panel-open").access());
+    Reading pressure = FREEZER.readings().get("discharge-pressure-in-defrost");
+    assertEquals(Optional.of("gauges-connected"), pressure.setUp());
+    assertEquals(Set.of("ambient-temperature", "fan-running"), pressure.after());
+    assertEquals(Optional.empty(), FREEZER.readings().get("noise").setUp());
+  }
+
+  @Test
+  void hazardousChecksComeLastUnlessSaidOtherwise() {
+    assertEquals(HazardOrder.ANYWHERE, ICE.hazards());
+    assertEquals(HazardOrder.LAST, FREEZER.symptoms().get("room-too-warm").hazards());
   }
 
   @Test

@@ -1,6 +1,7 @@
 package io.faultwright.wording;
 
 import io.faultwright.model.Access;
+import io.faultwright.model.AccessWeights;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Equipment;
@@ -25,6 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A small knowledge base built by hand, so that wording is tested without reading YAML. */
@@ -59,6 +61,7 @@ public final class SampleBase {
         new TreeMap<>(),
         new TreeMap<>(),
         new TreeMap<>(),
+        new TreeMap<>(),
         new TreeMap<>());
   }
 
@@ -75,7 +78,8 @@ public final class SampleBase {
         Optional.empty(),
         Optional.empty(),
         List.of(),
-        units);
+        units,
+        AccessWeights.USUAL);
   }
 
   private static Equipment equipment() {
@@ -159,7 +163,9 @@ public final class SampleBase {
         Condition.ALWAYS,
         Sorted.set(List.of()),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        new TreeSet<>());
   }
 
   private static Fault fault(String id, String title) {

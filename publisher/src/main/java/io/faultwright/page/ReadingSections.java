@@ -5,6 +5,7 @@ import io.faultwright.model.Domain.Choice;
 import io.faultwright.model.Domain.Measured;
 import io.faultwright.model.NamedValue;
 import io.faultwright.model.Reading;
+import io.faultwright.model.SetUp;
 import io.faultwright.page.Target.Kind;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Refrigerant;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** How each reading is taken. */
 final class ReadingSections {
@@ -68,8 +71,22 @@ final class ReadingSections {
     reading.instrument().ifPresent(text -> facts.add(new Fact("With", text)));
     desk.words().accuracy(reading).ifPresent(text -> facts.add(new Fact("Accuracy", text)));
     facts.add(new Fact("Access", access(reading.access())));
+    reading.setUp().map(desk.kb().setUps()::get).map(this::setUp).ifPresent(facts::add);
     facts.add(new Fact("Takes", Decimals.show(reading.minutes()) + " min"));
+    if (!reading.after().isEmpty()) {
+      facts.add(new Fact("After", titles(reading.after())));
+    }
     return facts;
+  }
+
+  private Fact setUp(SetUp setUp) {
+    return new Fact("Set up once", setUp.title() + ", " + Decimals.show(setUp.minutes()) + " min");
+  }
+
+  private String titles(Set<String> readings) {
+    return readings.stream()
+        .map(id -> desk.kb().readings().get(id).title())
+        .collect(Collectors.joining(", "));
   }
 
   private List<Fact> measured(Reading reading, Measured measured) {

@@ -56,7 +56,8 @@ public final class Demos {
             as.base(),
             as.start(),
             as.notes(),
-            Optional.of(units));
+            Optional.of(units),
+            as.weights());
     return new KnowledgeBase(
         handbook,
         kb.equipment(),
@@ -68,7 +69,8 @@ public final class Demos {
         kb.cases(),
         kb.cautions(),
         kb.parts(),
-        kb.guides());
+        kb.guides(),
+        kb.setUps());
   }
 
   private static KnowledgeBase read(String name) {

@@ -1,6 +1,7 @@
 package io.faultwright.site;
 
 import io.faultwright.model.Access;
+import io.faultwright.model.AccessWeights;
 import io.faultwright.model.Accuracy;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Caution.Signal;
@@ -23,6 +24,7 @@ import io.faultwright.model.Domain;
 import io.faultwright.model.Fault;
 import io.faultwright.model.Guide;
 import io.faultwright.model.Handbook;
+import io.faultwright.model.HazardOrder;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.NamedValue;
@@ -41,6 +43,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -89,7 +92,8 @@ final class SampleBook {
         new TreeMap<>(),
         cautions(),
         parts(),
-        guides());
+        guides(),
+        new TreeMap<>());
   }
 
   private Place place() {
@@ -113,7 +117,8 @@ final class SampleBook {
         Optional.empty(),
         Optional.of("welcome"),
         List.of(t("Printed copies are not kept up to date.")),
-        Optional.empty());
+        Optional.empty(),
+        AccessWeights.USUAL);
   }
 
   private SortedMap<String, Reading> readings() {
@@ -181,7 +186,9 @@ final class SampleBook {
         id.equals("valve-voltage") ? test("defrost", "hot-gas") : Condition.ALWAYS,
         Sorted.set(List.<String>of()),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        new TreeSet<>());
   }
 
   private SortedMap<String, LimitsTable> limits() {
@@ -299,7 +306,8 @@ final class SampleBook {
         rules,
         nevers,
         Sorted.set(List.of()),
-        Optional.of("gauges"));
+        Optional.of("gauges"),
+        HazardOrder.LAST);
   }
 
   private Symptom roomTooWarm() {
@@ -316,7 +324,8 @@ final class SampleBook {
         rules,
         new TreeMap<>(),
         Sorted.set(List.of()),
-        Optional.empty());
+        Optional.empty(),
+        HazardOrder.LAST);
   }
 
   private void rule(

@@ -50,7 +50,8 @@ final class SampleChanges {
         kb.cases(),
         kb.cautions(),
         kb.parts(),
-        kb.guides());
+        kb.guides(),
+        kb.setUps());
   }
 
   private static Symptom withoutARule(Symptom symptom) {
@@ -67,7 +68,8 @@ final class SampleChanges {
         rules,
         symptom.nevers(),
         symptom.together(),
-        symptom.guide());
+        symptom.guide(),
+        symptom.hazards());
   }
 
   private static Fault withoutRemedy(Fault fault) {

@@ -220,6 +220,7 @@ class SiteTest {
         kb.cases(),
         kb.cautions(),
         kb.parts(),
-        guides);
+        guides,
+        kb.setUps());
   }
 }

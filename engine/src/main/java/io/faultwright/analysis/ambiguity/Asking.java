@@ -172,7 +172,7 @@ final class Asking {
 
   private Optional<Ask> ask(
       State state, List<Result> aim, Map.Entry<SortedSet<String>, String> of) {
-    Taking taking = takings.taking(of.getKey());
+    Taking taking = takings.taking(of.getKey(), state.taken());
     return ask(state, aim, of.getValue(), taking, parts(state, of.getKey()));
   }
 

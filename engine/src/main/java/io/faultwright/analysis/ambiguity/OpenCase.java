@@ -134,7 +134,8 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
         kb.cases(),
         kb.cautions(),
         kb.parts(),
-        kb.guides());
+        kb.guides(),
+        kb.setUps());
   }
 
   /**

@@ -4,6 +4,7 @@ import io.faultwright.ambiguity.Taking;
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.model.Effort;
+import io.faultwright.model.Efforts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
@@ -19,17 +20,30 @@ import java.util.TreeSet;
  * What is known of a situation once some readings are taken: their own classes, those of what is
  * computed from them alone, and the place against limits where all that the limits follow is known.
  * The machine is known by its nameplate. A value that is assumed unless it is given need not be
- * taken for the sake of others.
+ * taken for the sake of others. Readings that are asked before others come with them.
  */
 final class Takings {
   private final KnowledgeBase knowledge;
   private final Space space;
+  private final Efforts efforts;
   private final List<SortedSet<String>> needs = new ArrayList<>();
 
   Takings(Space space) {
     this.knowledge = space.knowledge();
     this.space = space;
-    space.axes().forEach(axis -> needs.add(needs(axis.subject())));
+    this.efforts = new Efforts(knowledge);
+    List<SortedSet<String>> told = space.axes().stream().map(a -> needs(a.subject())).toList();
+    SortedSet<String> asked = new TreeSet<>();
+    told.forEach(asked::addAll);
+    told.forEach(takes -> needs.add(withThoseBefore(takes, asked)));
+  }
+
+  /** Of the readings that are asked before, those that bear on the symptom. */
+  private SortedSet<String> withThoseBefore(SortedSet<String> takes, SortedSet<String> asked) {
+    SortedSet<String> all = new TreeSet<>(takes);
+    takes.forEach(reading -> all.addAll(knowledge.before(reading)));
+    all.retainAll(asked);
+    return all;
   }
 
   private SortedSet<String> needs(Axis.Subject subject) {
@@ -95,16 +109,18 @@ final class Takings {
     return whole;
   }
 
-  /** What it takes to take some readings. */
+  /** What it takes to take some readings, what has to be set up for them once included. */
   Effort effort(Collection<String> readings) {
-    return readings.stream()
-        .map(knowledge.readings()::get)
-        .map(Effort::of)
-        .reduce(Effort.NONE, Effort::plus);
+    return efforts.of(readings);
   }
 
   /** Some readings with what follows from them. */
   Taking taking(SortedSet<String> readings) {
+    return taking(readings, List.of());
+  }
+
+  /** As above, where others were taken before and their set-ups are done. */
+  Taking taking(SortedSet<String> readings, Collection<String> taken) {
     SortedSet<String> computed = new TreeSet<>();
     known(readings).stream()
         .mapToObj(axis -> space.axes().get(axis).subject())
@@ -113,6 +129,6 @@ final class Takings {
         .filter(reading -> reading.derived().isPresent())
         .map(Reading::id)
         .forEach(computed::add);
-    return new Taking(readings, computed, effort(readings));
+    return new Taking(readings, computed, efforts.of(readings, taken));
   }
 }

@@ -1,12 +1,16 @@
 package io.faultwright.analysis.change;
 
 import io.faultwright.change.Edit.Concern;
+import io.faultwright.model.Access;
+import io.faultwright.model.AccessWeights;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Handbook;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Model;
 import io.faultwright.model.NamedValue;
 import io.faultwright.model.Option;
+import io.faultwright.quantity.Decimals;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -50,7 +54,14 @@ final class EquipmentPassages {
         .text("base", handbook.base())
         .text("start", handbook.start())
         .text("notes", String.join("\n", handbook.notes()))
+        .text("access-weights", weights(handbook.weights()))
         .text("nameplate", kb.equipment().nameplate().map(Object::toString).orElse(""));
+  }
+
+  private static String weights(AccessWeights weights) {
+    return Arrays.stream(Access.values())
+        .map(access -> access.word() + " " + Decimals.show(weights.of(access)))
+        .collect(Collectors.joining("\n"));
   }
 
   private void option(Option option) {

@@ -98,7 +98,9 @@ public final class Joined {
         Condition.ALWAYS,
         new TreeSet<>(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        new TreeSet<>());
   }
 
   private KnowledgeBase knowledge(Equipment equipment, KnowledgeBase current) {
@@ -115,7 +117,8 @@ public final class Joined {
         new TreeMap<>(),
         current.cautions(),
         current.parts(),
-        new TreeMap<>());
+        new TreeMap<>(),
+        current.setUps());
   }
 
   /** Shared equipment, the readings and limits of both; no symptoms. */

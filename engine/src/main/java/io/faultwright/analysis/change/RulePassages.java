@@ -42,6 +42,7 @@ final class RulePassages {
         .rules("recognise", keys.of(symptom.recognise()), words.condition(symptom.recognise()))
         .rules("first", first(symptom, true), first(symptom, false))
         .rules("together", symptom.together().toString(), together(symptom))
+        .work("hazardous-checks", symptom.hazards().word())
         .text("title", symptom.title())
         .text("about", symptom.about())
         .text("guide", symptom.guide());

@@ -69,6 +69,8 @@ final class SharedNames {
         applies,
         like.normal(),
         derived,
-        like.assumed());
+        like.assumed(),
+        like.setUp(),
+        like.after());
   }
 }

@@ -102,7 +102,8 @@ final class Translation {
         rules,
         new TreeMap<>(),
         own.together(),
-        own.guide());
+        own.guide(),
+        own.hazards());
   }
 
   private Rule rule(Rule rule) {

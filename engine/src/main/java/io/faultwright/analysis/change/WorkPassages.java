@@ -7,6 +7,7 @@ import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.NamedValue;
 import io.faultwright.model.Reading;
+import io.faultwright.model.SetUp;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.wording.Wording;
 import java.util.Collection;
@@ -32,6 +33,7 @@ final class WorkPassages {
   void write() {
     kb.readings().values().forEach(this::reading);
     kb.faults().values().forEach(this::fault);
+    kb.setUps().values().forEach(this::setUp);
     kb.parts()
         .values()
         .forEach(
@@ -74,8 +76,18 @@ final class WorkPassages {
         .text("ask", reading.ask())
         .text("titles of values", domain.<String>match(measured -> "", WorkPassages::titles))
         .text("normal", String.join("\n", reading.normal()))
+        .work("set-up", reading.setUp())
+        .lines("after", reading.after())
         .text("minutes", Decimals.show(reading.minutes()))
         .text("guide", reading.guide());
+  }
+
+  private void setUp(SetUp setUp) {
+    passages
+        .thing(Concern.WORK, "set-up", setUp.id(), setUp.place())
+        .work("title", setUp.title())
+        .work("access", setUp.access().word())
+        .text("minutes", Decimals.show(setUp.minutes()));
   }
 
   /** What a reading is computed from; empty where it is observed. */

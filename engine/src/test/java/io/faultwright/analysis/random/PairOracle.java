@@ -2,8 +2,10 @@ package io.faultwright.analysis.random;
 
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.model.Access;
+import io.faultwright.model.AccessWeights;
 import io.faultwright.model.FaultPair;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.SetUp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -104,18 +106,29 @@ final class PairOracle {
   }
 
   private int minutes(Set<String> readings) {
-    return readings.stream()
-        .mapToInt(id -> knowledge.readings().get(id).minutes().intValue())
-        .sum();
+    return setUps(readings).stream().mapToInt(setUp -> setUp.minutes().intValue()).sum()
+        + readings.stream().mapToInt(id -> knowledge.readings().get(id).minutes().intValue()).sum();
   }
 
   private int weighted(Set<String> readings) {
+    AccessWeights weights = knowledge.handbook().weights();
+    return setUps(readings).stream()
+            .mapToInt(one -> one.minutes().intValue() * weights.of(one.access()).intValue())
+            .sum()
+        + readings.stream()
+            .mapToInt(
+                id ->
+                    knowledge.readings().get(id).minutes().intValue()
+                        * weights.of(knowledge.readings().get(id).access()).intValue())
+            .sum();
+  }
+
+  /** What is set up for readings, each once. */
+  private Set<SetUp> setUps(Set<String> readings) {
     return readings.stream()
-        .mapToInt(
-            id ->
-                knowledge.readings().get(id).minutes().intValue()
-                    * knowledge.readings().get(id).access().weight())
-        .sum();
+        .flatMap(id -> knowledge.readings().get(id).setUp().stream())
+        .map(knowledge.setUps()::get)
+        .collect(Collectors.toSet());
   }
 
   private SortedSet<String> needed() {

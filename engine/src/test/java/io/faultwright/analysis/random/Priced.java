@@ -4,6 +4,10 @@ import io.faultwright.model.Access;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
+import io.faultwright.model.SetUp;
+import io.faultwright.source.Place;
+import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,10 +17,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Priced {
   private Priced() {}
 
-  /** The same knowledge base with random minutes, access and frequencies. */
+  /** The same knowledge base with random minutes, access, set-ups and frequencies. */
   static KnowledgeBase of(KnowledgeBase base, Random random) {
     SortedMap<String, Reading> readings = new TreeMap<>();
-    base.readings().forEach((id, reading) -> readings.put(id, priced(reading, random)));
+    SortedMap<String, SetUp> setUps = setUps(random);
+    base.readings().forEach((id, reading) -> readings.put(id, priced(reading, setUps, random)));
     SortedMap<String, Fault> faults = new TreeMap<>();
     base.faults().forEach((id, fault) -> faults.put(id, frequent(fault, random)));
     return new KnowledgeBase(
@@ -30,17 +35,35 @@ final class Priced {
         base.cases(),
         base.cautions(),
         base.parts(),
-        base.guides());
+        base.guides(),
+        setUps);
   }
 
-  private static Reading priced(Reading of, Random random) {
+  private static SortedMap<String, SetUp> setUps(Random random) {
+    SortedMap<String, SetUp> setUps = new TreeMap<>();
+    for (String id : List.of("one", "other")) {
+      Access access = Access.values()[random.nextInt(Access.values().length)];
+      setUps.put(
+          id, new SetUp(id, new Place("", 1, 1, 1), id, BigFraction.of(random.nextInt(4)), access));
+    }
+    return setUps;
+  }
+
+  private static Reading priced(Reading of, SortedMap<String, SetUp> setUps, Random random) {
+    Access own = Access.values()[random.nextInt(Access.values().length)];
+    Optional<SetUp> setUp =
+        of.derived().isPresent()
+            ? Optional.empty()
+            : Optional.ofNullable(setUps.get(List.of("one", "other", "").get(random.nextInt(3))));
+    Access access =
+        setUp.map(SetUp::access).filter(graver -> graver.compareTo(own) > 0).orElse(own);
     return new Reading(
         of.id(),
         of.place(),
         of.title(),
         of.ask(),
         of.domain(),
-        Access.values()[random.nextInt(Access.values().length)],
+        access,
         BigFraction.of(random.nextInt(4)),
         of.how(),
         of.where(),
@@ -52,7 +75,9 @@ final class Priced {
         of.applies(),
         of.normal(),
         of.derived(),
-        of.assumed());
+        of.assumed(),
+        setUp.map(SetUp::id),
+        of.after());
   }
 
   private static Fault frequent(Fault of, Random random) {
