@@ -40,7 +40,14 @@ class LayersTest {
     arrows("release", "source", "model", "quantity");
     arrows("analysis.space", "source", "model", "quantity", "finding", "wording");
     for (String analysis :
-        List.of("completeness", "contradiction", "gap", "recognition", "redundancy", "referral")) {
+        List.of(
+            "chart",
+            "completeness",
+            "contradiction",
+            "gap",
+            "recognition",
+            "redundancy",
+            "referral")) {
       arrows("analysis." + analysis, "source", "model", "quantity", "finding", "analysis.space");
     }
     arrows(

@@ -1,5 +1,7 @@
 package io.faultwright.analysis;
 
+import io.faultwright.analysis.chart.ChartAnalysis;
+import io.faultwright.analysis.chart.ChartReport;
 import io.faultwright.analysis.completeness.CautionAnalysis;
 import io.faultwright.analysis.completeness.FaultAnalysis;
 import io.faultwright.analysis.completeness.UnusedReadingAnalysis;
@@ -16,10 +18,12 @@ import io.faultwright.analysis.redundancy.InsteadOfAnalysis;
 import io.faultwright.analysis.redundancy.RepeatedRuleAnalysis;
 import io.faultwright.analysis.redundancy.UnlistedValueAnalysis;
 import io.faultwright.analysis.referral.CircularReferralAnalysis;
+import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.OutOfTime;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
+import io.faultwright.model.Chart;
 import io.faultwright.model.KnowledgeBase;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -83,6 +87,15 @@ public final class Analyses {
       findings.addAll(GapAnalysis.foundInTime(symptom));
     }
     return new Looked(findings, open);
+  }
+
+  /**
+   * Everything found about one authored chart.
+   *
+   * @param deadline after which it throws {@link OutOfTime}
+   */
+  public static ChartReport of(KnowledgeBase knowledge, Chart chart, Deadline deadline) {
+    return ChartAnalysis.of(knowledge, chart, deadline);
   }
 
   /** Everything found about the knowledge base as a whole; cases have their own analysis. */

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param witness a concrete situation that shows it
  * @param region all such situations of this finding, an <i>and</i> of its tests
  * @param share how many distinguishable situations that is
+ * @param chart id of the authored chart it concerns; absent for most
  * @param replayed whether Drools agreed on the witness
  */
 public record Finding(
@@ -30,6 +31,7 @@ public record Finding(
     Optional<Situation> witness,
     List<RegionTest> region,
     Optional<Share> share,
+    Optional<String> chart,
     boolean replayed) {
   /** Errors first, then by kind, symptom, rules and message. */
   public static final Comparator<Finding> ORDER =
@@ -64,6 +66,7 @@ public record Finding(
         Optional.empty(),
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         false);
   }
 
@@ -79,18 +82,46 @@ public record Finding(
         witness,
         region,
         share,
+        chart,
+        replayed);
+  }
+
+  /** The same finding about an authored chart. */
+  public Finding onChart(String chartId) {
+    return new Finding(
+        kind,
+        symptom,
+        rules,
+        places,
+        message,
+        help,
+        witness,
+        region,
+        share,
+        Optional.of(chartId),
         replayed);
   }
 
   /** The same finding with the situation that shows it. */
   public Finding shownBy(Situation situation, List<RegionTest> box, Optional<Share> part) {
     return new Finding(
-        kind, symptom, rules, places, message, help, Optional.of(situation), box, part, replayed);
+        kind,
+        symptom,
+        rules,
+        places,
+        message,
+        help,
+        Optional.of(situation),
+        box,
+        part,
+        chart,
+        replayed);
   }
 
   /** The same finding after Drools agreed on its witness. */
   public Finding confirmed() {
-    return new Finding(kind, symptom, rules, places, message, help, witness, region, share, true);
+    return new Finding(
+        kind, symptom, rules, places, message, help, witness, region, share, chart, true);
   }
 
   private double shareOrZero() {

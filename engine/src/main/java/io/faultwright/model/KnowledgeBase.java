@@ -1,5 +1,6 @@
 package io.faultwright.model;
 
+import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -21,6 +22,7 @@ import java.util.TreeSet;
  * @param parts spare parts, by id
  * @param guides Markdown pages, by id
  * @param setUps what is done once before several readings, by id
+ * @param charts orders of work that a trainer wrote, by id
  */
 public record KnowledgeBase(
     Handbook handbook,
@@ -34,7 +36,8 @@ public record KnowledgeBase(
     SortedMap<String, Caution> cautions,
     SortedMap<String, Part> parts,
     SortedMap<String, Guide> guides,
-    SortedMap<String, SetUp> setUps) {
+    SortedMap<String, SetUp> setUps,
+    SortedMap<String, Chart> charts) {
   public KnowledgeBase {
     readings = Sorted.copy(readings);
     limits = Sorted.copy(limits);
@@ -46,6 +49,7 @@ public record KnowledgeBase(
     parts = Sorted.copy(parts);
     guides = Sorted.copy(guides);
     setUps = Sorted.copy(setUps);
+    charts = Sorted.copy(charts);
   }
 
   /** Ids of all readings that are asked before a reading, those before them included. */
@@ -63,13 +67,18 @@ public record KnowledgeBase(
     }
   }
 
+  /** The charts of a symptom, by id. */
+  public List<Chart> charts(String symptom) {
+    return charts.values().stream().filter(chart -> chart.symptom().equals(symptom)).toList();
+  }
+
   /** The same with one of its symptoms replaced by another of the same id. */
   public KnowledgeBase with(Symptom symptom) {
     SortedMap<String, Symptom> others = new TreeMap<>(symptoms);
     others.put(symptom.id(), symptom);
     return new KnowledgeBase(
         handbook, equipment, readings, limits, faults, others, nevers, cases, cautions, parts,
-        guides, setUps);
+        guides, setUps, charts);
   }
 
   /** The same with one of its limits tables replaced by another for the same reading. */
@@ -78,6 +87,6 @@ public record KnowledgeBase(
     others.put(table.reading(), table);
     return new KnowledgeBase(
         handbook, equipment, readings, others, faults, symptoms, nevers, cases, cautions, parts,
-        guides, setUps);
+        guides, setUps, charts);
   }
 }

@@ -64,6 +64,7 @@ public final class Pipeline {
         kb.handbook().title(),
         findings,
         symptoms.stream().map(SymptomCheck::summary).toList(),
+        symptoms.stream().flatMap(symptom -> symptom.charts().stream()).toList(),
         cases.passed(),
         cases.failed());
   }

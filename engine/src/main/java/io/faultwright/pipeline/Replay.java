@@ -18,10 +18,12 @@ import java.util.List;
 final class Replay {
   private final KnowledgeBase kb;
   private final Runner runner;
+  private final ChartReplay charts;
 
   Replay(KnowledgeBase kb, Runner runner) {
     this.kb = kb;
     this.runner = runner;
+    this.charts = new ChartReplay(kb, runner);
   }
 
   /**
@@ -58,6 +60,8 @@ final class Replay {
       case CIRCULAR_REFERRAL -> refers(run(finding, witness));
       case AMBIGUOUS_SYMPTOMS -> recognised(witness) > 1;
       case UNRECOGNISED_COMPLAINT -> recognised(witness) == 0;
+      case CHART_DIFFERS, CHART_ANSWER_MISSING, CHART_ANSWERS_OVERLAP, CHART_LOOP ->
+          charts.agrees(finding, witness);
       default -> true;
     };
   }

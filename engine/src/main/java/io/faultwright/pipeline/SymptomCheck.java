@@ -14,8 +14,10 @@ import io.faultwright.model.Answer;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
+import io.faultwright.report.ChartSummary;
 import io.faultwright.report.SymptomSummary;
 import io.faultwright.report.SymptomSummary.Proof;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
@@ -30,8 +32,9 @@ import java.util.stream.Collectors;
  *
  * @param findings what they found
  * @param summary what they proved
+ * @param charts what they proved about its authored charts
  */
-record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
+record SymptomCheck(List<Finding> findings, SymptomSummary summary, List<ChartSummary> charts) {
   /** Where nothing is possible, a proof would be about nothing. */
   private static final Set<FindingKind> UNANSWERED =
       EnumSet.of(FindingKind.GAP, FindingKind.LIMITS_MISSING, FindingKind.EMPTY_NEVER);
@@ -42,10 +45,23 @@ record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
   /** Looks at every possible situation of a symptom, as far as the time allows. */
   static SymptomCheck of(KnowledgeBase kb, Symptom symptom, Deadline deadline) {
     try {
-      return of(symptom, SymptomSpace.of(kb, symptom, deadline));
+      return of(symptom, SymptomSpace.of(kb, symptom, deadline))
+          .with(charts(kb, symptom, deadline));
     } catch (OutOfTime late) {
-      return notComputed(symptom);
+      return notComputed(kb, symptom);
     }
+  }
+
+  private static List<ChartCheck> charts(KnowledgeBase kb, Symptom symptom, Deadline deadline) {
+    return kb.charts(symptom.id()).stream()
+        .map(chart -> ChartCheck.of(kb, chart, deadline))
+        .toList();
+  }
+
+  private SymptomCheck with(List<ChartCheck> checks) {
+    List<Finding> all = new ArrayList<>(findings);
+    checks.forEach(check -> all.addAll(check.findings()));
+    return new SymptomCheck(all, summary, checks.stream().map(ChartCheck::summary).toList());
   }
 
   private static SymptomCheck of(Symptom symptom, SymptomSpace space) {
@@ -60,7 +76,7 @@ record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
             inTime(() -> GapAnalysis.share(space)),
             inTime(() -> ContradictionAnalysis.share(space)),
             inTime(() -> escalated(space)));
-    return new SymptomCheck(looked.findings(), summary);
+    return new SymptomCheck(looked.findings(), summary, List.of());
   }
 
   /** True and false where that is sure; absent where the time was not enough. */
@@ -79,7 +95,7 @@ record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
   }
 
   /** Time ran out before anything was known. */
-  static SymptomCheck notComputed(Symptom symptom) {
+  static SymptomCheck notComputed(KnowledgeBase kb, Symptom symptom) {
     SymptomSummary summary =
         new SymptomSummary(
             symptom.id(),
@@ -90,7 +106,8 @@ record SymptomCheck(List<Finding> findings, SymptomSummary summary) {
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
-    return new SymptomCheck(List.of(), summary);
+    return new SymptomCheck(List.of(), summary, List.of())
+        .with(kb.charts(symptom.id()).stream().map(ChartCheck::notComputed).toList());
   }
 
   private static boolean none(List<Finding> findings, Set<FindingKind> kinds) {

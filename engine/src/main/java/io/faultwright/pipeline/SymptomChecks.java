@@ -63,13 +63,12 @@ final class SymptomChecks {
     return check;
   }
 
-  private static SymptomCheck await(
-      Future<SymptomCheck> check, Symptom symptom, Deadline deadline) {
+  private SymptomCheck await(Future<SymptomCheck> check, Symptom symptom, Deadline deadline) {
     try {
       long left = Math.max(0, deadline.nanosLeft()) + GRACE.toNanos();
       return check.get(left, TimeUnit.NANOSECONDS);
     } catch (TimeoutException late) {
-      return SymptomCheck.notComputed(symptom);
+      return SymptomCheck.notComputed(kb, symptom);
     } catch (ExecutionException failed) {
       throw new IllegalStateException("checking `" + symptom.id() + "` failed", failed.getCause());
     } catch (InterruptedException stopped) {

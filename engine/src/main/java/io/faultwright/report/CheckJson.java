@@ -24,6 +24,7 @@ public final class CheckJson {
           json.writeStringField("handbook", report.handbook());
           findings(json, report.findings());
           symptoms(json, report.symptoms());
+          charts(json, report.charts());
           json.writeObjectFieldStart("cases");
           json.writeNumberField("passed", report.casesPassed());
           json.writeNumberField("failed", report.casesFailed());
@@ -49,6 +50,9 @@ public final class CheckJson {
     json.writeStringField("kind", finding.kind().slug());
     json.writeStringField("severity", Ink.word(finding.kind().severity()));
     Json.optional(json, "symptom", finding.symptom());
+    if (finding.chart().isPresent()) {
+      json.writeStringField("chart", finding.chart().get());
+    }
     Json.strings(json, "rules", finding.rules());
     Json.places(json, finding.places());
     json.writeStringField("message", finding.message());
@@ -104,6 +108,18 @@ public final class CheckJson {
       Json.share(json, "unanswered", symptom.unanswered());
       Json.share(json, "contradicted", symptom.contradicted());
       Json.share(json, "escalated", symptom.escalated());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void charts(JsonGenerator json, List<ChartSummary> charts) throws IOException {
+    json.writeArrayFieldStart("charts");
+    for (ChartSummary chart : charts) {
+      json.writeStartObject();
+      json.writeStringField("id", chart.id());
+      json.writeStringField("symptom", chart.symptom());
+      proved(json, "proved", chart.proved());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -11,6 +11,7 @@ import java.util.List;
  * @param handbook title of the handbook
  * @param findings errors first
  * @param symptoms what was proved, by id
+ * @param charts what was proved about authored charts, by id
  * @param casesPassed how many cases came out as expected
  * @param casesFailed how many did not
  */
@@ -18,11 +19,13 @@ public record CheckReport(
     String handbook,
     List<Finding> findings,
     List<SymptomSummary> symptoms,
+    List<ChartSummary> charts,
     int casesPassed,
     int casesFailed) {
   public CheckReport {
     findings = findings.stream().sorted(Finding.ORDER).toList();
     symptoms = symptoms.stream().sorted(Comparator.comparing(SymptomSummary::id)).toList();
+    charts = charts.stream().sorted(Comparator.comparing(ChartSummary::id)).toList();
   }
 
   public long errors() {
@@ -33,9 +36,10 @@ public record CheckReport(
     return count(Severity.WARNING);
   }
 
-  /** Whether every symptom was looked at to the end. */
+  /** Whether every symptom and every chart was looked at to the end. */
   public boolean complete() {
-    return symptoms.stream().allMatch(symptom -> symptom.proof() == SymptomSummary.Proof.EXACT);
+    return symptoms.stream().allMatch(symptom -> symptom.proof() == SymptomSummary.Proof.EXACT)
+        && charts.stream().allMatch(chart -> chart.proved().isPresent());
   }
 
   private long count(Severity severity) {

@@ -14,7 +14,11 @@ final class Summary {
   }
 
   String of(CheckReport report) {
-    return proof(report.symptoms()) + shares(report.symptoms()) + cases(report) + verdict(report);
+    return proof(report.symptoms())
+        + shares(report.symptoms())
+        + charts(report.charts())
+        + cases(report)
+        + verdict(report);
   }
 
   private static String proof(List<SymptomSummary> symptoms) {
@@ -56,6 +60,22 @@ final class Summary {
         .filter(part -> part.high() > 0)
         .map(part -> "  " + symptom.id() + ": " + words.replace("%s", Shares.words(part)) + "\n")
         .orElse("");
+  }
+
+  private static String charts(List<ChartSummary> charts) {
+    long proved = charts.stream().filter(chart -> chart.proved().orElse(false)).count();
+    String late =
+        charts.stream()
+            .filter(chart -> chart.proved().isEmpty())
+            .map(chart -> "  " + chart.id() + ": not computed\n")
+            .collect(Collectors.joining());
+    return charts.isEmpty()
+        ? ""
+        : Counts.of(charts.size(), "chart")
+            + ": "
+            + howMany(proved, charts.size())
+            + " proved to end as the rules say\n"
+            + late;
   }
 
   private static String cases(CheckReport report) {

@@ -56,7 +56,8 @@ final class ConclusionResolver {
     };
   }
 
-  private SortedSet<String> faults(String key, Fields fields) {
+  /** The faults that a key names, at least one. */
+  SortedSet<String> faults(String key, Fields fields) {
     boolean empty =
         fields
             .find(key)

@@ -73,6 +73,16 @@ final class ConditionResolver {
         .flatMap(found -> patterns.condition(found, written, written.place()));
   }
 
+  /** What a condition may be about; reports a name that is unknown. */
+  Optional<Subject> subject(Scalar name) {
+    return subjects.apply(name);
+  }
+
+  /** What is written about something known. */
+  Optional<Condition> pattern(Subject subject, Node written) {
+    return patterns.condition(subject, written, written.place());
+  }
+
   private Optional<List<Condition>> parts(Entry entry) {
     List<Condition> parts = readParts(entry);
     if (parts.isEmpty()) {

@@ -16,6 +16,8 @@ enum Kind {
   NEVER("never"),
   CASE("case"),
   RULE("rule"),
+  CHART("chart"),
+  STEP("step"),
   GUIDE("guide");
 
   private final String noun;

@@ -41,6 +41,7 @@ final class Outline {
     SECTIONS.put("symptoms", Kind.SYMPTOM);
     SECTIONS.put("never", Kind.NEVER);
     SECTIONS.put("cases", Kind.CASE);
+    SECTIONS.put("charts", Kind.CHART);
     EQUIPMENT_SECTIONS.put("families", Kind.FAMILY);
     EQUIPMENT_SECTIONS.put("options", Kind.OPTION);
     EQUIPMENT_SECTIONS.put("models", Kind.MODEL);

@@ -93,7 +93,8 @@ public final class Resolver {
         cautions,
         new PartResolver(context).resolveAll(),
         new GuideResolver(context).resolveAll(),
-        setUps);
+        setUps,
+        new ChartResolver(context, facts, situation, symptoms, known).resolveAll());
   }
 
   /** A symptom for which no published model and software is left would never be offered. */

@@ -193,6 +193,7 @@ class BrokenOnPurposeTest {
         FREEZERS.cautions(),
         FREEZERS.parts(),
         FREEZERS.guides(),
-        FREEZERS.setUps());
+        FREEZERS.setUps(),
+        FREEZERS.charts());
   }
 }

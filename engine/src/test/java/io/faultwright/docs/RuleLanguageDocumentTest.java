@@ -52,8 +52,10 @@ class RuleLanguageDocumentTest {
   Stream<DynamicTest> namesEveryKey() {
     return Stream.of(
             "AccessWeights",
+            "Branch",
             "Case",
             "Caution",
+            "Chart",
             "Conclusion",
             "Fault",
             "Handbook",

@@ -261,6 +261,7 @@ public final class KnowledgeBaseBuilder {
         new TreeMap<>(),
         new TreeMap<>(),
         new TreeMap<>(),
+        new TreeMap<>(),
         new TreeMap<>());
   }
 

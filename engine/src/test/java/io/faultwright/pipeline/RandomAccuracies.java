@@ -41,7 +41,8 @@ final class RandomAccuracies {
         base.cautions(),
         base.parts(),
         base.guides(),
-        base.setUps());
+        base.setUps(),
+        base.charts());
   }
 
   private Reading with(Reading reading) {

@@ -21,7 +21,8 @@ class CheckJsonTest {
   @Test
   void fieldsStandInTheOrderOfTheContract() throws Exception {
     JsonNode report = new ObjectMapper().readTree(written);
-    assertEquals(List.of("handbook", "findings", "symptoms", "cases", "summary"), names(report));
+    assertEquals(
+        List.of("handbook", "findings", "symptoms", "charts", "cases", "summary"), names(report));
     JsonNode finding = report.get("findings").get(0);
     assertEquals(
         List.of(

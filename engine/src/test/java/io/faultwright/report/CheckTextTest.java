@@ -16,7 +16,7 @@ class CheckTextTest {
 
   @Test
   void cleanReportSaysWhatWasProved() {
-    CheckReport clean = new CheckReport("Sample", List.of(), List.of(), 0, 0);
+    CheckReport clean = new CheckReport("Sample", List.of(), List.of(), List.of(), 0, 0);
     assertEquals("Sample\n\nno cases\nno errors, no warnings\n", text(clean, Ink.PLAIN));
   }
 
@@ -30,7 +30,8 @@ class CheckTextTest {
 
   @Test
   void textOfTheHandbookCannotSteerATerminal() {
-    CheckReport hostile = new CheckReport("\u001B[2Jgone\u202Etxt", List.of(), List.of(), 0, 0);
+    CheckReport hostile =
+        new CheckReport("\u001B[2Jgone\u202Etxt", List.of(), List.of(), List.of(), 0, 0);
     String text = text(hostile, Ink.PLAIN);
     assertFalse(text.contains("\u001B"));
     assertFalse(text.contains("\u202E"));

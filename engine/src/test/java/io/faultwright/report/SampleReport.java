@@ -61,6 +61,10 @@ final class SampleReport {
                 Optional.of(new Share(0.125, 0.125, true)),
                 Optional.of(new Share(0.01, 0.2, false)),
                 Optional.empty())),
+        List.of(
+            new ChartSummary("warm-by-hand", "room-warm", Optional.of(true)),
+            new ChartSummary("ice-by-hand", "ice-left", Optional.of(false)),
+            new ChartSummary("ice-late", "ice-left", Optional.empty())),
         80,
         1);
   }
@@ -98,6 +102,7 @@ final class SampleReport {
             "say which one counts with `instead-of`, or allow both with `together`",
             Optional.empty(),
             List.of(),
+            Optional.empty(),
             Optional.empty(),
             false);
     return finding.shownBy(

@@ -7,6 +7,7 @@ import io.faultwright.model.Access;
 import io.faultwright.model.AccessWeights;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Case;
+import io.faultwright.model.Chart;
 import io.faultwright.model.Conclusion;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Domain;
@@ -104,6 +105,33 @@ class ResolverTest {
     assertEquals(Optional.of("gauges-connected"), pressure.setUp());
     assertEquals(Set.of("ambient-temperature", "fan-running"), pressure.after());
     assertEquals(Optional.empty(), FREEZER.readings().get("noise").setUp());
+  }
+
+  @Test
+  void chartsOfTheTrainer() {
+    Chart chart = FREEZER.charts().get("ice-by-hand");
+    assertEquals("ice-left-after-defrost", chart.symptom());
+    assertEquals("all[family [fell], software [2.10, 3.0, 3.2]]", show(chart.applies()));
+    assertEquals("cooling", chart.start());
+    assertEquals(Set.of("cooling", "fan", "superheat", "build"), chart.steps().keySet());
+    assertEquals(
+        List.of(
+            "fan-running [no] -> End[answers=[OfFault[fault=coil-fouled], OfFault[fault=fan-dead]]]",
+            "fan-running [yes] -> Next[step=superheat]",
+            "fan-running cannot be taken -> End[answers=[OfEscalation[to=hotline]]]"),
+        branches(chart.steps().get("fan")));
+    assertEquals(
+        List.of(
+            "any[coil-superheat [BELOW], coil-superheat [30..)] -> Next[step=build]",
+            "not(coil-superheat [WITHIN]) -> End[answers=[OfEscalation[to=hotline]]]"),
+        branches(chart.steps().get("superheat")));
+    assertEquals(11, chart.steps().get("cooling").branches().get(0).place().line());
+  }
+
+  private static List<String> branches(Chart.Step step) {
+    return step.branches().stream()
+        .map(branch -> show(branch.when()) + " -> " + branch.target())
+        .toList();
   }
 
   @Test

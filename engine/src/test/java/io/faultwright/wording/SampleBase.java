@@ -62,6 +62,7 @@ public final class SampleBase {
         new TreeMap<>(),
         new TreeMap<>(),
         new TreeMap<>(),
+        new TreeMap<>(),
         new TreeMap<>());
   }
 

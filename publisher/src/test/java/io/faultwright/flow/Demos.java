@@ -70,7 +70,8 @@ public final class Demos {
         kb.cautions(),
         kb.parts(),
         kb.guides(),
-        kb.setUps());
+        kb.setUps(),
+        kb.charts());
   }
 
   private static KnowledgeBase read(String name) {

@@ -93,6 +93,7 @@ final class SampleBook {
         cautions(),
         parts(),
         guides(),
+        new TreeMap<>(),
         new TreeMap<>());
   }
 

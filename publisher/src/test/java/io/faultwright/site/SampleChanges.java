@@ -51,7 +51,8 @@ final class SampleChanges {
         kb.cautions(),
         kb.parts(),
         kb.guides(),
-        kb.setUps());
+        kb.setUps(),
+        kb.charts());
   }
 
   private static Symptom withoutARule(Symptom symptom) {

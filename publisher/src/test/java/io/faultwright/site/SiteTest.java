@@ -221,6 +221,7 @@ class SiteTest {
         kb.cautions(),
         kb.parts(),
         guides,
-        kb.setUps());
+        kb.setUps(),
+        kb.charts());
   }
 }

@@ -135,7 +135,8 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
         kb.cautions(),
         kb.parts(),
         kb.guides(),
-        kb.setUps());
+        kb.setUps(),
+        kb.charts());
   }
 
   /**

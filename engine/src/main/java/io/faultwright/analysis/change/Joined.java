@@ -118,7 +118,8 @@ public final class Joined {
         current.cautions(),
         current.parts(),
         new TreeMap<>(),
-        current.setUps());
+        current.setUps(),
+        current.charts());
   }
 
   /** Shared equipment, the readings and limits of both; no symptoms. */

@@ -1,6 +1,8 @@
 package io.faultwright.analysis.change;
 
 import io.faultwright.change.Edit.Concern;
+import io.faultwright.model.Chart;
+import io.faultwright.model.Condition;
 import io.faultwright.model.Derived;
 import io.faultwright.model.Domain;
 import io.faultwright.model.Fault;
@@ -9,11 +11,13 @@ import io.faultwright.model.NamedValue;
 import io.faultwright.model.Reading;
 import io.faultwright.model.SetUp;
 import io.faultwright.quantity.Decimals;
+import io.faultwright.wording.RuleText;
 import io.faultwright.wording.Wording;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The parts of readings, faults, spare parts and cautions. */
@@ -42,6 +46,7 @@ final class WorkPassages {
                     .thing(Concern.WORK, "part", part.id(), part.place())
                     .work("title", part.title())
                     .work("number", part.number()));
+    kb.charts().values().forEach(this::chart);
     kb.cautions()
         .values()
         .forEach(
@@ -88,6 +93,34 @@ final class WorkPassages {
         .work("title", setUp.title())
         .work("access", setUp.access().word())
         .text("minutes", Decimals.show(setUp.minutes()));
+  }
+
+  private void chart(Chart chart) {
+    passages
+        .thing(Concern.WORK, "chart", chart.id(), chart.place())
+        .text("title", chart.title())
+        .work("symptom", chart.symptom())
+        .put(Concern.WORK, "applies", keys.of(chart.applies()), words.condition(chart.applies()))
+        .work("start", chart.start())
+        .put(Concern.WORK, "steps", steps(chart, keys::of), steps(chart, words::condition));
+  }
+
+  private static String steps(Chart chart, Function<Condition, String> text) {
+    return chart.steps().values().stream()
+        .flatMap(
+            step ->
+                step.branches().stream()
+                    .map(
+                        branch ->
+                            step.id() + ": " + text.apply(branch.when()) + target(branch.target())))
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String target(Chart.Target target) {
+    return " → "
+        + target.match(
+            Chart.Next::step,
+            end -> end.answers().stream().map(RuleText::answer).collect(Collectors.joining(", ")));
   }
 
   /** What a reading is computed from; empty where it is observed. */

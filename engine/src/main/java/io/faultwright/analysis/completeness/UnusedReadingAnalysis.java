@@ -23,6 +23,9 @@ public final class UnusedReadingAnalysis {
         .flatMap(UnusedReadingAnalysis::conditions)
         .flatMap(Condition::tests)
         .forEach(test -> used.add(test.subject()));
+    knowledge.charts().values().stream()
+        .flatMap(chart -> chart.steps().values().stream())
+        .forEach(step -> used.add(step.check()));
     knowledge.limits().values().stream()
         .filter(table -> used.contains(table.reading()))
         .forEach(table -> used.addAll(table.drivers()));

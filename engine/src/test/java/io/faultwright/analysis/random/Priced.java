@@ -36,7 +36,8 @@ final class Priced {
         base.cautions(),
         base.parts(),
         base.guides(),
-        setUps);
+        setUps,
+        base.charts());
   }
 
   private static SortedMap<String, SetUp> setUps(Random random) {

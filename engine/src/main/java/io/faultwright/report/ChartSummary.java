@@ -1,0 +1,13 @@
+package io.faultwright.report;
+
+import java.util.Optional;
+
+/**
+ * What was proved about one authored chart.
+ *
+ * @param id id of the chart
+ * @param symptom id of the symptom it works
+ * @param proved whether every possible situation ends at what the rules say; absent where not
+ *     computed
+ */
+public record ChartSummary(String id, String symptom, Optional<Boolean> proved) {}
