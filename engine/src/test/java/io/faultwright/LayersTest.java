@@ -90,6 +90,7 @@ class LayersTest {
         "analysis.mutation");
     arrows("analysis.tolerance", "source", "model", "quantity", "analysis.space");
     arrows("analysis.outcome", "model", "analysis.space");
+    arrows("analysis.order", "model", "sequence", "analysis.space", "analysis.outcome");
     arrows("ambiguity", "model", "finding");
     arrows(
         "analysis.ambiguity",

@@ -17,9 +17,14 @@ import java.util.List;
  */
 final class Bound {
   private final Moves moves;
+  private final double space;
 
-  Bound(Moves moves) {
+  /**
+   * @param space what every check in the order counts for
+   */
+  Bound(Moves moves, double space) {
     this.moves = moves;
+    this.space = space;
   }
 
   /** A check as the bound sees it. */
@@ -43,7 +48,17 @@ final class Bound {
       return Double.POSITIVE_INFINITY;
     }
     Offer[] offers = offers(state, splits);
-    return Math.max(mixture(facts, offers), code(facts, splits, offers)) * (1 - Order.ROUNDING);
+    double paid = Math.max(mixture(facts, offers), code(facts, splits, offers));
+    return (paid + space(facts, splits)) * (1 - Order.ROUNDING);
+  }
+
+  /** A tree with so many ends has a check for every few of them. */
+  private double space(Facts facts, List<Split> splits) {
+    return space == 0 ? 0 : space * Math.ceil((facts.results().length - 1.0) / (most(splits) - 1));
+  }
+
+  private static int most(List<Split> splits) {
+    return splits.stream().mapToInt(split -> split.parts().length).max().orElse(2);
   }
 
   private Offer[] offers(State state, List<Split> splits) {
@@ -83,7 +98,6 @@ final class Bound {
 
   private static double code(Facts facts, List<Split> splits, Offer[] offers) {
     double cheapest = Arrays.stream(offers).mapToDouble(Offer::price).min().orElse(0);
-    int answers = splits.stream().mapToInt(split -> split.parts().length).max().orElse(2);
-    return cheapest == 0 ? 0 : cheapest * Bits.huffman(facts.results(), answers);
+    return cheapest == 0 ? 0 : cheapest * Bits.huffman(facts.results(), most(splits));
   }
 }

@@ -15,10 +15,15 @@ import java.util.OptionalInt;
  */
 final class Greedy {
   private final Moves moves;
+  private final double space;
   private final Map<State, Choice> known = new HashMap<>();
 
-  Greedy(Moves moves) {
+  /**
+   * @param space what every check in the order counts for
+   */
+  Greedy(Moves moves, double space) {
     this.moves = moves;
+    this.space = space;
   }
 
   /**
@@ -65,7 +70,7 @@ final class Greedy {
   }
 
   private Choice follow(State state, Split split) {
-    double cost = moves.price(state, split.check()) * moves.facts(state).likelihood();
+    double cost = moves.price(state, split.check()) * moves.facts(state).likelihood() + space;
     for (int part : split.parts()) {
       cost += choice(moves.after(state, split.check(), part)).cost();
     }

@@ -10,10 +10,15 @@ import java.util.function.ToDoubleFunction;
 /** What may be asked where, what it costs there, and where it leads. */
 final class Moves {
   private final Problem problem;
+  private final long most;
   private final Map<Integer, Facts> facts = new HashMap<>();
 
-  Moves(Problem problem) {
+  /**
+   * @param most sets that may be looked into
+   */
+  Moves(Problem problem, long most) {
     this.problem = problem;
+    this.most = most;
   }
 
   State start() {
@@ -27,6 +32,9 @@ final class Moves {
   private Facts facts(int set) {
     Facts known = facts.get(set);
     if (known == null) {
+      if (facts.size() >= most) {
+        throw new TooManySets();
+      }
       known = Facts.of(problem, set);
       facts.put(set, known);
     }

@@ -11,22 +11,35 @@ import java.util.OptionalInt;
 
 /** Finds orders of checks. */
 public final class Orders {
-  private final Search search;
   private final Moves moves;
+  private final Search search;
   private final Map<State, Costed> known = new HashMap<>();
 
-  private Orders(Problem problem) {
-    this.search = new Search(problem);
-    this.moves = search.moves();
+  private Orders(Moves moves, Search search) {
+    this.moves = moves;
+    this.search = search;
   }
 
   /** A step with what it costs from there on, times likelihood. */
   private record Costed(Step step, double minutes, double weighted) {}
 
-  /** The cheapest order, or the cheapest found before patience ended. */
+  /**
+   * The cheapest order, or the cheapest found before patience ended. Where checks take space, what
+   * no order is below is said without it.
+   *
+   * @throws TooManySets where there is none within what may be looked into
+   */
   public static Order cheapest(Problem problem, Patience patience) {
-    Orders orders = new Orders(problem);
-    return orders.order(orders.search.run(patience));
+    Moves moves = new Moves(problem, patience.most());
+    Search cheapest = new Search(moves, 0);
+    double least = cheapest.run(patience, patience.effort()).least();
+    if (problem.space() == 0) {
+      return new Orders(moves, cheapest).order(least);
+    }
+    double likelihood = moves.facts(moves.start()).likelihood();
+    Search smaller = new Search(moves, problem.space() * likelihood);
+    smaller.run(patience, moves.effort() + patience.effort());
+    return new Orders(moves, smaller).order(least);
   }
 
   /** The order that always asks what tells most for its price; at once, not the cheapest. */
@@ -34,15 +47,16 @@ public final class Orders {
     return cheapest(problem, Patience.of(0));
   }
 
-  private Order order(Node start) {
-    Costed costed = costed(start.state);
-    double likelihood = moves.facts(start.state).likelihood();
+  private Order order(double least) {
+    State start = moves.start();
+    Costed costed = costed(start);
+    double likelihood = moves.facts(start).likelihood();
     double total = likelihood == 0 ? 1 : likelihood;
     return new Order(
         costed.step,
         costed.minutes / total,
         costed.weighted / total,
-        Math.min(start.least(), costed.weighted) / total,
+        Math.min(least, costed.weighted) / total,
         moves.effort());
   }
 
@@ -87,6 +101,6 @@ public final class Orders {
       minutes += then.minutes;
       weighted += then.weighted;
     }
-    return new Costed(new Step.Ask(state.set(), check, next), minutes, weighted);
+    return new Costed(new Step.Ask(state.set(), check, next, weighted), minutes, weighted);
   }
 }

@@ -15,14 +15,19 @@ import java.util.Map;
  */
 final class Search {
   private final Moves moves;
+  private final double space;
   private final Bound bound;
   private final Greedy greedy;
   private final Map<State, Node> nodes = new HashMap<>();
 
-  Search(Problem problem) {
-    this.moves = new Moves(problem);
-    this.bound = new Bound(moves);
-    this.greedy = new Greedy(moves);
+  /**
+   * @param space what every check in the order counts for, times the likelihood of everything
+   */
+  Search(Moves moves, double space) {
+    this.moves = moves;
+    this.space = space;
+    this.bound = new Bound(moves, space);
+    this.greedy = new Greedy(moves, space);
   }
 
   /** A state between its bounds. */
@@ -113,7 +118,7 @@ final class Search {
   /**
    * A check with what it leads to.
    *
-   * @param price of the check, times likelihood
+   * @param price of the check, times likelihood, and its space
    */
   record Way(int check, double price, List<Node> next) {
     double least() {
@@ -134,7 +139,7 @@ final class Search {
   }
 
   private Way way(State state, Split split) {
-    double price = moves.price(state, split.check()) * moves.facts(state).likelihood();
+    double price = moves.price(state, split.check()) * moves.facts(state).likelihood() + space;
     List<Node> next = new ArrayList<>();
     for (int part : split.parts()) {
       next.add(node(moves.after(state, split.check(), part)));
@@ -151,20 +156,20 @@ final class Search {
     return node;
   }
 
-  Moves moves() {
-    return moves;
-  }
-
   Greedy greedy() {
     return greedy;
   }
 
-  /** The start, with bounds as close as patience allows. */
-  Node run(Patience patience) {
+  /**
+   * The start, with bounds as close as patience allows.
+   *
+   * @param effort sets looked into, by this search and those before it
+   */
+  Node run(Patience patience, long effort) {
     Node start = node(moves.start());
     while (!start.isSettled()
         && start.most() - start.least() > patience.gap() * start.most()
-        && moves.effort() < patience.effort()
+        && moves.effort() < effort
         && !patience.over().getAsBoolean()) {
       follow(start);
     }

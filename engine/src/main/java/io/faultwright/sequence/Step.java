@@ -16,8 +16,9 @@ public sealed interface Step {
    * @param set the situations that are left
    * @param check position of the check
    * @param next what to do then, for each part that the answers leave, in their order
+   * @param weighted what it costs from here on, times the likelihood of the set
    */
-  record Ask(int set, int check, List<Step> next) implements Step {
+  record Ask(int set, int check, List<Step> next, double weighted) implements Step {
     public Ask {
       next = List.copyOf(next);
     }

@@ -26,7 +26,10 @@ public final class OrderPace {
           Orders.cheapest(
               problem,
               new Patience(
-                  Long.MAX_VALUE, 0, () -> System.nanoTime() - start > seconds * 1_000_000_000L));
+                  Long.MAX_VALUE,
+                  0,
+                  () -> System.nanoTime() - start > seconds * 1_000_000_000L,
+                  Long.MAX_VALUE));
       double took = (System.nanoTime() - start) / 1e9;
       System.out.println(
           String.format(

@@ -1,5 +1,6 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.order.Question;
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Space;

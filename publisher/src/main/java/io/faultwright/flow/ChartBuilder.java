@@ -1,13 +1,15 @@
 package io.faultwright.flow;
 
-import io.faultwright.analysis.outcome.Results;
-import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.analysis.order.CheckOrder;
+import io.faultwright.analysis.order.Decisions;
+import io.faultwright.analysis.order.Decisions.Arm;
+import io.faultwright.analysis.order.Decisions.Asked;
+import io.faultwright.analysis.order.Decisions.Told;
+import io.faultwright.analysis.order.ScopedOrder;
+import io.faultwright.analysis.order.ScopedOrders;
+import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.SymptomSpace;
-import io.faultwright.flow.Decisions.Arm;
-import io.faultwright.flow.Decisions.Asked;
-import io.faultwright.flow.Decisions.Told;
-import io.faultwright.flow.Order.Priority;
-import io.faultwright.model.Condition;
+import io.faultwright.model.Build;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.wording.Wording;
@@ -20,15 +22,13 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Derives the flowchart of a symptom from its rules. It is sound: every situation that can happen
- * has exactly one path, which ends at what the rules say in that situation.
+ * Derives the flowcharts of a symptom from its rules, one for each group of equipment on which they
+ * differ. A chart is sound: every situation that can happen on its equipment has exactly one path,
+ * which ends at what the rules say in that situation.
  */
 public final class ChartBuilder {
-  /** How much larger a chart may be for asking what is easiest to reach first. */
-  private static final double TOLERATED = 1.25;
-
   private final Symptom symptom;
-  private final Wording wording;
+  private final String scope;
   private final AnswerWords answers;
   private final CheckWords checks;
   private final OutcomeWords outcomes;
@@ -37,41 +37,46 @@ public final class ChartBuilder {
   private final List<Edge> edges = new ArrayList<>();
   private final Map<Integer, String> ids = new HashMap<>();
 
-  private ChartBuilder(SymptomSpace space, Decisions decisions) {
+  private ChartBuilder(SymptomSpace space, Wording wording, String scope, Decisions decisions) {
     KnowledgeBase knowledge = space.space().knowledge();
     this.symptom = space.symptom();
-    this.wording = Wording.published(knowledge);
+    this.scope = scope;
     this.answers = new AnswerWords(space.space(), wording);
     this.checks = new CheckWords(knowledge, wording);
     this.outcomes = new OutcomeWords(knowledge, symptom, wording);
     this.decisions = decisions;
   }
 
-  /** The chart of a symptom. */
-  public static Flowchart build(KnowledgeBase knowledge, Symptom symptom) {
-    return build(SymptomSpace.of(knowledge, symptom));
+  /** The charts of a symptom, in a fixed order, at least one. */
+  public static List<ScopedChart> charts(KnowledgeBase knowledge, Symptom symptom) {
+    return charts(SymptomSpace.of(knowledge, symptom));
   }
 
-  /** The chart of a symptom whose space is known already. */
-  public static Flowchart build(SymptomSpace space) {
-    return plan(space)
-        .map(plan -> new ChartBuilder(space, plan.decisions()).chart(plan.root()))
-        .orElseGet(() -> new ChartBuilder(space, new Decisions()).unworkable());
+  /** The charts of a symptom on some equipment, whose space is known already. */
+  public static List<ScopedChart> charts(SymptomSpace space) {
+    List<ScopedOrder> orders = ScopedOrders.of(space);
+    return orders.isEmpty()
+        ? List.of(chart(space, new ScopedOrder(equipment(space), 0, Optional.empty())))
+        : orders.stream().map(order -> chart(space, order)).toList();
   }
 
-  /** The plan that asks the easiest first, unless another is much smaller; empty for neither. */
-  static Optional<Plan> plan(SymptomSpace space) {
-    if (space.possible() == Diagrams.NONE) {
-      return Optional.empty();
-    }
-    Optional<Plan> easy = plan(space, Priority.ACCESS);
-    Optional<Plan> small = plan(space, Priority.COMPACTNESS);
-    int least = small.map(Plan::size).orElse(Integer.MAX_VALUE);
-    return easy.filter(plan -> plan.size() <= TOLERATED * least).or(() -> small);
+  private static List<Build> equipment(SymptomSpace space) {
+    return space.space().axes().get(0).cells().stream()
+        .flatMap(cell -> ((Cell.Builds) cell).builds().stream())
+        .sorted()
+        .toList();
   }
 
-  static Optional<Plan> plan(SymptomSpace space, Priority priority) {
-    return Plan.of(space, Results.of(space), new Order(space, Questions.of(space), priority));
+  private static ScopedChart chart(SymptomSpace space, ScopedOrder order) {
+    KnowledgeBase knowledge = space.space().knowledge();
+    Wording wording = Wording.published(knowledge);
+    boolean everything = order.builds().size() == knowledge.equipment().builds().size();
+    String scope = everything ? "" : Words.upperFirst(wording.builds(order.builds()));
+    Decisions decisions = order.checks().map(CheckOrder::decisions).orElseGet(Decisions::new);
+    ChartBuilder builder = new ChartBuilder(space, wording, scope, decisions);
+    Flowchart chart =
+        order.checks().map(checks -> builder.chart(checks.root())).orElseGet(builder::unworkable);
+    return new ScopedChart(order.builds(), scope, chart);
   }
 
   private Flowchart chart(int root) {
@@ -81,8 +86,6 @@ public final class ChartBuilder {
   }
 
   private Node.Start start() {
-    String scope =
-        symptom.applies().equals(Condition.ALWAYS) ? "" : wording.condition(symptom.applies());
     Node.Start start = new Node.Start("start", symptom.title(), scope);
     nodes.put(start.id(), start);
     return start;

@@ -4,12 +4,16 @@ import io.faultwright.adequacy.Criterion;
 import io.faultwright.adequacy.Goal;
 import io.faultwright.adequacy.GoalStatus;
 import io.faultwright.analysis.coverage.Sighting;
+import io.faultwright.analysis.order.CheckOrder;
+import io.faultwright.analysis.order.Decisions.Arm;
+import io.faultwright.analysis.order.Decisions.Asked;
+import io.faultwright.analysis.order.Question;
+import io.faultwright.analysis.order.ScopedOrder;
+import io.faultwright.analysis.order.ScopedOrders;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
-import io.faultwright.flow.Decisions.Arm;
-import io.faultwright.flow.Decisions.Asked;
 import io.faultwright.model.Build;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
@@ -27,13 +31,15 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Walks recorded cases along the chart of a symptom: which of its answers do they give? A case goes
- * as far as what it says is enough to answer.
+ * Walks recorded cases along the charts of a symptom: which of their answers do they give? A case
+ * goes as far as what it says is enough to answer, on the chart for its machine.
  */
 public final class ChartWalk {
   private final KnowledgeBase kb;
   private final SymptomSpace space;
-  private final Plan plan;
+  private final ScopedOrder scope;
+  private final CheckOrder chart;
+  private final String scopeWords;
   private final AnswerWords answers;
   private final CheckWords checks;
   private final Map<Line, SortedSet<Build>> given = new HashMap<>();
@@ -41,18 +47,20 @@ public final class ChartWalk {
   /** An answer at a place of the chart: the number of the decision, and which of its arms. */
   private record Line(int decision, int arm) {}
 
-  private ChartWalk(SymptomSpace space, Plan plan) {
+  private ChartWalk(SymptomSpace space, ScopedOrder scope, CheckOrder chart, boolean alone) {
     this.kb = space.space().knowledge();
     this.space = space;
-    this.plan = plan;
+    this.scope = scope;
+    this.chart = chart;
     Wording wording = Wording.published(kb);
+    this.scopeWords = alone ? "" : ", on the chart for " + wording.builds(scope.builds());
     this.answers = new AnswerWords(space.space(), wording);
     this.checks = new CheckWords(kb, wording);
   }
 
   /**
-   * Every answer on a symptom's chart, in the order of the chart; none where its chart is too large
-   * to be drawn.
+   * Every answer on a symptom's charts, in their order; none where a chart is too large to be
+   * drawn.
    *
    * @param cases of this symptom or of others, which are passed over
    * @param deadline after which this throws {@link io.faultwright.analysis.space.OutOfTime}
@@ -60,9 +68,14 @@ public final class ChartWalk {
   public static List<GoalStatus> goals(
       KnowledgeBase kb, Symptom symptom, List<Sighting> cases, Deadline deadline) {
     SymptomSpace space = SymptomSpace.of(kb, symptom, deadline);
-    return ChartBuilder.plan(space)
-        .map(plan -> new ChartWalk(space, plan).goals(cases))
-        .orElse(List.of());
+    List<ScopedOrder> scopes = ScopedOrders.of(space);
+    return scopes.stream()
+        .flatMap(
+            scope ->
+                scope.checks().stream()
+                    .map(chart -> new ChartWalk(space, scope, chart, scopes.size() == 1)))
+        .flatMap(walk -> walk.goals(cases).stream())
+        .toList();
   }
 
   private List<GoalStatus> goals(List<Sighting> cases) {
@@ -71,15 +84,16 @@ public final class ChartWalk {
         .forEach(this::walk);
     Map<Line, SortedSet<Build>> possible = possible();
     List<GoalStatus> goals = new ArrayList<>();
-    list(plan.root(), possible, new TreeMap<>(), new TreeSet<>(), goals);
+    list(chart.root(), possible, new TreeMap<>(), new TreeSet<>(), goals);
     return goals;
   }
 
   private void walk(Sighting one) {
     GivenAnswers said = new GivenAnswers(space.space(), one.observed());
     SortedSet<Build> builds = builds(said.equipment());
-    int number = plan.root();
-    while (plan.decisions().get(number) instanceof Asked asked) {
+    int number = chart.root();
+    while (scope.builds().containsAll(builds)
+        && chart.decisions().get(number) instanceof Asked asked) {
       Optional<Integer> arm = arm(asked, said.cells(asked.question()));
       if (arm.isEmpty()) {
         return;
@@ -104,11 +118,11 @@ public final class ChartWalk {
   /** On which builds each answer can be given. */
   private Map<Line, SortedSet<Build>> possible() {
     Diagrams diagrams = space.space().diagrams();
-    int[] reached = new int[plan.root() + 1];
-    reached[plan.root()] = space.possible();
+    int[] reached = new int[chart.root() + 1];
+    reached[chart.root()] = scope.situations();
     Map<Line, SortedSet<Build>> possible = new HashMap<>();
-    for (int number = plan.root(); number >= 0; number--) {
-      if (plan.decisions().get(number) instanceof Asked asked) {
+    for (int number = chart.root(); number >= 0; number--) {
+      if (chart.decisions().get(number) instanceof Asked asked) {
         for (int i = 0; i < asked.arms().size(); i++) {
           Arm arm = asked.arms().get(i);
           int part = part(reached[number], asked.question(), arm);
@@ -146,7 +160,7 @@ public final class ChartWalk {
       Map<String, Integer> places,
       SortedSet<Integer> seen,
       List<GoalStatus> goals) {
-    if (!(plan.decisions().get(number) instanceof Asked asked) || !seen.add(number)) {
+    if (!(chart.decisions().get(number) instanceof Asked asked) || !seen.add(number)) {
       return;
     }
     String question = checks.check("", asked.question()).question();
@@ -169,7 +183,8 @@ public final class ChartWalk {
             + question
             + "` answered `"
             + answers.words(asked.question(), asked.arms().get(line.arm()).options())
-            + (place > 1 ? "`, where the chart asks it for time " + place : "`");
+            + (place > 1 ? "`, where the chart asks it for time " + place : "`")
+            + scopeWords;
     Goal goal =
         new Goal(
             Criterion.CHART,

@@ -1,5 +1,6 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.order.Question;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Equipment;
@@ -112,7 +113,7 @@ final class CheckWords {
 
   /** A single fact by its value alone, where that is clear. */
   private String builds(Condition builds) {
-    List<Condition.Test> tests = Questions.tests(builds).toList();
+    List<Condition.Test> tests = builds.tests().toList();
     boolean clear = tests.size() == 1 && !tests.get(0).subject().equals(Equipment.SOFTWARE);
     return clear
         ? wording.pattern(tests.get(0).subject(), tests.get(0).pattern())

@@ -1,6 +1,7 @@
 package io.faultwright.flow;
 
 import io.faultwright.analysis.judge.Observed;
+import io.faultwright.analysis.order.Question;
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Space;

@@ -19,9 +19,9 @@ final class ChartFigures {
 
   private static final double FOOT = 36;
 
-  private final SortedMap<String, List<String>> charts;
+  private final SortedMap<String, List<ChartSheet>> charts;
 
-  ChartFigures(SortedMap<String, List<String>> charts) {
+  ChartFigures(SortedMap<String, List<ChartSheet>> charts) {
     this.charts = charts;
   }
 
@@ -47,28 +47,33 @@ final class ChartFigures {
 
   private List<ChartFigure> figures(
       Symptom symptom, Links links, BiFunction<Drawing, ChartFigure, ChartFigure> setting) {
-    List<Drawing> drawings =
-        charts.getOrDefault(symptom.id(), List.of()).stream().map(Drawing::of).toList();
-    return IntStream.rangeClosed(1, drawings.size())
+    List<ChartSheet> sheets = charts.getOrDefault(symptom.id(), List.of());
+    return IntStream.rangeClosed(1, sheets.size())
         .mapToObj(
             number -> {
-              Drawing drawing = drawings.get(number - 1);
-              return setting.apply(drawing, bare(symptom, links, drawing, number, drawings.size()));
+              ChartSheet sheet = sheets.get(number - 1);
+              Drawing drawing = Drawing.of(sheet.svg());
+              return setting.apply(drawing, bare(symptom, links, sheet, drawing.wide(), number));
             })
         .toList();
   }
 
   private static ChartFigure bare(
-      Symptom symptom, Links links, Drawing drawing, int number, int count) {
-    String title = symptom.title() + ", chart";
+      Symptom symptom, Links links, ChartSheet sheet, boolean wide, int number) {
     return new ChartFigure(
         new Target(Kind.SYMPTOM, symptom.id()).anchor() + "-chart-" + number,
-        count == 1 ? title : title + " " + number + " of " + count,
+        title(symptom, sheet),
         number,
         links.file(SitePaths.chart(symptom.id(), number)),
         Html.NONE,
         List.of(),
-        drawing.wide());
+        wide);
+  }
+
+  private static String title(Symptom symptom, ChartSheet sheet) {
+    String scope = sheet.scope().isEmpty() ? "" : " for " + sheet.scope();
+    String page = sheet.count() == 1 ? "" : ", " + sheet.number() + " of " + sheet.count();
+    return symptom.title() + ", chart" + scope + page;
   }
 
   /** The scale at which a drawing fills its sheet. */

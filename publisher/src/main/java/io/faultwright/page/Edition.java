@@ -8,7 +8,7 @@ import java.util.SortedMap;
 /**
  * What a handbook is made of besides the knowledge base.
  *
- * @param charts drawings of each symptom, in order, as standalone SVG files
+ * @param charts pages of the charts of each symptom, in order
  * @param findings what the checking found, printed in drafts
  * @param pictures pictures that guides may show, by path in the {@code guides} folder
  * @param draft whether it may not be worked by yet
@@ -16,7 +16,7 @@ import java.util.SortedMap;
  * @param since the earlier revision whose differences are told, if any
  */
 public record Edition(
-    SortedMap<String, List<String>> charts,
+    SortedMap<String, List<ChartSheet>> charts,
     List<Finding> findings,
     SortedMap<String, byte[]> pictures,
     boolean draft,

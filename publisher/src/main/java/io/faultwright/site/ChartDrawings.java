@@ -2,14 +2,17 @@ package io.faultwright.site;
 
 import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Imprint;
+import io.faultwright.flow.ScopedChart;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
+import io.faultwright.page.ChartSheet;
 import io.faultwright.render.svg.ChartSvg;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Draws the charts of every symptom as standalone SVG files. */
 public final class ChartDrawings {
@@ -24,16 +27,22 @@ public final class ChartDrawings {
     this.layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
   }
 
-  /** The pages of each symptom's chart, in order, by the symptom's id. */
-  public SortedMap<String, List<String>> all() {
-    SortedMap<String, List<String>> charts = new TreeMap<>();
+  /** The pages of each symptom's charts, in order, by the symptom's id. */
+  public SortedMap<String, List<ChartSheet>> all() {
+    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
     kb.symptoms().forEach((id, symptom) -> charts.put(id, of(symptom)));
     return charts;
   }
 
-  private List<String> of(Symptom symptom) {
-    return layout.pages(ChartBuilder.build(kb, symptom)).stream()
-        .map(ChartSvg::standalone)
-        .toList();
+  private List<ChartSheet> of(Symptom symptom) {
+    return ChartBuilder.charts(kb, symptom).stream().flatMap(this::sheets).toList();
+  }
+
+  private Stream<ChartSheet> sheets(ScopedChart chart) {
+    return layout.pages(chart.chart()).stream()
+        .map(
+            page ->
+                new ChartSheet(
+                    ChartSvg.standalone(page), chart.scope(), page.number(), page.count()));
   }
 }

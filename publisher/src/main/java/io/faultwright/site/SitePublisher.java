@@ -9,6 +9,7 @@ import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
 import io.faultwright.page.Book;
 import io.faultwright.page.BookPages;
+import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
 import io.faultwright.page.Page;
 import io.faultwright.page.SitePages;
@@ -31,12 +32,12 @@ public final class SitePublisher {
   /**
    * Publishes.
    *
-   * @param charts drawings of each symptom, in order, as standalone SVG files
+   * @param charts pages of the charts of each symptom, in order
    * @param to the folder; it is replaced
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
   public Summary publish(
-      KnowledgeBase kb, SortedMap<String, List<String>> charts, Options options, Path to)
+      KnowledgeBase kb, SortedMap<String, List<ChartSheet>> charts, Options options, Path to)
       throws IOException {
     Edition edition =
         new Edition(
@@ -69,7 +70,7 @@ public final class SitePublisher {
     return new PdfPrinter().print(new BookHtml().print(book, options.paper()), book.date());
   }
 
-  private static int count(SortedMap<String, List<String>> charts) {
+  private static int count(SortedMap<String, List<ChartSheet>> charts) {
     return charts.values().stream().mapToInt(List::size).sum();
   }
 
@@ -80,7 +81,7 @@ public final class SitePublisher {
     for (Page page : pages) {
       sink.write(page.path(), utf8(html.print(page)));
     }
-    for (Map.Entry<String, List<String>> symptom : edition.charts().entrySet()) {
+    for (Map.Entry<String, List<ChartSheet>> symptom : edition.charts().entrySet()) {
       writeCharts(sink, symptom.getKey(), symptom.getValue());
     }
     for (Map.Entry<String, byte[]> picture : options.pictures().entrySet()) {
@@ -92,10 +93,10 @@ public final class SitePublisher {
     writeStyle(sink);
   }
 
-  private static void writeCharts(Sink sink, String symptom, List<String> drawings)
+  private static void writeCharts(Sink sink, String symptom, List<ChartSheet> drawings)
       throws IOException {
     for (int i = 0; i < drawings.size(); i++) {
-      sink.write(SitePaths.chart(symptom, i + 1), utf8(drawings.get(i)));
+      sink.write(SitePaths.chart(symptom, i + 1), utf8(drawings.get(i).svg()));
     }
   }
 

@@ -2,6 +2,8 @@ package io.faultwright.flow;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.faultwright.analysis.order.Question;
+import io.faultwright.analysis.order.Questions;
 import io.faultwright.analysis.outcome.Results;
 import io.faultwright.analysis.outcome.Separation;
 import io.faultwright.analysis.space.SymptomSpace;
@@ -65,7 +67,8 @@ class ContactLensesTest {
       """;
 
   private final KnowledgeBase knowledge = Demos.of(YAML);
-  private final Flowchart chart = ChartBuilder.build(knowledge, knowledge.symptoms().get("lenses"));
+  private final Flowchart chart =
+      ChartBuilder.charts(knowledge, knowledge.symptoms().get("lenses")).get(0).chart();
 
   @Test
   void everyRowOfTheTableEndsAtItsClass() {

@@ -18,7 +18,10 @@ class ShownUnitsTest {
 
   private static List<String> answers(KnowledgeBase knowledge) {
     return knowledge.symptoms().values().stream()
-        .flatMap(symptom -> ChartBuilder.build(knowledge, symptom).edges().stream())
+        .flatMap(
+            symptom ->
+                ChartBuilder.charts(knowledge, symptom).stream()
+                    .flatMap(one -> one.chart().edges().stream()))
         .map(Edge::answer)
         .distinct()
         .toList();

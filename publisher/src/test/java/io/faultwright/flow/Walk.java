@@ -4,41 +4,44 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.faultwright.analysis.order.CheckOrder;
+import io.faultwright.analysis.order.Decisions.Arm;
+import io.faultwright.analysis.order.Decisions.Asked;
+import io.faultwright.analysis.order.Decisions.Told;
+import io.faultwright.analysis.order.Question;
+import io.faultwright.analysis.order.ScopedOrder;
 import io.faultwright.analysis.outcome.Result;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
-import io.faultwright.flow.Decisions.Arm;
-import io.faultwright.flow.Decisions.Asked;
-import io.faultwright.flow.Decisions.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 
 /** Follows every path of a plan with the exact set of situations that take it. */
 final class Walk {
-  private final Plan plan;
+  private final CheckOrder plan;
   private final Diagrams diagrams;
   private final List<Integer> ends = new ArrayList<>();
 
-  private Walk(SymptomSpace symptom, Plan plan) {
+  private Walk(SymptomSpace symptom, CheckOrder plan) {
     this.plan = plan;
     this.diagrams = symptom.space().diagrams();
   }
 
   /**
-   * Checks that the paths divide the possible situations.
+   * Checks that the paths of a chart divide the situations it is for.
    *
    * @param end told of every path: the situations that take it and the result on its end
    */
-  static void every(SymptomSpace symptom, Plan plan, BiConsumer<Integer, Result> end) {
-    Walk walk = new Walk(symptom, plan);
-    walk.follow(plan.root(), symptom.possible(), end);
+  static void every(SymptomSpace symptom, ScopedOrder scope, BiConsumer<Integer, Result> end) {
+    Walk walk = new Walk(symptom, scope.checks().orElseThrow());
+    walk.follow(walk.plan.root(), scope.situations(), end);
     int covered = Diagrams.NONE;
     for (int situations : walk.ends) {
       assertEquals(Diagrams.NONE, walk.diagrams.and(covered, situations), "two paths at once");
       covered = walk.diagrams.or(covered, situations);
     }
-    assertEquals(symptom.possible(), covered, "situations without a path");
+    assertEquals(scope.situations(), covered, "situations without a path");
   }
 
   private void follow(int number, int situations, BiConsumer<Integer, Result> end) {

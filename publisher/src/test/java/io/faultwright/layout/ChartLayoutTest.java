@@ -40,11 +40,12 @@ class ChartLayoutTest {
         .flatMap(
             knowledge ->
                 knowledge.symptoms().values().stream()
+                    .flatMap(symptom -> ChartBuilder.charts(knowledge, symptom).stream())
                     .map(
-                        symptom ->
+                        one ->
                             Arguments.of(
-                                symptom.id(),
-                                ChartBuilder.build(knowledge, symptom),
+                                one.chart().symptom() + " " + one.scope(),
+                                one.chart(),
                                 Imprint.of(knowledge.handbook(), true))));
   }
 

@@ -1,12 +1,12 @@
 package io.faultwright.analysis.ambiguity;
 
 import io.faultwright.ambiguity.Taking;
+import io.faultwright.analysis.outcome.Needs;
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.model.Effort;
 import io.faultwright.model.Efforts;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -32,7 +32,7 @@ final class Takings {
     this.knowledge = space.knowledge();
     this.space = space;
     this.efforts = new Efforts(knowledge);
-    List<SortedSet<String>> told = space.axes().stream().map(a -> needs(a.subject())).toList();
+    List<SortedSet<String>> told = new Needs(space).all();
     SortedSet<String> asked = new TreeSet<>();
     told.forEach(asked::addAll);
     told.forEach(takes -> needs.add(withThoseBefore(takes, asked)));
@@ -44,38 +44,6 @@ final class Takings {
     takes.forEach(reading -> all.addAll(knowledge.before(reading)));
     all.retainAll(asked);
     return all;
-  }
-
-  private SortedSet<String> needs(Axis.Subject subject) {
-    SortedSet<String> observed = new TreeSet<>();
-    if (subject instanceof Axis.OfReading of) {
-      observed.addAll(observed(of.reading()));
-    } else if (subject instanceof Axis.OfSide of) {
-      observed.addAll(againstLimits(of.reading()));
-    }
-    return observed;
-  }
-
-  private SortedSet<String> againstLimits(String reading) {
-    LimitsTable table = knowledge.limits().get(reading);
-    SortedSet<String> all = observed(reading);
-    table.drivers().stream().filter(this::isNotAssumed).forEach(id -> all.addAll(observed(id)));
-    return all;
-  }
-
-  /** What has to be observed to know a reading. */
-  private SortedSet<String> observed(String reading) {
-    SortedSet<String> operands = knowledge.readings().get(reading).operands();
-    SortedSet<String> observed = new TreeSet<>();
-    if (operands.isEmpty()) {
-      observed.add(reading);
-    }
-    operands.stream().filter(this::isNotAssumed).forEach(id -> observed.addAll(observed(id)));
-    return observed;
-  }
-
-  private boolean isNotAssumed(String reading) {
-    return knowledge.readings().get(reading).assumed().isEmpty();
   }
 
   /** The readings to take before one knows the cell of an axis. */

@@ -41,6 +41,14 @@ public final class Separation {
     return sum(likelihoods(situations, results));
   }
 
+  /** For each result that is possible in some situations, how likely it is there. */
+  public double[] present(int situations, List<Result> results) {
+    return results.stream()
+        .filter(result -> diagrams.and(situations, result.situations()) != Diagrams.NONE)
+        .mapToDouble(result -> likelihood(situations, result))
+        .toArray();
+  }
+
   private double[] likelihoods(int situations, List<Result> results) {
     return results.stream().mapToDouble(result -> likelihood(situations, result)).toArray();
   }

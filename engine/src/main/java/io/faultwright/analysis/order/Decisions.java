@@ -1,4 +1,4 @@
-package io.faultwright.flow;
+package io.faultwright.analysis.order;
 
 import io.faultwright.analysis.outcome.Result;
 import java.util.ArrayList;
@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.Map;
 
 /** Checks and results of a chart, equal ones only once; each is known by its number. */
-final class Decisions {
+public final class Decisions {
   private final List<Decision> all = new ArrayList<>();
   private final Map<Decision, Integer> numbers = new HashMap<>();
 
   /** A check or a result. */
-  sealed interface Decision {}
+  public sealed interface Decision {}
 
   /** The end of a path. */
-  record Told(Result result) implements Decision {}
+  public record Told(Result result) implements Decision {}
 
   /**
    * A question with what follows from its answers.
@@ -24,8 +24,8 @@ final class Decisions {
    * @param question what is asked
    * @param arms in the order of the answers; at least two
    */
-  record Asked(Question question, List<Arm> arms) implements Decision {
-    Asked {
+  public record Asked(Question question, List<Arm> arms) implements Decision {
+    public Asked {
       arms = List.copyOf(arms);
     }
   }
@@ -36,7 +36,7 @@ final class Decisions {
    * @param options which of the question's options
    * @param next number of the decision
    */
-  record Arm(BitSet options, int next) {}
+  public record Arm(BitSet options, int next) {}
 
   int told(Result result) {
     return intern(new Told(result));
@@ -47,11 +47,11 @@ final class Decisions {
     return arms.size() == 1 ? arms.get(0).next() : intern(new Asked(question, arms));
   }
 
-  int count() {
+  public int count() {
     return all.size();
   }
 
-  Decision get(int number) {
+  public Decision get(int number) {
     return all.get(number);
   }
 

@@ -1,4 +1,4 @@
-package io.faultwright.flow;
+package io.faultwright.analysis.order;
 
 import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Cell;
@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Everything that the rules of a symptom ask about. */
-final class Questions {
+public final class Questions {
   private final KnowledgeBase knowledge;
   private final SymptomSpace symptom;
   private final List<Axis> axes;
@@ -30,7 +30,7 @@ final class Questions {
   }
 
   /** The questions, in a fixed order. */
-  static List<Question> of(SymptomSpace symptom) {
+  public static List<Question> of(SymptomSpace symptom) {
     Questions questions = new Questions(symptom);
     return Stream.concat(questions.onEquipment(), questions.onReadings())
         .filter(question -> question.options().size() > 1)
@@ -38,21 +38,12 @@ final class Questions {
   }
 
   /** Every condition of a symptom. */
-  static Stream<Condition> conditions(Symptom symptom) {
+  private static Stream<Condition> conditions(Symptom symptom) {
     return Stream.of(
             Stream.of(symptom.recognise()),
             symptom.first().stream().map(Symptom.First::when),
             symptom.rules().values().stream().map(Rule::when))
         .flatMap(conditions -> conditions);
-  }
-
-  /** The single tests of a condition. */
-  static Stream<Condition.Test> tests(Condition condition) {
-    return condition.match(
-        all -> all.parts().stream().flatMap(Questions::tests),
-        any -> any.parts().stream().flatMap(Questions::tests),
-        not -> tests(not.part()),
-        Stream::of);
   }
 
   private Stream<Question> onEquipment() {
@@ -73,7 +64,7 @@ final class Questions {
   private List<BitSet> classes(String attribute) {
     List<Condition.Test> tests =
         conditions(symptom.symptom())
-            .flatMap(Questions::tests)
+            .flatMap(Condition::tests)
             .filter(test -> test.subject().equals(attribute))
             .toList();
     Map<List<Boolean>, BitSet> classes = new LinkedHashMap<>();

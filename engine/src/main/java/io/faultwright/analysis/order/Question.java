@@ -1,4 +1,4 @@
-package io.faultwright.flow;
+package io.faultwright.analysis.order;
 
 import io.faultwright.model.Access;
 import java.util.BitSet;
@@ -17,7 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param access what has to be opened or touched
  * @param minutes how long it takes
  */
-record Question(
+public record Question(
     String subject,
     boolean limits,
     boolean takingOnly,
@@ -31,12 +31,12 @@ record Question(
           .thenComparing(Question::subject)
           .thenComparing(Question::limits);
 
-  Question {
+  public Question {
     options = List.copyOf(options);
   }
 
   /** The cells of some options together. */
-  BitSet cells(BitSet chosen) {
+  public BitSet cells(BitSet chosen) {
     BitSet cells = new BitSet();
     chosen.stream().forEach(option -> cells.or(options.get(option)));
     return cells;

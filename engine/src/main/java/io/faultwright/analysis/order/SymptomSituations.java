@@ -1,0 +1,122 @@
+package io.faultwright.analysis.order;
+
+import io.faultwright.analysis.outcome.Result;
+import io.faultwright.analysis.outcome.Separation;
+import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Symptom;
+import io.faultwright.sequence.Situations;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The situations of a symptom, as its questions divide them; a set is a diagram. */
+final class SymptomSituations implements Situations {
+  private final Diagrams diagrams;
+  private final List<Result> results;
+  private final List<Question> questions;
+  private final Separation separation;
+  private final int all;
+  private final List<Precondition> preconditions = new ArrayList<>();
+  private final List<int[]> answers = new ArrayList<>();
+  private final Map<Integer, double[]> likelihoods = new HashMap<>();
+
+  /**
+   * @param all the situations in question
+   */
+  SymptomSituations(SymptomSpace symptom, List<Result> results, List<Question> questions, int all) {
+    this.diagrams = symptom.space().diagrams();
+    this.results = results;
+    this.questions = questions;
+    this.separation = new Separation(symptom.space());
+    this.all = all;
+    questions.forEach(question -> answers.add(answers(question)));
+    List<Symptom.First> firsts = symptom.symptom().first();
+    for (int i = 0; i < firsts.size(); i++) {
+      preconditions.add(
+          new Precondition(symptom.referrals().get(i), about(firsts.get(i).when(), questions)));
+    }
+  }
+
+  /**
+   * Something that must be right before the symptom is worked.
+   *
+   * @param failing the possible situations in which it is wrong
+   * @param questions what asks about it
+   */
+  private record Precondition(int failing, BitSet questions) {}
+
+  private static BitSet about(Condition condition, List<Question> questions) {
+    Set<String> subjects =
+        condition.tests().map(Condition.Test::subject).collect(Collectors.toSet());
+    BitSet about = new BitSet();
+    for (int i = 0; i < questions.size(); i++) {
+      about.set(i, subjects.contains(questions.get(i).subject()));
+    }
+    return about;
+  }
+
+  private int[] answers(Question question) {
+    return question.options().stream()
+        .mapToInt(option -> diagrams.literal(question.axis(), option))
+        .toArray();
+  }
+
+  @Override
+  public int all() {
+    return all;
+  }
+
+  @Override
+  public double[] results(int set) {
+    double[] known = likelihoods.get(set);
+    if (known == null) {
+      known = separation.present(set, results);
+      likelihoods.put(set, known);
+    }
+    return known;
+  }
+
+  @Override
+  public int[] parts(int set, int check) {
+    int[] parts = new int[answers.get(check).length];
+    int count = 0;
+    for (int answer : answers.get(check)) {
+      int part = diagrams.and(set, answer);
+      if (part != Diagrams.NONE) {
+        parts[count++] = part;
+      }
+    }
+    return java.util.Arrays.copyOf(parts, count);
+  }
+
+  @Override
+  public BitSet first(int set) {
+    for (Precondition precondition : preconditions) {
+      int failing = diagrams.and(set, precondition.failing);
+      if (failing != Diagrams.NONE && failing != set) {
+        BitSet dividing = (BitSet) precondition.questions.clone();
+        dividing.stream()
+            .filter(check -> parts(set, check).length < 2)
+            .boxed()
+            .collect(Collectors.toCollection(HashSet::new))
+            .forEach(dividing::clear);
+        if (!dividing.isEmpty()) {
+          return dividing;
+        }
+      }
+    }
+    return new BitSet();
+  }
+
+  /** The part of a set that gives some answers to a question. */
+  int part(int set, Question question, int option) {
+    return diagrams.and(set, answers.get(questions.indexOf(question))[option]);
+  }
+}
