@@ -3,10 +3,7 @@ package io.faultwright.layout;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -20,12 +17,6 @@ public final class ChartLayout {
 
   /** Text sizes tried for a single page, largest first; the small print is half a point less. */
   private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, PAGED);
-
-  /**
-   * Shares of a full page up to which pages are filled with the tops of branches; the first that
-   * needs the fewest pages is taken.
-   */
-  private static final List<Double> FILLS = List.of(0.5, 0.7, 0.9);
 
   /** Most nodes that are tried on a single page. */
   private static final int MOST_ON_ONE = 16;
@@ -57,11 +48,7 @@ public final class ChartLayout {
 
   private List<ChartPage> several(Flowchart chart, List<Tree> trees) {
     Printer printer = printer(PAGED, chart);
-    List<List<Part>> pages =
-        FILLS.stream()
-            .map(fill -> packed(chart, trees, printer, fill))
-            .min(Comparator.comparing(List::size))
-            .orElseThrow();
+    List<List<Part>> pages = new PageBreaks(chart.start().id(), trees, printer).pages();
     Numbering numbering = new Numbering(pages);
     List<List<Part>> numbered =
         pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
@@ -77,16 +64,6 @@ public final class ChartLayout {
     return IntStream.range(0, parts.size())
         .mapToObj(i -> printer.printOnLargerPaper(parts.get(i), i + 1, parts.size()))
         .toList();
-  }
-
-  private static List<List<Part>> packed(
-      Flowchart chart, List<Tree> trees, Printer printer, double fill) {
-    Growth growth = new Growth(printer::fits, fill * Part.FULL);
-    Map<String, Part> parts = new LinkedHashMap<>();
-    trees.stream()
-        .flatMap(tree -> growth.parts(tree).stream())
-        .forEach(part -> parts.putIfAbsent(part.id(), part));
-    return new Packing(printer).pages(chart.start().id(), parts);
   }
 
   /** All pages at one text size, if they fit. */

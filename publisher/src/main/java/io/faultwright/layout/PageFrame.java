@@ -2,6 +2,7 @@ package io.faultwright.layout;
 
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Node;
+import io.faultwright.flow.Warning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,19 +25,25 @@ final class PageFrame {
   private final Node.Start start;
   private final Box frame;
   private final Figure cautions;
+  private final Box room;
 
-  /** The frame on a sheet of a size, for the parts of a page. */
-  PageFrame(Imprint imprint, Node.Start start, List<Part> parts, int width, int height) {
+  /** The frame on a sheet of a size, with the cautions of its parts. */
+  PageFrame(Imprint imprint, Node.Start start, List<Warning> warnings, int width, int height) {
     this.imprint = imprint;
     this.start = start;
     this.frame = new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
     this.cautions =
-        CautionPanel.of(parts, frame.width() - 2 * PADDING)
+        CautionPanel.of(warnings, frame.width() - 2 * PADDING)
             .shifted(frame.x() + PADDING, frame.y() + headHeight() + PADDING);
+    this.room = measured();
   }
 
   /** Where the chart may stand. */
   Box room() {
+    return room;
+  }
+
+  private Box measured() {
     double top = frame.y() + headHeight() + cautionsHeight() + GAP;
     double bottom = frame.bottom() - footHeight() - GAP;
     return new Box(frame.x() + GAP, top, frame.width() - 2 * GAP, bottom - top);
