@@ -2,6 +2,7 @@ package io.faultwright.layout;
 
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
+import io.faultwright.flow.Node;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,33 +31,56 @@ public final class ChartLayout {
     this.paper = paper;
   }
 
-  /** The pages of a chart, in order. */
+  /** The pages of a chart that stands on paper only, in order. */
   public List<ChartPage> pages(Flowchart chart) {
-    Unfolding unfolding = new Unfolding(chart);
-    Optional<ChartPage> single =
-        unfolding.size() <= MOST_ON_ONE ? single(chart, unfolding.whole()) : Optional.empty();
-    return single.map(List::of).orElseGet(() -> several(chart, unfolding.parts()));
+    return pages(chart, Optional.empty());
   }
 
-  private Optional<ChartPage> single(Flowchart chart, Tree tree) {
-    List<Part> parts = List.of(Part.of(tree));
-    return SIZES.stream()
-        .map(size -> printer(size, chart).print(parts, 1, 1))
-        .flatMap(Optional::stream)
-        .findFirst();
+  /** The pages of a chart, in order, with the address of its page online. */
+  public List<ChartPage> pages(Flowchart chart, Optional<String> address) {
+    return new Run(chart.start(), address).pages(new Unfolding(chart));
   }
 
-  private List<ChartPage> several(Flowchart chart, List<Tree> trees) {
-    Printer printer = printer(PAGED, chart);
-    List<List<Part>> pages = new PageBreaks(chart.start().id(), trees, printer).pages();
-    Numbering numbering = new Numbering(pages);
-    List<List<Part>> numbered =
-        pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
-    return SIZES.stream()
-        .map(size -> print(printer(size, chart), numbered))
-        .flatMap(Optional::stream)
-        .findFirst()
-        .orElseGet(() -> printOnLargerPaper(printer, numbered));
+  /** The layout of one chart. */
+  private final class Run {
+    private final Node.Start start;
+    private final Optional<String> address;
+
+    Run(Node.Start start, Optional<String> address) {
+      this.start = start;
+      this.address = address;
+    }
+
+    List<ChartPage> pages(Unfolding unfolding) {
+      Optional<ChartPage> single =
+          unfolding.size() <= MOST_ON_ONE ? single(unfolding.whole()) : Optional.empty();
+      return single.map(List::of).orElseGet(() -> several(unfolding.parts()));
+    }
+
+    private Optional<ChartPage> single(Tree tree) {
+      List<Part> parts = List.of(Part.of(tree));
+      return SIZES.stream()
+          .map(size -> printer(size).print(parts, 1, 1))
+          .flatMap(Optional::stream)
+          .findFirst();
+    }
+
+    private List<ChartPage> several(List<Tree> trees) {
+      Printer printer = printer(PAGED);
+      List<List<Part>> pages = new PageBreaks(start.id(), trees, printer).pages();
+      Numbering numbering = new Numbering(pages);
+      List<List<Part>> numbered =
+          pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
+      return SIZES.stream()
+          .map(size -> print(printer(size), numbered))
+          .flatMap(Optional::stream)
+          .findFirst()
+          .orElseGet(() -> printOnLargerPaper(printer, numbered));
+    }
+
+    private Printer printer(double size) {
+      return new Printer(size, paper, imprint, start, address);
+    }
   }
 
   /** For texts so long that one check fills more than a page. */
@@ -77,9 +101,5 @@ public final class ChartLayout {
       pages.add(printed.get());
     }
     return Optional.of(pages);
-  }
-
-  private Printer printer(double size, Flowchart chart) {
-    return new Printer(size, paper, imprint, chart.start());
   }
 }

@@ -19,15 +19,17 @@ final class Printer {
   private final Paper paper;
   private final Imprint imprint;
   private final Node.Start start;
+  private final Optional<String> address;
   private final Map<Sized, PageFrame> frames = new HashMap<>();
 
   /** A printer of one chart at one text size. */
-  Printer(double size, Paper paper, Imprint imprint, Node.Start start) {
+  Printer(double size, Paper paper, Imprint imprint, Node.Start start, Optional<String> address) {
     this.compositors =
         Stream.of(true, false).map(broad -> new Compositor(new Typography(size, broad))).toList();
     this.paper = paper;
     this.imprint = imprint;
     this.start = start;
+    this.address = address;
   }
 
   boolean fits(Part part) {
@@ -59,7 +61,7 @@ final class Printer {
 
   private PageFrame frame(Sized sized) {
     List<Warning> warnings = sized.warnings.stream().sorted(CautionPanel.GRAVEST).toList();
-    return new PageFrame(imprint, start, warnings, sized.width, sized.height);
+    return new PageFrame(imprint, start, address, warnings, sized.width, sized.height);
   }
 
   /** What the frame of a page depends on. */
@@ -99,6 +101,7 @@ final class Printer {
                     start.title(),
                     frame.shapes(),
                     frame.texts(number, count),
+                    frame.code(),
                     placed.stream().flatMap(part -> part.nodes().stream()).toList(),
                     placed.stream().flatMap(part -> part.edges().stream()).toList()));
   }

@@ -6,8 +6,12 @@ import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
+import io.faultwright.page.SitePaths;
+import io.faultwright.page.Target;
 import io.faultwright.render.svg.ChartSvg;
+import java.net.URI;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -32,8 +36,21 @@ public final class ChartDrawings {
   }
 
   private List<String> of(Symptom symptom) {
-    return layout.pages(ChartBuilder.build(kb, symptom)).stream()
+    return layout.pages(ChartBuilder.build(kb, symptom), address(kb, symptom)).stream()
         .map(ChartSvg::standalone)
         .toList();
+  }
+
+  /** Where the symptom's page will stand online, if the handbook says where it will stand. */
+  public static Optional<String> address(KnowledgeBase kb, Symptom symptom) {
+    return kb.handbook()
+        .base()
+        .map(
+            base ->
+                URI.create(
+                        base.replaceFirst("/+$", "")
+                            + "/"
+                            + SitePaths.file(new Target(Target.Kind.SYMPTOM, symptom.id())))
+                    .toASCIIString());
   }
 }

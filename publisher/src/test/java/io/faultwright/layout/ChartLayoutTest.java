@@ -9,6 +9,9 @@ import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
 import io.faultwright.model.ShownUnits;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -71,6 +74,11 @@ class ChartLayoutTest {
       List<ChartPage> pages = pages(chart, imprint, paper);
       PageLaws.check(chart, pages, paper);
       PageLaws.checkModelOrder(chart, pages);
+      List<ChartPage> online =
+          new ChartLayout(imprint, paper)
+              .pages(chart, Optional.of("https://handbook.example/freezers/symptom/" + id));
+      PageLaws.check(chart, online, paper);
+      assertTrue(online.stream().allMatch(page -> page.code().isPresent()));
     }
   }
 
@@ -98,6 +106,34 @@ class ChartLayoutTest {
     PageLaws.checkOnAnyPaper(chart, pages);
     int longest = Math.max(Paper.LETTER.width(), Paper.LETTER.height());
     assertTrue(pages.stream().anyMatch(page -> Math.max(page.width(), page.height()) > longest));
+  }
+
+  /** The head takes two lines; what it leaves out stands at the foot, all of it. */
+  @Test
+  void aLongScopeStandsInFullAtTheFoot() {
+    String models =
+        IntStream.rangeClosed(1, 60)
+            .mapToObj(i -> String.format(Locale.ROOT, "FELL-%02d", i))
+            .collect(Collectors.joining(", "));
+    for (String scope : List.of("FELL-01, FELL-02", models)) {
+      Flowchart chart =
+          new SampleCharts.Builder("Alarm lamp stays on", scope)
+              .check("lamp", "Does the lamp go out?", List.of())
+              .fault("a", "One", "")
+              .fault("b", "Two", "")
+              .edge("start", "", "lamp")
+              .edge("lamp", "Yes", "a")
+              .edge("lamp", "No", "b")
+              .build();
+      for (Paper paper : Paper.values()) {
+        List<ChartPage> pages = pages(chart, SampleCharts.IMPRINT, paper);
+        PageLaws.check(chart, pages, paper);
+        String texts =
+            pages.get(0).texts().stream().map(Text::content).collect(Collectors.joining(" "));
+        assertTrue(texts.contains(scope), texts);
+        assertEquals(scope.equals(models), texts.contains("(in full at the foot of the page)"));
+      }
+    }
   }
 
   @Test

@@ -61,6 +61,7 @@ final class PageLaws {
             page.nodes().stream().flatMap(node -> node.shapes().stream()).map(Shape::box),
             texts(page).map(Text::box),
             page.frame().stream().map(Shape::box),
+            page.code().stream().map(QrSymbol::box),
             stretches(page).stream())
         .flatMap(boxes -> boxes);
   }
@@ -227,6 +228,12 @@ final class PageLaws {
     page.nodes().forEach(node -> others.add(node.box()));
     others.addAll(stretches(page));
     page.edges().forEach(edge -> edge.label().forEach(text -> others.add(text.box())));
+    page.code()
+        .ifPresent(
+            code -> {
+              others.forEach(box -> assertFalse(code.box().overlaps(box), "something on the code"));
+              others.add(code.box());
+            });
     List<Text> texts = page.texts();
     for (int i = 0; i < texts.size(); i++) {
       Box text = inset(texts.get(i).box(), SLACK);
