@@ -108,7 +108,7 @@ class PublisherLayersTest {
     return Map.of(
             "freemarker..", "render.html",
             "com.vladsch.flexmark..", "prose",
-            "org.eclipse.elk..", "layout",
+            "com.google.zxing..", "layout",
             "com.openhtmltopdf..", "render.pdf",
             "picocli..", "cli",
             "org.yaml..", "syntax")

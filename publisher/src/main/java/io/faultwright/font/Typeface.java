@@ -3,6 +3,7 @@ package io.faultwright.font;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -20,7 +21,11 @@ public final class Typeface {
   private final CmapLookup glyphs;
   private final double unitsPerEm;
 
+  /** Widths in em of characters measured so far; NaN for others. */
+  private final double[] known = new double[0x3000];
+
   private Typeface(InputStream file) {
+    Arrays.fill(known, Double.NaN);
     try (InputStream stream = file) {
       font = new TTFParser().parse(new RandomAccessReadBuffer(stream));
       glyphs = font.getUnicodeCmapLookup();
@@ -42,7 +47,11 @@ public final class Typeface {
 
   /** Width of a line of text, in the unit of the size. */
   public double width(String text, double size) {
-    return text.codePoints().mapToDouble(this::em).sum() * size;
+    double sum = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      sum += em(text.codePointAt(i));
+    }
+    return sum * size;
   }
 
   /** Whether the font has a glyph of its own for a character. */
@@ -51,6 +60,17 @@ public final class Typeface {
   }
 
   private double em(int codePoint) {
+    if (codePoint >= known.length) {
+      return measured(codePoint);
+    }
+    // Two threads may both measure a character; they write the same.
+    if (Double.isNaN(known[codePoint])) {
+      known[codePoint] = measured(codePoint);
+    }
+    return known[codePoint];
+  }
+
+  private double measured(int codePoint) {
     int type = Character.getType(codePoint);
     if (type == Character.FORMAT || type == Character.NON_SPACING_MARK) {
       return 0;

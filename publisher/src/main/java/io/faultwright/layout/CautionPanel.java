@@ -1,6 +1,5 @@
 package io.faultwright.layout;
 
-import io.faultwright.flow.Node;
 import io.faultwright.flow.Warning;
 import java.util.Comparator;
 import java.util.List;
@@ -23,20 +22,13 @@ final class CautionPanel {
 
   private CautionPanel() {}
 
-  /** The cautions that the parts of a page call for. */
-  static Figure of(List<Part> parts, double width) {
-    List<Warning> warnings =
-        parts.stream()
-            .flatMap(part -> part.tree().nodes())
-            .map(Tree::node)
-            .flatMap(
-                node -> node instanceof Node.Check check ? check.warnings().stream() : Stream.of())
-            .filter(Warning::hasMore)
-            .distinct()
-            .sorted(
-                Comparator.comparing((Warning w) -> WORDS.indexOf(w.word()))
-                    .thenComparing(Warning::text))
-            .toList();
+  /** The order in which cautions are read: the gravest first. */
+  static final Comparator<Warning> GRAVEST =
+      Comparator.comparing((Warning warning) -> WORDS.indexOf(warning.word()))
+          .thenComparing(Warning::text);
+
+  /** Cautions in full. */
+  static Figure of(List<Warning> warnings, double width) {
     return width < WIDE || warnings.size() < 2 ? single(warnings, width) : twin(warnings, width);
   }
 

@@ -2,11 +2,9 @@ package io.faultwright.layout;
 
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
+import io.faultwright.flow.Node;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -21,12 +19,6 @@ public final class ChartLayout {
   /** Text sizes tried for a single page, largest first; the small print is half a point less. */
   private static final List<Double> SIZES = List.of(12.0, 11.0, 10.0, 9.5, PAGED);
 
-  /**
-   * Shares of a full page up to which pages are filled with the tops of branches; the first that
-   * needs the fewest pages is taken.
-   */
-  private static final List<Double> FILLS = List.of(0.5, 0.7, 0.9);
-
   /** Most nodes that are tried on a single page. */
   private static final int MOST_ON_ONE = 16;
 
@@ -39,37 +31,56 @@ public final class ChartLayout {
     this.paper = paper;
   }
 
-  /** The pages of a chart, in order. */
+  /** The pages of a chart that stands on paper only, in order. */
   public List<ChartPage> pages(Flowchart chart) {
-    Unfolding unfolding = new Unfolding(chart);
-    Optional<ChartPage> single =
-        unfolding.size() <= MOST_ON_ONE ? single(chart, unfolding.whole()) : Optional.empty();
-    return single.map(List::of).orElseGet(() -> several(chart, unfolding.parts()));
+    return pages(chart, Optional.empty());
   }
 
-  private Optional<ChartPage> single(Flowchart chart, Tree tree) {
-    List<Part> parts = List.of(Part.of(tree));
-    return SIZES.stream()
-        .map(size -> printer(size, chart).print(parts, 1, 1))
-        .flatMap(Optional::stream)
-        .findFirst();
+  /** The pages of a chart, in order, with the address of its page online. */
+  public List<ChartPage> pages(Flowchart chart, Optional<String> address) {
+    return new Run(chart.start(), address).pages(new Unfolding(chart));
   }
 
-  private List<ChartPage> several(Flowchart chart, List<Tree> trees) {
-    Printer printer = printer(PAGED, chart);
-    List<List<Part>> pages =
-        FILLS.stream()
-            .map(fill -> packed(chart, trees, printer, fill))
-            .min(Comparator.comparing(List::size))
-            .orElseThrow();
-    Numbering numbering = new Numbering(pages);
-    List<List<Part>> numbered =
-        pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
-    return SIZES.stream()
-        .map(size -> print(printer(size, chart), numbered))
-        .flatMap(Optional::stream)
-        .findFirst()
-        .orElseGet(() -> printOnLargerPaper(printer, numbered));
+  /** The layout of one chart. */
+  private final class Run {
+    private final Node.Start start;
+    private final Optional<String> address;
+
+    Run(Node.Start start, Optional<String> address) {
+      this.start = start;
+      this.address = address;
+    }
+
+    List<ChartPage> pages(Unfolding unfolding) {
+      Optional<ChartPage> single =
+          unfolding.size() <= MOST_ON_ONE ? single(unfolding.whole()) : Optional.empty();
+      return single.map(List::of).orElseGet(() -> several(unfolding.parts()));
+    }
+
+    private Optional<ChartPage> single(Tree tree) {
+      List<Part> parts = List.of(Part.of(tree));
+      return SIZES.stream()
+          .map(size -> printer(size).print(parts, 1, 1))
+          .flatMap(Optional::stream)
+          .findFirst();
+    }
+
+    private List<ChartPage> several(List<Tree> trees) {
+      Printer printer = printer(PAGED);
+      List<List<Part>> pages = new PageBreaks(start.id(), trees, printer).pages();
+      Numbering numbering = new Numbering(pages);
+      List<List<Part>> numbered =
+          pages.stream().map(page -> page.stream().map(numbering::numbered).toList()).toList();
+      return SIZES.stream()
+          .map(size -> print(printer(size), numbered))
+          .flatMap(Optional::stream)
+          .findFirst()
+          .orElseGet(() -> printOnLargerPaper(printer, numbered));
+    }
+
+    private Printer printer(double size) {
+      return new Printer(size, paper, imprint, start, address);
+    }
   }
 
   /** For texts so long that one check fills more than a page. */
@@ -77,16 +88,6 @@ public final class ChartLayout {
     return IntStream.range(0, parts.size())
         .mapToObj(i -> printer.printOnLargerPaper(parts.get(i), i + 1, parts.size()))
         .toList();
-  }
-
-  private static List<List<Part>> packed(
-      Flowchart chart, List<Tree> trees, Printer printer, double fill) {
-    Growth growth = new Growth(printer::fits, fill * Part.FULL);
-    Map<String, Part> parts = new LinkedHashMap<>();
-    trees.stream()
-        .flatMap(tree -> growth.parts(tree).stream())
-        .forEach(part -> parts.putIfAbsent(part.id(), part));
-    return new Packing(printer).pages(chart.start().id(), parts);
   }
 
   /** All pages at one text size, if they fit. */
@@ -100,9 +101,5 @@ public final class ChartLayout {
       pages.add(printed.get());
     }
     return Optional.of(pages);
-  }
-
-  private Printer printer(double size, Flowchart chart) {
-    return new Printer(size, paper, imprint, chart.start());
   }
 }

@@ -1,6 +1,7 @@
 package io.faultwright.layout;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A printable page of a chart.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param title of the page, for those who do not see it
  * @param frame outlines of the frame
  * @param texts lines of head and foot
+ * @param code the address of the online page, where there is one
  * @param nodes the figures, in reading order
  * @param edges the flow lines, in reading order
  */
@@ -23,6 +25,7 @@ public record ChartPage(
     String title,
     List<Shape> frame,
     List<Text> texts,
+    Optional<QrSymbol> code,
     List<PlacedNode> nodes,
     List<PlacedEdge> edges) {
   public ChartPage {

@@ -1,5 +1,6 @@
 package io.faultwright.layout;
 
+import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,20 +8,28 @@ import java.util.Optional;
 
 /** Sets parts in a room at one text size; remembers how a part was placed. */
 final class Compositor {
-  private final LayeredPlacement layered;
+  private final TreePlacement tidy;
   private final Map<Tree, Placement> placed = new IdentityHashMap<>();
 
   Compositor(Typography type) {
-    this.layered = new LayeredPlacement(type);
+    this.tidy = new TreePlacement(type);
   }
 
   /** The parts in their places, if the room holds them. */
   Optional<List<Placement>> set(List<Part> parts, Box room) {
-    if (parts.stream().anyMatch(part -> layered.exceeds(part.tree(), room))) {
-      return Optional.empty();
+    return new Sheet(room).packed(placements(parts));
+  }
+
+  /** Whether a room holds parts. */
+  boolean fits(List<Part> parts, Box room) {
+    return new Sheet(room).holds(placements(parts));
+  }
+
+  private List<Placement> placements(List<Part> parts) {
+    List<Placement> placements = new ArrayList<>(parts.size());
+    for (Part part : parts) {
+      placements.add(placed.computeIfAbsent(part.tree(), tidy::place));
     }
-    List<Placement> placements =
-        parts.stream().map(part -> placed.computeIfAbsent(part.tree(), layered::place)).toList();
-    return new Sheet(room).packed(placements);
+    return placements;
   }
 }

@@ -19,6 +19,12 @@ final class Decision {
   /** Most height, in lines. */
   private static final double HIGHEST = 14;
 
+  /** Less than what lies between a line's letters and the next line, rounding included. */
+  private static final double ROUNDED = 0.5;
+
+  /** Between the ends of a line and the outline, both together. */
+  private static final double AIR = 3;
+
   private final Typography type;
 
   Decision(Typography type) {
@@ -94,7 +100,6 @@ final class Decision {
   private double room(double width, double height, int count, int line) {
     double fromMiddle = (line - count / 2.0) * type.leading();
     double furthest = Math.max(Math.abs(fromMiddle), Math.abs(fromMiddle + type.leading()));
-    double letters = furthest - (type.leading() - type.size()) / 2 - 1;
-    return Math.max(0, width * (1 - 2 * letters / height) - 1.4 * type.padding());
+    return Math.max(0, width * (1 - 2 * (furthest - ROUNDED) / height) - AIR);
   }
 }

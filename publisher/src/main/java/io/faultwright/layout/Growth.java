@@ -33,17 +33,17 @@ final class Growth {
     this.empty = empty;
   }
 
-  /** The parts, that of the root first. */
-  List<Part> parts(Tree tree) {
-    List<Part> parts = new ArrayList<>();
+  /** The checks that a tree is cut above. */
+  List<Tree> cuts(Tree tree) {
+    List<Tree> all = new ArrayList<>();
     Deque<Tree> open = new ArrayDeque<>(List.of(tree));
     while (!open.isEmpty()) {
       Sprout sprout = new Sprout(open.pop());
       sprout.grow();
-      parts.add(sprout.part());
+      all.addAll(sprout.cuts());
       sprout.cuts().forEach(open::add);
     }
-    return parts;
+    return all;
   }
 
   /** A part while it grows. */
@@ -84,7 +84,7 @@ final class Growth {
     void grow() {
       boolean grown = true;
       while (grown) {
-        grown = takeWhole() || Part.weight(pruned(tree)) < empty && takeOne();
+        grown = takeWhole() || part().weight() < empty && takeOne();
       }
     }
 
@@ -116,7 +116,7 @@ final class Growth {
       cuts.remove(cut);
       cuts.addAll(instead);
       Part larger = part();
-      if (Part.weight(larger.tree()) <= Part.FULL && fits.test(larger)) {
+      if (larger.weight() <= Part.FULL && fits.test(larger)) {
         return true;
       }
       instead.forEach(cuts::remove);

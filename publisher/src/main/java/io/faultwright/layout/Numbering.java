@@ -39,7 +39,7 @@ final class Numbering {
   }
 
   Part numbered(Part part) {
-    return new Part(part.id(), numbered(part.tree()));
+    return Part.drawn(part.id(), numbered(part.tree()));
   }
 
   private Tree numbered(Tree tree) {

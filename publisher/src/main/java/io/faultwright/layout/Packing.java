@@ -1,11 +1,11 @@
 package io.faultwright.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Shares the parts of a chart out to pages: each part, in reading order, goes on the first page
@@ -13,19 +13,26 @@ import java.util.stream.Stream;
  */
 final class Packing {
   private final Printer printer;
-  private final List<List<Part>> pages = new ArrayList<>();
-  private final Map<String, Integer> earliest = new LinkedHashMap<>();
+  private final int most;
+  private final List<Filling> pages = new ArrayList<>();
+  private final Map<String, Integer> earliest = new HashMap<>();
 
-  Packing(Printer printer) {
+  /**
+   * Pages to be filled.
+   *
+   * @param most with more pages than this the packing is given up
+   */
+  Packing(Printer printer, int most) {
     this.printer = printer;
+    this.most = most;
   }
 
-  /** The pages, the part of the start on the first. */
-  List<List<Part>> pages(String start, Map<String, Part> parts) {
+  /** The pages, the part of the start on the first; none where they would be too many. */
+  Optional<List<Filling>> pages(String start, Map<String, Part> parts) {
     Map<String, Part> ordered = new LinkedHashMap<>();
     visit(start, parts, ordered);
-    ordered.values().forEach(this::add);
-    return pages;
+    boolean few = ordered.values().stream().allMatch(this::add);
+    return few ? Optional.of(pages) : Optional.empty();
   }
 
   /** Each part after the first that leads to it, and what it leads to next. */
@@ -35,27 +42,17 @@ final class Packing {
     }
   }
 
-  private void add(Part part) {
+  /** Puts a part on a page; false if there are too many pages then. */
+  private boolean add(Part part) {
     int page = earliest.getOrDefault(part.id(), 0);
-    while (page < pages.size() && !holds(pages.get(page), part)) {
+    while (page < pages.size() && !pages.get(page).take(part, printer)) {
       page++;
     }
     if (page == pages.size()) {
-      pages.add(List.of());
+      pages.add(new Filling(part, printer));
     }
-    pages.set(page, with(pages.get(page), part));
     int here = page;
     part.exits().forEach(next -> earliest.putIfAbsent(next, here));
-  }
-
-  private boolean holds(List<Part> page, Part part) {
-    List<Part> more = with(page, part);
-    int weight = more.stream().mapToInt(one -> Part.weight(one.tree())).sum();
-    Optional<Boolean> turned = printer.turned(more);
-    return weight <= Part.FULL && turned.isPresent() && turned.equals(printer.turned(page));
-  }
-
-  private static List<Part> with(List<Part> page, Part part) {
-    return Stream.concat(page.stream(), Stream.of(part)).toList();
+    return pages.size() <= most;
   }
 }

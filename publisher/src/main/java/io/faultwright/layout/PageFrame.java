@@ -2,8 +2,10 @@ package io.faultwright.layout;
 
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Node;
+import io.faultwright.flow.Warning;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Draws the frame of a page with its head and foot, and says what room is left. */
@@ -16,27 +18,60 @@ final class PageFrame {
   private static final double FOOT = Typography.SMALLEST;
   private static final int MOST_TITLE_LINES = 2;
   private static final int MOST_FOOT_LINES = 3;
+  private static final int MOST_SCOPE_LINES = 2;
+  private static final int MOST_WHOLE_LINES = 30;
+  private static final int MOST_ADDRESS_LINES = 4;
+
+  /** Between the frame and the quiet zone of the code, so that the frame stays out of it. */
+  private static final double EDGE = 1;
+
+  private static final Wrap SCOPE = new Wrap(SIZE, false);
 
   private static final String UNLISTED =
       "If an answer is not on the chart, it cannot be right: take the reading again. ";
 
   private final Imprint imprint;
   private final Node.Start start;
+  private final Optional<String> address;
+  private final Optional<QrSymbol> code;
   private final Box frame;
   private final Figure cautions;
+  private final Box room;
 
-  /** The frame on a sheet of a size, for the parts of a page. */
-  PageFrame(Imprint imprint, Node.Start start, List<Part> parts, int width, int height) {
+  /** The frame on a sheet of a size, with the cautions of its parts. */
+  PageFrame(
+      Imprint imprint,
+      Node.Start start,
+      Optional<String> address,
+      List<Warning> warnings,
+      int width,
+      int height) {
     this.imprint = imprint;
     this.start = start;
+    this.address = address;
     this.frame = new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
+    this.code = address.flatMap(QrSymbol::of).map(this::placed);
     this.cautions =
-        CautionPanel.of(parts, frame.width() - 2 * PADDING)
+        CautionPanel.of(warnings, frame.width() - 2 * PADDING)
             .shifted(frame.x() + PADDING, frame.y() + headHeight() + PADDING);
+    this.room = measured();
   }
 
   /** Where the chart may stand. */
   Box room() {
+    return room;
+  }
+
+  /** The code of the online page, in the upper right corner. */
+  Optional<QrSymbol> code() {
+    return code;
+  }
+
+  private QrSymbol placed(QrSymbol symbol) {
+    return symbol.shifted(frame.right() - EDGE - symbol.box().width(), frame.y() + EDGE);
+  }
+
+  private Box measured() {
     double top = frame.y() + headHeight() + cautionsHeight() + GAP;
     double bottom = frame.bottom() - footHeight() - GAP;
     return new Box(frame.x() + GAP, top, frame.width() - 2 * GAP, bottom - top);
@@ -80,7 +115,14 @@ final class PageFrame {
   }
 
   private List<String> scope() {
-    return new Wrap(SIZE, false).lines(start.scope(), subjectWidth(), 1);
+    return new ScopeText(start.scope()).lines(SCOPE, subjectWidth(), MOST_SCOPE_LINES);
+  }
+
+  /** The scope where the head shortens it. */
+  private List<String> wholeScope() {
+    return new ScopeText(start.scope()).fits(SCOPE, subjectWidth(), MOST_SCOPE_LINES)
+        ? List.of()
+        : new Wrap(FOOT, false).lines("For: " + start.scope(), footWidth(), MOST_WHOLE_LINES);
   }
 
   private List<Text> source(int number, int count) {
@@ -95,34 +137,56 @@ final class PageFrame {
     for (int i = 0; i < lines.size(); i++) {
       boolean bold = i == lines.size() - 1;
       String line = new Wrap(SIZE, bold).lines(lines.get(i), sourceWidth(), 1).get(0);
-      double x = frame.right() - PADDING;
-      texts.add(new Text(line, x, baseline + i * (SIZE + 2), SIZE, bold, Text.Anchor.END));
+      texts.add(source(line, baseline + i * (SIZE + 2), SIZE, bold));
+    }
+    for (String line : printedAddress()) {
+      double next = texts.get(texts.size() - 1).baseline() + FOOT + 1.5;
+      texts.add(source(line, next, FOOT, false));
     }
     return texts;
   }
 
+  private Text source(String line, double baseline, double size, boolean bold) {
+    double x = code.map(symbol -> symbol.box().x()).orElse(frame.right() - PADDING);
+    return new Text(line, x, baseline, size, bold, Text.Anchor.END);
+  }
+
+  /** The address without what a browser adds by itself. */
+  private List<String> printedAddress() {
+    String shown = address.orElse("").replaceFirst("^https?://", "");
+    return new Wrap(FOOT, false).lines(shown, sourceWidth(), MOST_ADDRESS_LINES);
+  }
+
   private List<Text> foot() {
     Paragraph column = new Paragraph(frame.x() + PADDING, frame.bottom() - footHeight() + 4);
+    column.add(wholeScope(), 0, FOOT, false, FOOT + 1.5);
     column.add(disclaimer(), 0, FOOT, false, FOOT + 1.5);
     return column.texts();
   }
 
   private List<String> disclaimer() {
     return new Wrap(FOOT, false)
-        .lines(UNLISTED + imprint.disclaimer(), frame.width() - 2 * PADDING, MOST_FOOT_LINES);
+        .lines(UNLISTED + imprint.disclaimer(), footWidth(), MOST_FOOT_LINES);
+  }
+
+  private double footWidth() {
+    return frame.width() - 2 * PADDING;
   }
 
   private double headHeight() {
     double subject = title().size() * (TITLE + 3) + scope().size() * (SIZE + 2);
-    return Math.max(subject, 3 * (SIZE + 2)) + 2 * PADDING - 4;
+    double source = 3 * (SIZE + 2) + printedAddress().size() * (FOOT + 1.5);
+    double symbol = code.map(drawn -> drawn.box().height() + 2 * EDGE).orElse(0.0);
+    return Math.max(Math.max(subject, source) + 2 * PADDING - 4, symbol);
   }
 
   private double footHeight() {
-    return disclaimer().size() * (FOOT + 1.5) + 8;
+    return (wholeScope().size() + disclaimer().size()) * (FOOT + 1.5) + 8;
   }
 
   private double subjectWidth() {
-    return frame.width() - 3 * PADDING - sourceWidth();
+    double symbol = code.map(drawn -> drawn.box().width() - PADDING + EDGE).orElse(0.0);
+    return frame.width() - 3 * PADDING - sourceWidth() - symbol;
   }
 
   private double sourceWidth() {

@@ -2,8 +2,13 @@ package io.faultwright.layout;
 
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Node;
+import io.faultwright.flow.Warning;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Sets parts on a page at one text size, upright or turned, whichever fits. */
@@ -14,14 +19,17 @@ final class Printer {
   private final Paper paper;
   private final Imprint imprint;
   private final Node.Start start;
+  private final Optional<String> address;
+  private final Map<Sized, PageFrame> frames = new HashMap<>();
 
   /** A printer of one chart at one text size. */
-  Printer(double size, Paper paper, Imprint imprint, Node.Start start) {
+  Printer(double size, Paper paper, Imprint imprint, Node.Start start, Optional<String> address) {
     this.compositors =
         Stream.of(true, false).map(broad -> new Compositor(new Typography(size, broad))).toList();
     this.paper = paper;
     this.imprint = imprint;
     this.start = start;
+    this.address = address;
   }
 
   boolean fits(Part part) {
@@ -30,8 +38,34 @@ final class Printer {
 
   /** Whether the paper has to be turned; empty where the parts do not fit either way. */
   Optional<Boolean> turned(List<Part> parts) {
-    return print(parts, 1, 1).map(page -> page.width() > page.height());
+    if (fits(parts, false)) {
+      return Optional.of(false);
+    }
+    return fits(parts, true) ? Optional.of(true) : Optional.empty();
   }
+
+  /** Whether the parts fit on the paper as it is turned. */
+  boolean fits(List<Part> parts, boolean turned) {
+    Box room =
+        turned
+            ? frame(parts, paper.height(), paper.width()).room()
+            : frame(parts, paper.width(), paper.height()).room();
+    return compositors.stream().anyMatch(compositor -> compositor.fits(parts, room));
+  }
+
+  private PageFrame frame(List<Part> parts, int width, int height) {
+    Set<Warning> warnings = new HashSet<>();
+    parts.forEach(part -> warnings.addAll(part.warnings()));
+    return frames.computeIfAbsent(new Sized(warnings, width, height), this::frame);
+  }
+
+  private PageFrame frame(Sized sized) {
+    List<Warning> warnings = sized.warnings.stream().sorted(CautionPanel.GRAVEST).toList();
+    return new PageFrame(imprint, start, address, warnings, sized.width, sized.height);
+  }
+
+  /** What the frame of a page depends on. */
+  private record Sized(Set<Warning> warnings, int width, int height) {}
 
   /** The page, if the parts fit on one. */
   Optional<ChartPage> print(List<Part> parts, int number, int count) {
@@ -52,7 +86,7 @@ final class Printer {
 
   private Optional<ChartPage> print(
       List<Part> parts, int number, int count, int width, int height) {
-    PageFrame frame = new PageFrame(imprint, start, parts, width, height);
+    PageFrame frame = frame(parts, width, height);
     return compositors.stream()
         .map(compositor -> compositor.set(parts, frame.room()))
         .flatMap(Optional::stream)
@@ -67,6 +101,7 @@ final class Printer {
                     start.title(),
                     frame.shapes(),
                     frame.texts(number, count),
+                    frame.code(),
                     placed.stream().flatMap(part -> part.nodes().stream()).toList(),
                     placed.stream().flatMap(part -> part.edges().stream()).toList()));
   }

@@ -17,7 +17,11 @@ final class Sheet {
   /** Parts beside one another. */
   private record Row(List<Placement> parts) {
     double width() {
-      return parts.stream().mapToDouble(Placement::width).sum() + BETWEEN * (parts.size() - 1);
+      double width = BETWEEN * (parts.size() - 1);
+      for (Placement part : parts) {
+        width += part.width();
+      }
+      return width;
     }
 
     double height() {
@@ -28,10 +32,20 @@ final class Sheet {
   /** The parts in their places on the page, if they fit. */
   Optional<List<Placement>> packed(List<Placement> parts) {
     List<Row> rows = rows(parts);
-    double height = rows.stream().mapToDouble(Row::height).sum() + BETWEEN * (rows.size() - 1);
-    boolean fits =
-        height <= room.height() && rows.stream().allMatch(row -> row.width() <= room.width());
-    return fits ? Optional.of(placed(rows)) : Optional.empty();
+    return hold(rows) ? Optional.of(placed(rows)) : Optional.empty();
+  }
+
+  /** Whether the parts fit on the page. */
+  boolean holds(List<Placement> parts) {
+    return hold(rows(parts));
+  }
+
+  private boolean hold(List<Row> rows) {
+    double height = BETWEEN * (rows.size() - 1);
+    for (Row row : rows) {
+      height += row.height();
+    }
+    return height <= room.height() && rows.stream().allMatch(row -> row.width() <= room.width());
   }
 
   private List<Row> rows(List<Placement> parts) {

@@ -29,25 +29,29 @@ record Slot(Tree tree, Figure figure, List<String> answer, double headroom, Typo
     return new Slot(tree, figure, answer, height, type);
   }
 
-  double width() {
-    double right = answer.isEmpty() ? 0 : BESIDE + wrap(type).widest(answer) + 2;
-    return Grid.even(Math.max(figure.width(), 2 * right));
-  }
-
   double height() {
     return headroom + figure.height();
   }
 
+  /** The node, for a slot whose upper edge has its middle at a place. */
   PlacedNode node(double x, double y) {
-    double left = x + (width() - figure.width()) / 2;
-    return PlacedNode.of(tree.node(), figure, left, y + headroom);
+    return PlacedNode.of(tree.node(), figure, x - figure.width() / 2, y + headroom);
   }
 
-  /** The answer, for a slot whose upper left corner is given. */
+  /** The answer, for a slot whose upper edge has its middle at a place. */
   List<Text> label(double x, double y) {
-    Paragraph column = new Paragraph(x + width() / 2 + BESIDE, y);
+    Paragraph column = new Paragraph(x + BESIDE, y);
     column.add(answer, 0, type.small(), false, type.smallLeading());
     return List.copyOf(column.texts());
+  }
+
+  /** The room of the figure, and that of the line above it with its answer. */
+  List<Box> boxes(double x, double y) {
+    Box below = new Box(x - figure.width() / 2, y + headroom, figure.width(), figure.height());
+    double text = Grid.up(wrap(type).widest(answer));
+    return headroom == 0
+        ? List.of(below)
+        : List.of(new Box(x - BESIDE, y, 2 * BESIDE + text, headroom), below);
   }
 
   private static Wrap wrap(Typography type) {

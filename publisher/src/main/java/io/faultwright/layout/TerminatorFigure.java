@@ -19,7 +19,10 @@ final class TerminatorFigure {
 
   Figure of(Node.Start start) {
     double width = type.outcomeWidth() * 1.8;
-    return terminator(Shape.Kind.START, start.title(), start.scope(), width);
+    String scope =
+        new ScopeText(start.scope())
+            .shown(new Wrap(type.small(), false), width * ADVICE, MOST_ADVICE_LINES);
+    return terminator(Shape.Kind.START, start.title(), scope, width);
   }
 
   Figure of(Node.Outcome outcome) {

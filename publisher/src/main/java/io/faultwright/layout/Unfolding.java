@@ -21,11 +21,13 @@ final class Unfolding {
   private static final String OTHERWISE = "None of these";
 
   private final Flowchart chart;
+  private final AnswerOrder order;
   private final Map<String, Integer> sizes = new LinkedHashMap<>();
   private final Map<String, Long> entries;
 
   Unfolding(Flowchart chart) {
     this.chart = chart;
+    this.order = new AnswerOrder(chart);
     this.entries =
         chart.edges().stream().collect(Collectors.groupingBy(Edge::to, Collectors.counting()));
   }
@@ -41,7 +43,7 @@ final class Unfolding {
       return known;
     }
     long sum = 1;
-    for (Edge edge : chart.from(id)) {
+    for (Edge edge : order.from(id)) {
       sum += size(edge.to());
     }
     int size = (int) Math.min(sum, 1_000_000);
@@ -70,7 +72,7 @@ final class Unfolding {
 
   private Tree tree(Node node, boolean sharing) {
     List<Tree.Limb> limbs = new ArrayList<>();
-    for (Edge edge : chart.from(node.id())) {
+    for (Edge edge : order.from(node.id())) {
       Tree below =
           sharing && drawnApart(edge.to())
               ? Part.exitTo(edge.to())

@@ -8,8 +8,12 @@ import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.ChartSheet;
+import io.faultwright.page.SitePaths;
+import io.faultwright.page.Target;
 import io.faultwright.render.svg.ChartSvg;
+import java.net.URI;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -35,14 +39,29 @@ public final class ChartDrawings {
   }
 
   private List<ChartSheet> of(Symptom symptom) {
-    return ChartBuilder.charts(kb, symptom).stream().flatMap(this::sheets).toList();
+    return ChartBuilder.charts(kb, symptom).stream()
+        .flatMap(chart -> sheets(symptom, chart))
+        .toList();
   }
 
-  private Stream<ChartSheet> sheets(ScopedChart chart) {
-    return layout.pages(chart.chart()).stream()
+  private Stream<ChartSheet> sheets(Symptom symptom, ScopedChart chart) {
+    return layout.pages(chart.chart(), address(kb, symptom)).stream()
         .map(
             page ->
                 new ChartSheet(
                     ChartSvg.standalone(page), chart.scope(), page.number(), page.count()));
+  }
+
+  /** Where the symptom's page will stand online, if the handbook says where it will stand. */
+  public static Optional<String> address(KnowledgeBase kb, Symptom symptom) {
+    return kb.handbook()
+        .base()
+        .map(
+            base ->
+                URI.create(
+                        base.replaceFirst("/+$", "")
+                            + "/"
+                            + SitePaths.file(new Target(Target.Kind.SYMPTOM, symptom.id())))
+                    .toASCIIString());
   }
 }

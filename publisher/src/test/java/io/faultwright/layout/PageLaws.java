@@ -4,17 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.faultwright.flow.Edge;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Node;
 import io.faultwright.flow.Node.Connector;
 import io.faultwright.flow.Node.Connector.Side;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What must hold of every page of every chart. */
@@ -39,7 +42,9 @@ final class PageLaws {
       checkLabels(page);
       checkLines(page);
       checkOrder(page);
+      checkFrame(page);
     }
+    checkSides(pages);
     checkComplete(chart, pages);
     checkConnectors(pages);
   }
@@ -55,7 +60,9 @@ final class PageLaws {
             page.nodes().stream().map(PlacedNode::box),
             page.nodes().stream().flatMap(node -> node.shapes().stream()).map(Shape::box),
             texts(page).map(Text::box),
-            page.frame().stream().map(Shape::box))
+            page.frame().stream().map(Shape::box),
+            page.code().stream().map(QrSymbol::box),
+            stretches(page).stream())
         .flatMap(boxes -> boxes);
   }
 
@@ -115,6 +122,10 @@ final class PageLaws {
       }
       List<Text> texts = nodes.get(i).texts();
       for (int a = 0; a < texts.size(); a++) {
+        Box mark = inset(texts.get(a).box(), SLACK);
+        nodes.get(i).shapes().stream()
+            .filter(shape -> shape.kind() == Shape.Kind.ALERT || shape.kind() == Shape.Kind.LINK)
+            .forEach(shape -> assertFalse(mark.overlaps(shape.box()), "text on a symbol"));
         for (int b = 0; b < a; b++) {
           Box one = inset(texts.get(a).box(), SLACK);
           assertFalse(one.overlaps(inset(texts.get(b).box(), SLACK)), "lines of text overlap");
@@ -188,16 +199,103 @@ final class PageLaws {
     return page.nodes().stream().filter(node -> node.node().id().equals(id)).map(PlacedNode::box);
   }
 
-  /** Lines of different nodes have no point in common. */
+  /** Lines of different nodes have no point in common: all that is drawn on a page is a tree. */
   private static void checkCrossings(ChartPage page) {
+    assertEquals(0, crossings(page), () -> "crossings on page " + page.number());
+  }
+
+  /** How often lines of different nodes meet. */
+  static int crossings(ChartPage page) {
     List<PlacedEdge> edges = page.edges();
-    for (PlacedEdge one : edges) {
-      for (PlacedEdge other : edges) {
-        if (!one.line().get(0).equals(other.line().get(0))) {
-          assertFalse(meet(one, other), "lines cross");
-        }
+    int crossings = 0;
+    for (int i = 0; i < edges.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        PlacedEdge one = edges.get(i);
+        PlacedEdge other = edges.get(j);
+        boolean related = one.line().get(0).equals(other.line().get(0));
+        crossings += !related && meet(one, other) ? 1 : 0;
       }
     }
+    return crossings;
+  }
+
+  /** Head, foot and cautions lie on nothing: no text, no rule, no symbol, nothing of the chart. */
+  private static void checkFrame(ChartPage page) {
+    List<Box> others = new ArrayList<>();
+    page.frame().stream()
+        .filter(shape -> shape.kind() != Shape.Kind.FRAME)
+        .forEach(shape -> others.add(shape.box()));
+    page.nodes().forEach(node -> others.add(node.box()));
+    others.addAll(stretches(page));
+    page.edges().forEach(edge -> edge.label().forEach(text -> others.add(text.box())));
+    page.code()
+        .ifPresent(
+            code -> {
+              others.forEach(box -> assertFalse(code.box().overlaps(box), "something on the code"));
+              others.add(code.box());
+            });
+    List<Text> texts = page.texts();
+    for (int i = 0; i < texts.size(); i++) {
+      Box text = inset(texts.get(i).box(), SLACK);
+      for (Box other : others) {
+        assertFalse(text.overlaps(other), "text of the frame lies on something");
+      }
+      for (int j = 0; j < i; j++) {
+        assertFalse(text.overlaps(inset(texts.get(j).box(), SLACK)), "lines of the frame overlap");
+      }
+    }
+  }
+
+  /** Of two answers the same stands left on all pages, whatever question they answer. */
+  static void checkSides(List<ChartPage> pages) {
+    Map<String, Set<String>> rightOf = new TreeMap<>();
+    for (ChartPage page : pages) {
+      for (PlacedEdge left : page.edges()) {
+        page.edges().stream()
+            .filter(edge -> edge.line().get(0).equals(left.line().get(0)))
+            .filter(edge -> end(edge) > end(left))
+            .forEach(
+                right ->
+                    rightOf.computeIfAbsent(words(left), k -> new TreeSet<>()).add(words(right)));
+      }
+    }
+    rightOf.forEach(
+        (left, all) ->
+            all.forEach(
+                right ->
+                    assertFalse(
+                        !left.equals(right) && rightOf.getOrDefault(right, Set.of()).contains(left),
+                        () -> left + " and " + right + " change sides")));
+  }
+
+  private static double end(PlacedEdge edge) {
+    return edge.line().get(edge.line().size() - 1).x();
+  }
+
+  private static String words(PlacedEdge edge) {
+    return edge.label().stream().map(Text::content).collect(Collectors.joining(" "));
+  }
+
+  /** The answers as drawn, left to right, are those of the chart, in its order. */
+  static void checkModelOrder(Flowchart chart, List<ChartPage> pages) {
+    for (ChartPage page : pages) {
+      Map<Point, List<PlacedEdge>> drawn =
+          page.edges().stream().collect(Collectors.groupingBy(edge -> edge.line().get(0)));
+      drawn.values().stream()
+          .filter(edges -> chart.nodes().get(edges.get(0).from()) instanceof Node.Check)
+          .forEach(edges -> checkModelOrder(chart, edges.get(0).from(), edges));
+    }
+  }
+
+  private static void checkModelOrder(Flowchart chart, String id, List<PlacedEdge> drawn) {
+    List<String> left =
+        drawn.stream()
+            .sorted(Comparator.comparing(PageLaws::end))
+            .map(PageLaws::words)
+            .filter(words -> !words.equals("None of these"))
+            .toList();
+    List<String> model = chart.from(id).stream().map(Edge::answer).limit(left.size()).toList();
+    assertEquals(model, left, () -> "answers of " + id);
   }
 
   private static boolean meet(PlacedEdge one, PlacedEdge other) {

@@ -2,12 +2,15 @@ package io.faultwright.render.svg;
 
 import io.faultwright.flow.Node;
 import io.faultwright.font.Fonts;
+import io.faultwright.layout.Box;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.PlacedEdge;
 import io.faultwright.layout.PlacedNode;
 import io.faultwright.layout.Point;
+import io.faultwright.layout.QrSymbol;
 import io.faultwright.layout.Text;
 import java.util.Base64;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -98,7 +101,32 @@ public final class ChartSvg {
     Outline outline = new Outline(xml);
     page.frame().forEach(outline::draw);
     page.texts().forEach(this::text);
+    page.code().ifPresent(this::code);
     xml.close();
+  }
+
+  /** The modules of a code as one path; its edges are not smoothed, which would leave gaps. */
+  private void code(QrSymbol code) {
+    xml.open("g", "class", "code");
+    xml.text("title", code.alt());
+    xml.empty("path", "d", path(code.dark()), "shape-rendering", "crispEdges");
+    xml.close();
+  }
+
+  private static String path(List<Box> boxes) {
+    return boxes.stream()
+        .map(
+            box ->
+                "M"
+                    + Outline.pair(box.x(), box.y())
+                    + "h"
+                    + Xml.number(box.width())
+                    + "v"
+                    + Xml.number(box.height())
+                    + "h"
+                    + Xml.number(-box.width())
+                    + "z")
+        .collect(Collectors.joining());
   }
 
   private void node(PlacedNode node) {

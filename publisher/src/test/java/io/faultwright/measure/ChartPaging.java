@@ -1,0 +1,84 @@
+package io.faultwright.measure;
+
+import io.faultwright.flow.ChartBuilder;
+import io.faultwright.flow.Demos;
+import io.faultwright.flow.Flowchart;
+import io.faultwright.flow.Imprint;
+import io.faultwright.flow.Node.Connector;
+import io.faultwright.layout.ChartLayout;
+import io.faultwright.layout.ChartPage;
+import io.faultwright.layout.Paper;
+import io.faultwright.layout.SampleCharts;
+import io.faultwright.model.KnowledgeBase;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Prints how many pages and connectors the charts take, and how long a chart is laid out.
+ *
+ * <p>Arguments: {@code pages} counts the charts of both demo knowledge bases; {@code time NODES
+ * ROUNDS} times one generated chart, after a warm-up.
+ */
+public final class ChartPaging {
+  private static final int WARM_UP = 40;
+
+  private ChartPaging() {}
+
+  public static void main(String[] arguments) {
+    if (arguments[0].equals("pages")) {
+      Demos.all().forEach(ChartPaging::pages);
+    } else {
+      time(Integer.parseInt(arguments[1]), Integer.parseInt(arguments[2]));
+    }
+  }
+
+  private static void pages(KnowledgeBase knowledge) {
+    List<Flowchart> charts =
+        knowledge.symptoms().values().stream()
+            .map(symptom -> ChartBuilder.build(knowledge, symptom))
+            .toList();
+    for (Paper paper : Paper.values()) {
+      ChartLayout layout = new ChartLayout(Imprint.of(knowledge.handbook(), false), paper);
+      List<ChartPage> pages = charts.stream().flatMap(c -> layout.pages(c).stream()).toList();
+      System.out.printf(
+          Locale.ROOT,
+          "%s %s: %d charts, %d pages, %d connectors%n",
+          knowledge.handbook().title(),
+          paper,
+          charts.size(),
+          pages.size(),
+          pages.stream().mapToLong(ChartPaging::exits).sum());
+    }
+  }
+
+  private static long exits(ChartPage page) {
+    return page.nodes().stream()
+        .filter(node -> node.node() instanceof Connector c && c.side() == Connector.Side.EXIT)
+        .count();
+  }
+
+  private static void time(int nodes, int rounds) {
+    Flowchart chart = SampleCharts.random(nodes, nodes);
+    ChartLayout layout = new ChartLayout(SampleCharts.IMPRINT, Paper.A4);
+    for (int i = 0; i < WARM_UP; i++) {
+      layout.pages(chart);
+    }
+    List<Double> seconds = new ArrayList<>();
+    for (int i = 0; i < rounds; i++) {
+      long start = System.nanoTime();
+      layout.pages(chart);
+      seconds.add((System.nanoTime() - start) / 1e9);
+    }
+    double[] sorted = seconds.stream().mapToDouble(d -> d).sorted().toArray();
+    System.out.printf(
+        Locale.ROOT,
+        "%d nodes: min %.3f s, median %.3f s, max %.3f s %s%n",
+        chart.nodes().size(),
+        sorted[0],
+        sorted[rounds / 2],
+        sorted[rounds - 1],
+        rounds < 6 ? Arrays.toString(sorted) : "");
+  }
+}
