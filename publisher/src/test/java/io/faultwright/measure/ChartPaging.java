@@ -5,6 +5,7 @@ import io.faultwright.flow.Demos;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Node.Connector;
+import io.faultwright.flow.ScopedChart;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
@@ -37,7 +38,8 @@ public final class ChartPaging {
   private static void pages(KnowledgeBase knowledge) {
     List<Flowchart> charts =
         knowledge.symptoms().values().stream()
-            .map(symptom -> ChartBuilder.build(knowledge, symptom))
+            .flatMap(symptom -> ChartBuilder.charts(knowledge, symptom).stream())
+            .map(ScopedChart::chart)
             .toList();
     for (Paper paper : Paper.values()) {
       ChartLayout layout = new ChartLayout(Imprint.of(knowledge.handbook(), false), paper);
