@@ -53,7 +53,7 @@ class ChartCommandTest {
           rules:
             iced: { when: { ice: [untouched, loose] }, conclude: valve-stuck, because: It is. }
         ice-left:
-          title: Ice is left
+          title: Ice is left on the first floor
           applies: { family: [fell, tarn] }
           recognise: { ice: [untouched, loose] }
           rules:
@@ -124,7 +124,9 @@ class ChartCommandTest {
     assertEquals(0, run("kb", "ice-left", "--to", to("chart.PDF")), err.toString());
     assertEquals("wrote " + to("chart.PDF") + ": 1 page\n", out.toString());
     String text = pdfText("chart.PDF");
-    for (String part : List.of("Ice is left", "How is the", "Fan dead", "Board dead", "Made up.")) {
+    for (String part :
+        List.of(
+            "Ice is left on the first floor", "How is the", "Fan dead", "Board dead", "Made up.")) {
       assertTrue(text.contains(part), text);
     }
   }
@@ -156,7 +158,7 @@ class ChartCommandTest {
     }
     try (PDDocument pdf = opened(folder.resolve("a.pdf"))) {
       assertEquals(612, pdf.getPage(0).getMediaBox().getWidth());
-      assertEquals("Ice is left", pdf.getDocumentInformation().getTitle());
+      assertEquals("Ice is left on the first floor", pdf.getDocumentInformation().getTitle());
     }
   }
 

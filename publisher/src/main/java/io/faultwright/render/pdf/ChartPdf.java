@@ -7,9 +7,13 @@ import io.faultwright.layout.PlacedNode;
 import io.faultwright.layout.Text;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -42,8 +46,8 @@ public final class ChartPdf {
   /** The file with these pages. */
   public PdfBook write(List<ChartPage> pages) throws IOException {
     try (PDDocument document = new PDDocument()) {
-      PDType0Font regular = PDType0Font.load(document, Fonts.regular(), true);
-      PDType0Font bold = PDType0Font.load(document, Fonts.bold(), true);
+      PDType0Font regular = embedded(document, Fonts.regular());
+      PDType0Font bold = embedded(document, Fonts.bold());
       for (ChartPage page : pages) {
         PDPage sheet = new PDPage(new PDRectangle(page.width(), page.height()));
         document.addPage(sheet);
@@ -57,6 +61,13 @@ public final class ChartPdf {
       document.save(out);
       return new PdfBook(out.toByteArray(), pages.size(), Undrawn.in(words(pages)));
     }
+  }
+
+  /** The typeface without ligatures: lines are measured letter by letter, and read so. */
+  private static PDType0Font embedded(PDDocument document, InputStream file) throws IOException {
+    TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+    font.setEnableGsub(false);
+    return PDType0Font.load(document, font, true);
   }
 
   private void describe(PDDocument document) {
