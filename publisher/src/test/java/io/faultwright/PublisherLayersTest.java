@@ -60,12 +60,13 @@ class PublisherLayersTest {
               "render.html",
               List.of("font", "layout", "page", "prose"),
               "render.pdf",
-              List.of("font"),
+              List.of("font", "layout"),
               "output",
               List.of(),
               "site",
               with(
                   VALUES,
+                  "analysis.space",
                   "flow",
                   "font",
                   "layout",
@@ -110,6 +111,7 @@ class PublisherLayersTest {
             "com.vladsch.flexmark..", "prose",
             "com.google.zxing..", "layout",
             "com.openhtmltopdf..", "render.pdf",
+            "org.apache.pdfbox.pdmodel..", "render.pdf",
             "picocli..", "cli",
             "org.yaml..", "syntax")
         .entrySet()

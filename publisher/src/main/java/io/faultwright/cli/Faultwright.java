@@ -51,6 +51,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new RunCommand(console))
         .addSubcommand(new FieldCommand(console))
         .addSubcommand(new PublishCommand(console))
+        .addSubcommand(new ChartCommand(console))
         .addSubcommand(new CompareCommand(console))
         .addSubcommand(new CasesCommand(console))
         .addSubcommand(new SuggestCommand(console))

@@ -7,9 +7,6 @@ import io.faultwright.page.Since;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Compared;
 import io.faultwright.pipeline.Comparing;
-import io.faultwright.pipeline.Pipeline;
-import io.faultwright.pipeline.Scope;
-import io.faultwright.report.CheckText;
 import io.faultwright.report.ProblemText;
 import io.faultwright.site.ChartDrawings;
 import io.faultwright.site.Options;
@@ -31,6 +28,11 @@ import picocli.CommandLine.Option;
     name = "publish",
     description = "Check the rules, then write charts and the handbook as a folder of pages.")
 final class PublishCommand implements Callable<Integer> {
+  private static final Proving.Refusal NOTHING =
+      new Proving.Refusal(
+          "nothing was published",
+          "mend the errors, or publish with `--draft`: DRAFT then stands on every page");
+
   private final Console console;
 
   @Mixin private KnowledgeBaseFolder folder;
@@ -80,9 +82,10 @@ final class PublishCommand implements Callable<Integer> {
   }
 
   private int checkAndPublish(Sources sources, Optional<KnowledgeBase> before) {
-    Checked checked = checked(sources);
+    Proving proving = new Proving(console, timings);
+    Checked checked = proving.checked(sources);
     if (checked.report().errors() > 0 && !draft) {
-      return refuse(checked, sources);
+      return proving.refuse(checked, sources, NOTHING);
     }
     try {
       Optional<Since> told = before.map(old -> since(old, checked.knowledge()));
@@ -96,21 +99,6 @@ final class PublishCommand implements Callable<Integer> {
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
-  }
-
-  private Checked checked(Sources sources) {
-    try (Watching watching = new Watching(console, timings)) {
-      return new Pipeline(Scope.ALL, watching).check(sources);
-    }
-  }
-
-  private int refuse(Checked checked, Sources sources) {
-    console.say(
-        new CheckText(checked.knowledge(), sources, console.errInk()).write(checked.report()));
-    console.say("\nnothing was published\n");
-    console.say(
-        "  help: mend the errors, or publish with `--draft`: DRAFT then stands on every page\n");
-    return Exit.FINDINGS;
   }
 
   /** What the handbook is compared with. */

@@ -4,6 +4,7 @@ import io.faultwright.flow.Node;
 import io.faultwright.font.Fonts;
 import io.faultwright.layout.Box;
 import io.faultwright.layout.ChartPage;
+import io.faultwright.layout.Look;
 import io.faultwright.layout.PlacedEdge;
 import io.faultwright.layout.PlacedNode;
 import io.faultwright.layout.Point;
@@ -54,7 +55,7 @@ public final class ChartSvg {
         "font-family",
         "'" + Fonts.FAMILY + "', sans-serif",
         "fill",
-        Look.INK);
+        Outline.INK);
     xml.text("title", page.title() + ", page " + page.number() + " of " + page.count());
     xml.text("desc", description());
     if (withFont) {
@@ -140,7 +141,15 @@ public final class ChartSvg {
   private void edge(PlacedEdge edge) {
     xml.open("g", "class", "edge");
     xml.empty(
-        "polyline", "points", points(edge), "fill", "none", "stroke", Look.INK, "stroke-width", 1);
+        "polyline",
+        "points",
+        points(edge),
+        "fill",
+        "none",
+        "stroke",
+        Outline.INK,
+        "stroke-width",
+        Look.LINE);
     Point tip = edge.line().get(edge.line().size() - 1);
     xml.empty("polygon", "points", arrow(tip));
     edge.label().forEach(this::text);

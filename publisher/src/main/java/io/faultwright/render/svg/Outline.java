@@ -1,11 +1,20 @@
 package io.faultwright.render.svg;
 
 import io.faultwright.layout.Box;
+import io.faultwright.layout.Look;
 import io.faultwright.layout.Shape;
+import java.util.Locale;
+import java.util.Map;
 
 /** Draws one outline. */
 final class Outline {
+  /** Class names that differ from the kind. */
+  private static final Map<Shape.Kind, String> NAMES = Map.of(Shape.Kind.LINK, "line");
+
+  static final String INK = "#000";
+
   private final Xml xml;
+  private String name = "";
 
   Outline(Xml xml) {
     this.xml = xml;
@@ -14,6 +23,7 @@ final class Outline {
   void draw(Shape shape) {
     Box box = shape.box();
     Look look = Look.of(shape.kind());
+    name = NAMES.getOrDefault(shape.kind(), shape.kind().name().toLowerCase(Locale.ROOT));
     switch (shape.kind()) {
       case START, FAULT, REFERRAL, ESCALATION -> rectangle(box, look, box.height() / 2);
       case PROCESS, FRAME -> rectangle(box, look, 0);
@@ -28,7 +38,7 @@ final class Outline {
     xml.empty(
         "rect",
         "class",
-        look.name(),
+        name,
         "x",
         box.x(),
         "y",
@@ -42,9 +52,9 @@ final class Outline {
         "ry",
         radius,
         "fill",
-        look.fill(),
+        look.colour(),
         "stroke",
-        Look.INK,
+        INK,
         "stroke-width",
         look.weight());
   }
@@ -65,13 +75,13 @@ final class Outline {
     xml.empty(
         "polygon",
         "class",
-        look.name(),
+        name,
         "points",
         points,
         "fill",
-        look.fill(),
+        look.colour(),
         "stroke",
-        Look.INK,
+        INK,
         "stroke-width",
         look.weight(),
         "stroke-linejoin",
@@ -82,7 +92,7 @@ final class Outline {
     xml.empty(
         "circle",
         "class",
-        look.name(),
+        name,
         "cx",
         box.centreX(),
         "cy",
@@ -90,9 +100,9 @@ final class Outline {
         "r",
         box.width() / 2,
         "fill",
-        look.fill(),
+        look.colour(),
         "stroke",
-        Look.INK,
+        INK,
         "stroke-width",
         look.weight());
   }
@@ -101,7 +111,7 @@ final class Outline {
     xml.empty(
         "line",
         "class",
-        look.name(),
+        name,
         "x1",
         box.x(),
         "y1",
@@ -111,7 +121,7 @@ final class Outline {
         "y2",
         box.bottom(),
         "stroke",
-        Look.INK,
+        INK,
         "stroke-width",
         look.weight());
   }

@@ -1,0 +1,127 @@
+package io.faultwright.site;
+
+import io.faultwright.analysis.space.Deadline;
+import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.diagnostic.NearMatch;
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.flow.ChartBuilder;
+import io.faultwright.flow.Flowchart;
+import io.faultwright.flow.Imprint;
+import io.faultwright.flow.Node;
+import io.faultwright.layout.ChartLayout;
+import io.faultwright.layout.ChartPage;
+import io.faultwright.layout.Paper;
+import io.faultwright.model.Build;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import io.faultwright.model.Version;
+import io.faultwright.wording.Wording;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The chart of one symptom, for all equipment it applies to or for some of it.
+ *
+ * @param symptom its id
+ * @param model id of the only model it is for, if any
+ * @param software the only version it is for, if any
+ */
+public record SingleChart(String symptom, Optional<String> model, Optional<String> software) {
+  /**
+   * The pages of the chart.
+   *
+   * @throws Unreadable where there is no such symptom, model or version, or the symptom does not
+   *     apply to it
+   */
+  public List<ChartPage> pages(KnowledgeBase kb, boolean draft, Paper paper) {
+    Symptom found = found(kb);
+    return new ChartLayout(Imprint.of(kb.handbook(), draft), paper)
+        .pages(chart(kb, found), ChartDrawings.address(kb, found));
+  }
+
+  /**
+   * The symptom, once what is asked for is known to exist.
+   *
+   * @throws Unreadable where it does not
+   */
+  public Symptom found(KnowledgeBase kb) {
+    require(symptom, kb.symptoms().keySet(), "symptom");
+    model.ifPresent(id -> require(id, kb.equipment().models().keySet(), "model"));
+    Symptom found = kb.symptoms().get(symptom);
+    requireBuilds(kb, found);
+    return found;
+  }
+
+  private static void require(String id, Collection<String> known, String noun) {
+    if (!known.contains(id)) {
+      throw problem("there is no " + noun + " `" + id + "`", NearMatch.help(id, known));
+    }
+  }
+
+  private void requireBuilds(KnowledgeBase kb, Symptom found) {
+    List<Build> published = asked(kb.equipment().builds());
+    if (published.isEmpty()) {
+      List<String> versions = versions(kb);
+      String whose = model.map(id -> " of `" + id + "`").orElse("");
+      throw problem(
+          "there is no software `" + software.orElse("") + "`" + whose,
+          NearMatch.help(software.orElse(""), versions));
+    }
+    if (asked(SymptomSpace.builds(kb, found)).isEmpty()) {
+      throw problem(
+          "`" + symptom + "` does not apply to " + words(),
+          "it applies to: " + new Wording(kb).condition(found.applies()));
+    }
+  }
+
+  private List<String> versions(KnowledgeBase kb) {
+    return kb.equipment().builds().stream()
+        .filter(build -> model.map(build.model().id()::equals).orElse(true))
+        .flatMap(build -> build.software().stream())
+        .map(Version::text)
+        .distinct()
+        .toList();
+  }
+
+  private String words() {
+    return model.map(id -> "`" + id + "`").orElse("any model")
+        + software.map(version -> " with software `" + version + "`").orElse("");
+  }
+
+  private static Unreadable problem(String message, String help) {
+    return new Unreadable(List.of(new Problem(List.of(), message, help)));
+  }
+
+  private List<Build> asked(List<Build> builds) {
+    return builds.stream()
+        .filter(build -> model.map(build.model().id()::equals).orElse(true))
+        .filter(build -> software.map(version -> isOf(build, version)).orElse(true))
+        .toList();
+  }
+
+  private static boolean isOf(Build build, String version) {
+    return Version.isVersion(version) && build.software().equals(Optional.of(new Version(version)));
+  }
+
+  private Flowchart chart(KnowledgeBase kb, Symptom found) {
+    if (model.isEmpty() && software.isEmpty()) {
+      return ChartBuilder.build(kb, found);
+    }
+    List<Build> builds = asked(SymptomSpace.builds(kb, found));
+    Flowchart chart =
+        ChartBuilder.build(SymptomSpace.where(kb, found, builds, List.of(), Deadline.NEVER));
+    return scoped(chart, Wording.published(kb).builds(builds));
+  }
+
+  /** The chart with the equipment it is for. */
+  private static Flowchart scoped(Flowchart chart, String scope) {
+    Node.Start start = new Node.Start(chart.start().id(), chart.start().title(), scope);
+    SortedMap<String, Node> nodes = new TreeMap<>(chart.nodes());
+    nodes.put(start.id(), start);
+    return new Flowchart(chart.symptom(), start, nodes, chart.edges());
+  }
+}
