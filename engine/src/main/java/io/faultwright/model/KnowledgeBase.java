@@ -89,4 +89,13 @@ public record KnowledgeBase(
         handbook, equipment, readings, others, faults, symptoms, nevers, cases, cautions, parts,
         guides, setUps, charts);
   }
+
+  /** The same with one chart more, or with another in place of the one of its id. */
+  public KnowledgeBase with(Chart chart) {
+    SortedMap<String, Chart> others = new TreeMap<>(charts);
+    others.put(chart.id(), chart);
+    return new KnowledgeBase(
+        handbook, equipment, readings, limits, faults, symptoms, nevers, cases, cautions, parts,
+        guides, setUps, others);
+  }
 }

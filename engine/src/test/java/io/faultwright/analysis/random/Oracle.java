@@ -91,6 +91,21 @@ final class Oracle {
     return fired;
   }
 
+  /** Whether a condition surely holds. */
+  boolean holds(Condition condition, Point point) {
+    return truth(condition, point) == TRUE;
+  }
+
+  /** Where a point is sent that must not be worked yet. */
+  SortedSet<Answer> referral(Point point) {
+    SortedSet<Answer> sent = new TreeSet<>();
+    symptom.first().stream()
+        .filter(first -> truth(first.when(), point) != TRUE)
+        .findFirst()
+        .ifPresent(first -> sent.add(new Answer.OfReferral(first.otherwise())));
+    return sent;
+  }
+
   /** Whether a point gets no answer and no referral. */
   boolean isUnanswered(Fate fate) {
     return !fate.referred() && answers(fate).isEmpty();
