@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -36,13 +37,15 @@ public final class ChartBuilder {
   private final SortedMap<String, Node> nodes = new TreeMap<>();
   private final List<Edge> edges = new ArrayList<>();
   private final Map<Integer, String> ids = new HashMap<>();
+  private final Map<Integer, Set<String>> known = new HashMap<>();
 
-  private ChartBuilder(SymptomSpace space, Wording wording, String scope, Decisions decisions) {
+  private ChartBuilder(
+      SymptomSpace space, Wording wording, List<Build> builds, String scope, Decisions decisions) {
     KnowledgeBase knowledge = space.space().knowledge();
     this.symptom = space.symptom();
     this.scope = scope;
     this.answers = new AnswerWords(space.space(), wording);
-    this.checks = new CheckWords(knowledge, wording);
+    this.checks = new CheckWords(knowledge, wording, builds);
     this.outcomes = new OutcomeWords(knowledge, symptom, wording);
     this.decisions = decisions;
   }
@@ -73,14 +76,15 @@ public final class ChartBuilder {
     boolean everything = order.builds().size() == knowledge.equipment().builds().size();
     String scope = everything ? "" : Words.upperFirst(wording.builds(order.builds()));
     Decisions decisions = order.checks().map(CheckOrder::decisions).orElseGet(Decisions::new);
-    ChartBuilder builder = new ChartBuilder(space, wording, scope, decisions);
+    ChartBuilder builder = new ChartBuilder(space, wording, order.builds(), scope, decisions);
     Flowchart chart =
         order.checks().map(checks -> builder.chart(checks.root())).orElseGet(builder::unworkable);
-    return new ScopedChart(order.builds(), scope, chart);
+    return new ScopedChart(order.builds(), scope, chart, order.checks().map(CheckOrder::cost));
   }
 
   private Flowchart chart(int root) {
     Node.Start start = start();
+    known.putAll(new KnownSubjects(decisions).before(root));
     edges.add(new Edge(start.id(), add(root), ""));
     return new Flowchart(symptom.id(), start, nodes, edges);
   }
@@ -112,7 +116,7 @@ public final class ChartBuilder {
     Node node =
         decisions.get(number) instanceof Told told
             ? outcomes.outcome(told.result())
-            : check((Asked) decisions.get(number));
+            : check(number, (Asked) decisions.get(number));
     nodes.put(node.id(), node);
     ids.put(number, node.id());
     if (decisions.get(number) instanceof Asked asked) {
@@ -124,13 +128,14 @@ public final class ChartBuilder {
     return node.id();
   }
 
-  private Node check(Asked asked) {
+  private Node check(int number, Asked asked) {
     String stem =
         "check." + asked.question().subject() + (asked.question().limits() ? ".limits" : "");
     String id = stem;
     for (int copy = 2; nodes.containsKey(id); copy++) {
       id = stem + "." + copy;
     }
-    return checks.check(id, asked.question());
+    boolean again = known.get(number).contains(asked.question().subject());
+    return again ? checks.again(id, asked.question()) : checks.check(id, asked.question());
   }
 }

@@ -55,7 +55,7 @@ public final class ChartWalk {
     Wording wording = Wording.published(kb);
     this.scopeWords = alone ? "" : ", on the chart for " + wording.builds(scope.builds());
     this.answers = new AnswerWords(space.space(), wording);
-    this.checks = new CheckWords(kb, wording);
+    this.checks = new CheckWords(kb, wording, scope.builds());
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.faultwright.flow;
 
 import io.faultwright.analysis.order.Question;
+import io.faultwright.model.Build;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Equipment;
@@ -26,10 +27,25 @@ final class CheckWords {
 
   private final KnowledgeBase knowledge;
   private final Wording wording;
+  private final List<Build> builds;
 
-  CheckWords(KnowledgeBase knowledge, Wording wording) {
+  /**
+   * @param builds the equipment the chart is for
+   */
+  CheckWords(KnowledgeBase knowledge, Wording wording, List<Build> builds) {
     this.knowledge = knowledge;
     this.wording = wording;
+    this.builds = List.copyOf(builds);
+  }
+
+  /** A check on a reading that was taken before: nothing is touched, what was read is judged. */
+  Node.Check again(String id, Question question) {
+    Node.Check check = check(id, question);
+    List<String> steps = new ArrayList<>();
+    if (question.limits()) {
+      steps.add(limits(knowledge.limits().get(question.subject())));
+    }
+    return new Node.Check(id, List.of(), steps, check.question());
   }
 
   Node.Check check(String id, Question question) {
@@ -75,9 +91,25 @@ final class CheckWords {
   private List<Warning> warnings(Reading reading) {
     return reading.cautions().stream()
         .map(knowledge.cautions()::get)
+        .filter(this::concerns)
         .sorted(Comparator.comparing(Caution::signal).thenComparing(Caution::id))
         .map(CheckWords::warning)
         .toList();
+  }
+
+  /** That a refrigerant can burn is not said where no machine has such a one. */
+  private boolean concerns(Caution caution) {
+    return !caution.id().equals(Caution.FLAMMABLE_REFRIGERANT)
+        || builds.stream().anyMatch(this::mayBurn);
+  }
+
+  private boolean mayBurn(Build build) {
+    return build
+        .model()
+        .refrigerant()
+        .map(knowledge.equipment().refrigerants()::get)
+        .map(refrigerant -> refrigerant.safety().flammable())
+        .orElse(true);
   }
 
   private static Warning warning(Caution caution) {
@@ -94,9 +126,13 @@ final class CheckWords {
   }
 
   private String limits(LimitsTable table) {
-    boolean few = table.rows().size() <= MOST_ROWS && table.drivers().isEmpty();
+    List<LimitsTable.Row> rows =
+        table.rows().stream()
+            .filter(row -> builds.stream().anyMatch(build -> build.satisfies(row.builds())))
+            .toList();
+    boolean few = rows.size() <= MOST_ROWS && table.drivers().isEmpty();
     return few
-        ? table.rows().stream()
+        ? rows.stream()
             .map(row -> row(table.reading(), row))
             .collect(Collectors.joining("; ", "Compare with the limits: ", "."))
         : "Compare with the table ‘" + wording.subject(table.reading()) + "’ in the handbook.";
@@ -108,7 +144,9 @@ final class CheckWords {
             row.low().map(low -> new Interval.End(low, true)),
             row.high().map(high -> new Interval.End(high, true)));
     String figures = wording.interval(reading, within);
-    return row.builds().equals(Condition.ALWAYS) ? figures : builds(row.builds()) + " " + figures;
+    return builds.stream().allMatch(build -> build.satisfies(row.builds()))
+        ? figures
+        : builds(row.builds()) + " " + figures;
   }
 
   /** A single fact by its value alone, where that is clear. */

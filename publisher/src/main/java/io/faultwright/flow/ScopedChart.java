@@ -1,7 +1,9 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.order.OrderCost;
 import io.faultwright.model.Build;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A flowchart with the equipment it is right for.
@@ -9,8 +11,10 @@ import java.util.List;
  * @param builds the equipment
  * @param scope the same in words; empty where it is everything the handbook is about
  * @param chart the flowchart
+ * @param cost of its order of checks; absent where there is no chart to work by
  */
-public record ScopedChart(List<Build> builds, String scope, Flowchart chart) {
+public record ScopedChart(
+    List<Build> builds, String scope, Flowchart chart, Optional<OrderCost> cost) {
   public ScopedChart {
     builds = List.copyOf(builds);
   }

@@ -6,9 +6,8 @@ import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.flow.ChartBuilder;
-import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
-import io.faultwright.flow.Node;
+import io.faultwright.flow.ScopedChart;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
@@ -20,11 +19,9 @@ import io.faultwright.wording.Wording;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
- * The chart of one symptom, for all equipment it applies to or for some of it.
+ * The charts of one symptom, for all equipment it applies to or for some of it.
  *
  * @param symptom its id
  * @param model id of the only model it is for, if any
@@ -32,15 +29,17 @@ import java.util.TreeMap;
  */
 public record SingleChart(String symptom, Optional<String> model, Optional<String> software) {
   /**
-   * The pages of the chart.
+   * The pages of the charts.
    *
    * @throws Unreadable where there is no such symptom, model or version, or the symptom does not
    *     apply to it
    */
   public List<ChartPage> pages(KnowledgeBase kb, boolean draft, Paper paper) {
     Symptom found = found(kb);
-    return new ChartLayout(Imprint.of(kb.handbook(), draft), paper)
-        .pages(chart(kb, found), ChartDrawings.address(kb, found));
+    ChartLayout layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
+    return charts(kb).stream()
+        .flatMap(chart -> layout.pages(chart.chart(), ChartDrawings.address(kb, found)).stream())
+        .toList();
   }
 
   /**
@@ -107,21 +106,14 @@ public record SingleChart(String symptom, Optional<String> model, Optional<Strin
     return Version.isVersion(version) && build.software().equals(Optional.of(new Version(version)));
   }
 
-  private Flowchart chart(KnowledgeBase kb, Symptom found) {
-    if (model.isEmpty() && software.isEmpty()) {
-      return ChartBuilder.build(kb, found);
-    }
+  /**
+   * The charts, in a fixed order.
+   *
+   * @throws Unreadable as {@link #pages}
+   */
+  public List<ScopedChart> charts(KnowledgeBase kb) {
+    Symptom found = found(kb);
     List<Build> builds = asked(SymptomSpace.builds(kb, found));
-    Flowchart chart =
-        ChartBuilder.build(SymptomSpace.where(kb, found, builds, List.of(), Deadline.NEVER));
-    return scoped(chart, Wording.published(kb).builds(builds));
-  }
-
-  /** The chart with the equipment it is for. */
-  private static Flowchart scoped(Flowchart chart, String scope) {
-    Node.Start start = new Node.Start(chart.start().id(), chart.start().title(), scope);
-    SortedMap<String, Node> nodes = new TreeMap<>(chart.nodes());
-    nodes.put(start.id(), start);
-    return new Flowchart(chart.symptom(), start, nodes, chart.edges());
+    return ChartBuilder.charts(SymptomSpace.where(kb, found, builds, List.of(), Deadline.NEVER));
   }
 }

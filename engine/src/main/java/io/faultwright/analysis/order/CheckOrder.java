@@ -77,19 +77,11 @@ public final class CheckOrder {
     return sum == 0 ? 1 : sum;
   }
 
-  /** Expected minutes from the first check to the result. */
-  public double minutes() {
-    return spent.minutes() / likelihood;
-  }
-
-  /** The same, every minute counted as its access says. */
-  public double weighted() {
-    return spent.weighted() / likelihood;
-  }
-
-  /** No order whatever costs less than this, weighted; proved. */
-  public double atLeast() {
-    return Math.min(order.atLeast(), weighted());
+  /** What it costs from the first check to the result. */
+  public OrderCost cost() {
+    double weighted = spent.weighted() / likelihood;
+    return new OrderCost(
+        spent.minutes() / likelihood, weighted, Math.min(order.atLeast(), weighted));
   }
 
   public Decisions decisions() {
