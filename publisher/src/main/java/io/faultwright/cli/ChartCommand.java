@@ -1,5 +1,7 @@
 package io.faultwright.cli;
 
+import io.faultwright.analysis.order.OrderCost;
+import io.faultwright.flow.ScopedChart;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.Handbook;
@@ -101,7 +103,9 @@ final class ChartCommand implements Callable<Integer> {
       return proving.refuse(checked, sources, NOTHING);
     }
     try {
-      write(checked.knowledge(), chart.pages(checked.knowledge(), draft, paper));
+      List<ScopedChart> charts = chart.charts(checked.knowledge());
+      write(checked.knowledge(), chart.pages(checked.knowledge(), charts, draft, paper));
+      charts.forEach(one -> one.cost().ifPresent(cost -> console.print(words(one, cost))));
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
@@ -132,6 +136,23 @@ final class ChartCommand implements Callable<Integer> {
               + pdf.undrawn()
               + "\n");
     }
+  }
+
+  /** What a way through the chart takes on average, and what is known of other orders. */
+  private static String words(ScopedChart chart, OrderCost cost) {
+    String scope = chart.scope().isEmpty() ? "All equipment" : chart.scope();
+    String others =
+        cost.gap() == 0
+            ? "no order of checks costs less"
+            : String.format(
+                Locale.ROOT, "no order costs less by more than %.1f %%", 100 * cost.gap());
+    return String.format(
+        Locale.ROOT,
+        "%s: %.1f min on average, %.1f weighted by access; %s\n",
+        scope,
+        cost.minutes(),
+        cost.weighted(),
+        others);
   }
 
   /** {@code FILE-1.svg}, {@code FILE-2.svg} … */

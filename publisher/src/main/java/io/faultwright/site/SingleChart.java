@@ -28,18 +28,12 @@ import java.util.Optional;
  * @param software the only version it is for, if any
  */
 public record SingleChart(String symptom, Optional<String> model, Optional<String> software) {
-  /**
-   * The pages of the charts.
-   *
-   * @throws Unreadable where there is no such symptom, model or version, or the symptom does not
-   *     apply to it
-   */
-  public List<ChartPage> pages(KnowledgeBase kb, boolean draft, Paper paper) {
-    Symptom found = found(kb);
+  /** The pages of charts of this symptom. */
+  public List<ChartPage> pages(
+      KnowledgeBase kb, List<ScopedChart> charts, boolean draft, Paper paper) {
     ChartLayout layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
-    return charts(kb).stream()
-        .flatMap(chart -> layout.pages(chart.chart(), ChartDrawings.address(kb, found)).stream())
-        .toList();
+    Optional<String> address = ChartDrawings.address(kb, kb.symptoms().get(symptom));
+    return charts.stream().flatMap(chart -> layout.pages(chart.chart(), address).stream()).toList();
   }
 
   /**
@@ -109,7 +103,7 @@ public record SingleChart(String symptom, Optional<String> model, Optional<Strin
   /**
    * The charts, in a fixed order.
    *
-   * @throws Unreadable as {@link #pages}
+   * @throws Unreadable as {@link #found}
    */
   public List<ScopedChart> charts(KnowledgeBase kb) {
     Symptom found = found(kb);
