@@ -13,14 +13,17 @@ public final class OrderPace {
   /**
    * Measures.
    *
-   * @param arguments readings, faults, seconds, how many problems
+   * @param arguments readings, faults, most answers of a reading, seconds, how many problems, and
+   *     `anywhere` where hazardous checks need not come last
    */
   public static void main(String[] arguments) {
     int readings = Integer.parseInt(arguments[0]);
     int faults = Integer.parseInt(arguments[1]);
-    double seconds = Double.parseDouble(arguments[2]);
-    for (int seed = 1; seed <= Integer.parseInt(arguments[3]); seed++) {
-      Problem problem = new OrderProblems(seed).problem(readings, faults);
+    int most = Integer.parseInt(arguments[2]);
+    boolean anywhere = arguments.length > 5 && arguments[5].equals("anywhere");
+    double seconds = Double.parseDouble(arguments[3]);
+    for (int seed = 1; seed <= Integer.parseInt(arguments[4]); seed++) {
+      Problem problem = new OrderProblems(seed).problem(readings, faults, most, anywhere);
       long start = System.nanoTime();
       Order order =
           Orders.cheapest(
@@ -34,9 +37,10 @@ public final class OrderPace {
       System.out.println(
           String.format(
               Locale.ROOT,
-              "%d x %d, seed %d: %.3f weighted minutes, gap %.2f %%, %d sets, %.2f s; quick order %.3f",
+              "%d x %d, up to %d answers, seed %d: %.3f weighted minutes, gap %.2f %%, %d sets, %.2f s; quick order %.3f",
               readings,
               faults,
+              most,
               seed,
               order.weighted(),
               100 * order.gap(),

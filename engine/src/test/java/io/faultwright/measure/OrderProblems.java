@@ -11,8 +11,8 @@ import java.util.Random;
 
 /**
  * Seeded problems of the shape that handbooks have: each fault shows its own answers, readings have
- * two to four answers and take one to ten minutes; a third are taken with gauges that are connected
- * once, a third at live parts, and these come last.
+ * two or more answers and take one to ten minutes; a third are taken with gauges that are connected
+ * once, a third at live parts, and these come last if so asked.
  */
 public final class OrderProblems {
   private static final int[] WEIGHTS = {1, 3, 4};
@@ -24,9 +24,14 @@ public final class OrderProblems {
     this.random = new Random(seed);
   }
 
-  /** A problem of so many readings that tell so many faults apart. */
-  public Problem problem(int readings, int faults) {
-    int[] kinds = random.ints(readings, 2, 5).toArray();
+  /**
+   * A problem of so many readings that tell so many faults apart.
+   *
+   * @param most answers that a reading has, two at least
+   * @param anywhere whether checks at live parts and with gauges may come before others
+   */
+  public Problem problem(int readings, int faults, int most, boolean anywhere) {
+    int[] kinds = random.ints(readings, 2, most + 1).toArray();
     int[][] answers = distinct(faults, kinds);
     double[] frequencies = random.ints(faults, 1, 11).asDoubleStream().toArray();
     List<Outlay> outlays = new ArrayList<>();
@@ -38,7 +43,7 @@ public final class OrderProblems {
       BitSet pays = new BitSet();
       pays.set(reading);
       pays.set(readings, access == 2);
-      checks.add(new Check(pays, new BitSet(), access > 0));
+      checks.add(new Check(pays, new BitSet(), access > 0 && !anywhere));
     }
     outlays.add(new Outlay(GAUGES, GAUGES * WEIGHTS[2]));
     return new Problem(TableOfTests.telling(frequencies, answers), outlays, checks);
