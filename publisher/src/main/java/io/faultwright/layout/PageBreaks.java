@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -21,8 +22,19 @@ final class PageBreaks {
   /** Shares of a full page up to which pages are filled with the tops of branches to begin with. */
   private static final List<Double> FILLS = List.of(0.5, 0.7, 0.9);
 
-  /** Most attempts from one beginning. */
-  private static final int MOST_ATTEMPTS = 2_500;
+  /** Most attempts from one beginning, and most after changes at random. */
+  private static final int MOST_ATTEMPTS = 2_000;
+
+  private static final int MOST_KICKED = 4_000;
+
+  /** With more places than this there are fewer attempts, as each takes longer. */
+  private static final int MANY = 40;
+
+  /** Changes at random that are made at once. */
+  private static final int KICKS = 3;
+
+  /** The random numbers are always the same. */
+  private static final int SEED = 1;
 
   /** The larger the parts, the better: a page with little on it can then be done without. */
   private static final Comparator<Broken> EMPTIED =
@@ -76,12 +88,13 @@ final class PageBreaks {
 
   /** The parts of each page. */
   List<List<Part>> pages() {
-    return FILLS.stream()
-        .map(fill -> broken(grown(fill), Integer.MAX_VALUE).orElseThrow())
-        .map(this::improved)
-        .min(EVEN)
-        .orElseThrow()
-        .pages();
+    Broken best =
+        FILLS.stream()
+            .map(fill -> broken(grown(fill), Integer.MAX_VALUE).orElseThrow())
+            .map(grown -> new Search(grown, MOST_ATTEMPTS).descended())
+            .min(EVEN)
+            .orElseThrow();
+    return best.pages.size() == 1 ? best.pages : kicked(best).pages;
   }
 
   private BitSet grown(double fill) {
@@ -98,20 +111,39 @@ final class PageBreaks {
         .map(pages -> Broken.of(chosen, pages));
   }
 
-  private Broken improved(Broken grown) {
-    Search search = new Search(grown);
-    search.descend(EMPTIED);
-    search.descend(EVEN);
-    return search.best;
+  /** Leaves the place where no change helps by a few changes at random, again and again. */
+  private Broken kicked(Broken found) {
+    Random random = new Random(SEED);
+    Broken best = found;
+    int left = MOST_KICKED * MANY / Math.max(MANY, cuts.count());
+    while (left > 0 && cuts.count() > 0) {
+      BitSet changed = (BitSet) best.cuts.clone();
+      for (int i = 0; i < KICKS; i++) {
+        changed.flip(random.nextInt(cuts.count()));
+      }
+      Search search = new Search(broken(changed, Integer.MAX_VALUE).orElseThrow(), left);
+      Broken next = search.descended();
+      left -= Math.max(1, search.attempts);
+      best = EVEN.compare(next, best) < 0 ? next : best;
+    }
+    return best;
   }
 
   /** One way down to cuts that no single change makes better. */
   private final class Search {
     private Broken best;
+    private final int most;
     private int attempts;
 
-    Search(Broken grown) {
-      this.best = grown;
+    Search(Broken beginning, int most) {
+      this.best = beginning;
+      this.most = most;
+    }
+
+    Broken descended() {
+      descend(EMPTIED);
+      descend(EVEN);
+      return best;
     }
 
     /** Tries change after change and keeps what is better, until a whole round gains nothing. */
@@ -124,13 +156,13 @@ final class PageBreaks {
     }
 
     private boolean gain(BitSet changed, Comparator<Broken> order) {
-      if (attempts++ >= MOST_ATTEMPTS) {
+      if (attempts++ >= most) {
         return false;
       }
       // Fewer misfits may cost a page more.
-      int most = best.misfits > 0 ? Integer.MAX_VALUE : best.pages.size();
+      int pages = best.misfits > 0 ? Integer.MAX_VALUE : best.pages.size();
       Optional<Broken> better =
-          broken(changed, most).filter(broken -> order.compare(broken, best) < 0);
+          broken(changed, pages).filter(broken -> order.compare(broken, best) < 0);
       better.ifPresent(broken -> best = broken);
       return better.isPresent();
     }

@@ -10,8 +10,8 @@ import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
 import io.faultwright.layout.SampleCharts;
+import io.faultwright.layout.VariedCharts;
 import io.faultwright.model.KnowledgeBase;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +20,7 @@ import java.util.Locale;
  * Prints how many pages and connectors the charts take, and how long a chart is laid out.
  *
  * <p>Arguments: {@code pages} counts the charts of both demo knowledge bases; {@code time NODES
- * ROUNDS} times one generated chart, after a warm-up.
+ * CHARTS} times generated charts of so many nodes, each once, after a warm-up.
  */
 public final class ChartPaging {
   private static final int WARM_UP = 40;
@@ -62,25 +62,25 @@ public final class ChartPaging {
   }
 
   private static void time(int nodes, int rounds) {
-    Flowchart chart = SampleCharts.random(nodes, nodes);
     ChartLayout layout = new ChartLayout(SampleCharts.IMPRINT, Paper.A4);
     for (int i = 0; i < WARM_UP; i++) {
-      layout.pages(chart);
+      layout.pages(VariedCharts.of(-1 - i, nodes));
     }
-    List<Double> seconds = new ArrayList<>();
+    double[] seconds = new double[rounds];
     for (int i = 0; i < rounds; i++) {
+      Flowchart chart = VariedCharts.of(i, nodes);
       long start = System.nanoTime();
       layout.pages(chart);
-      seconds.add((System.nanoTime() - start) / 1e9);
+      seconds[i] = (System.nanoTime() - start) / 1e9;
     }
-    double[] sorted = seconds.stream().mapToDouble(d -> d).sorted().toArray();
+    Arrays.sort(seconds);
     System.out.printf(
         Locale.ROOT,
-        "%d nodes: min %.3f s, median %.3f s, max %.3f s %s%n",
-        chart.nodes().size(),
-        sorted[0],
-        sorted[rounds / 2],
-        sorted[rounds - 1],
-        rounds < 6 ? Arrays.toString(sorted) : "");
+        "%d nodes, %d charts: min %.3f s, median %.3f s, max %.3f s%n",
+        nodes,
+        rounds,
+        seconds[0],
+        seconds[rounds / 2],
+        seconds[rounds - 1]);
   }
 }
