@@ -5,10 +5,12 @@ import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.flow.CardBuilder;
 import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Node;
+import io.faultwright.layout.CardLayout;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
@@ -24,7 +26,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * The chart of one symptom, for all equipment it applies to or for some of it.
+ * The chart or the card of one symptom, for all equipment it applies to or for some of it.
  *
  * @param symptom its id
  * @param model id of the only model it is for, if any
@@ -107,14 +109,35 @@ public record SingleChart(String symptom, Optional<String> model, Optional<Strin
     return Version.isVersion(version) && build.software().equals(Optional.of(new Version(version)));
   }
 
-  private Flowchart chart(KnowledgeBase kb, Symptom found) {
-    if (model.isEmpty() && software.isEmpty()) {
-      return ChartBuilder.build(kb, found);
-    }
+  private boolean isWhole() {
+    return model.isEmpty() && software.isEmpty();
+  }
+
+  private SymptomSpace space(KnowledgeBase kb, Symptom found) {
     List<Build> builds = asked(SymptomSpace.builds(kb, found));
-    Flowchart chart =
-        ChartBuilder.build(SymptomSpace.where(kb, found, builds, List.of(), Deadline.NEVER));
-    return scoped(chart, Wording.published(kb).builds(builds));
+    return SymptomSpace.where(kb, found, builds, List.of(), Deadline.NEVER);
+  }
+
+  private String scope(KnowledgeBase kb, Symptom found) {
+    return Wording.published(kb).builds(asked(SymptomSpace.builds(kb, found)));
+  }
+
+  private Flowchart chart(KnowledgeBase kb, Symptom found) {
+    return isWhole()
+        ? ChartBuilder.build(kb, found)
+        : scoped(ChartBuilder.build(space(kb, found)), scope(kb, found));
+  }
+
+  /**
+   * The pocket card, four to a sheet where that is asked for.
+   *
+   * @throws Unreadable as {@link #pages}
+   */
+  public ChartPage card(KnowledgeBase kb, boolean draft, Paper paper, boolean fourUp) {
+    Symptom found = found(kb);
+    CardLayout layout = new CardLayout(Imprint.of(kb.handbook(), draft), paper);
+    ChartPage card = layout.card(CardBuilder.build(space(kb, found), scope(kb, found)));
+    return fourUp ? layout.fourUp(card) : card;
   }
 
   /** The chart with the equipment it is for. */
