@@ -121,8 +121,8 @@ public final class CardBuilder {
         .map(
             first ->
                 new Card.Entry(
-                    "Else go to: " + wording.symptom(first.otherwise()),
-                    List.of(String.join("; ", wording.lines(first.when())))));
+                    "First: " + String.join("; ", wording.lines(first.when())),
+                    List.of("otherwise go to: " + wording.symptom(first.otherwise()))));
   }
 
   /** Rules of one outcome together, faults met most often first. */

@@ -2,6 +2,7 @@ package io.faultwright.layout;
 
 import io.faultwright.flow.Card;
 import io.faultwright.flow.Imprint;
+import io.faultwright.flow.Warning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +10,7 @@ import java.util.stream.Stream;
 
 /**
  * Sets a pocket card on a quarter of a sheet: A6 for A4. What does not fit is left to the chart,
- * and the card says how much.
+ * and the card names it.
  */
 public final class CardLayout {
   private static final double MARGIN = 12;
@@ -20,6 +21,8 @@ public final class CardLayout {
   private static final double INDENT = 8;
   private static final int ANY = 100;
   private static final int MOST_TITLE_LINES = 3;
+
+  private static final Card.Entry EVERYTHING = new Card.Entry("Everything", List.of());
 
   private static final String CHART =
       "Steps and cautions in full: on the chart and in the handbook. ";
@@ -41,9 +44,14 @@ public final class CardLayout {
         return page.get();
       }
     }
-    return page(new Card(card.title(), card.scope(), card.warnings(), List.of(), card.entries()), 0)
-        .or(() -> page(new Card(card.title(), "", List.of(), List.of(), card.entries()), 0))
+    return page(bare(card, card.warnings(), card.entries()), 0)
+        .or(() -> page(bare(card, List.of(), List.of(EVERYTHING)), 0))
         .orElseThrow();
+  }
+
+  /** A card with hardly anything on it, for texts that no card can hold. */
+  private static Card bare(Card card, List<Warning> warnings, List<Card.Entry> entries) {
+    return new Card(card.title(), "", warnings, List.of(), entries);
   }
 
   /** Four of a card on one sheet, with marks where it is cut. */
@@ -109,7 +117,9 @@ public final class CardLayout {
     column.add(plain.lines(card.scope(), width, ANY), 0, SIZE, false, LEADING);
     column.skip(2);
     CautionText cautions = new CautionText(SIZE, LEADING);
-    card.warnings().forEach(warning -> cautions.add(column, warning, warning.hazard(), width));
+    card.warnings().stream()
+        .sorted(CautionPanel.GRAVEST)
+        .forEach(warning -> cautions.add(column, warning, warning.hazard(), width));
   }
 
   private void body(Paragraph column, Card card, int shown, double width) {
@@ -123,13 +133,12 @@ public final class CardLayout {
       bold(column, entry.outcome(), width);
       entry.patterns().forEach(line -> hanging(column, plain, line, width));
     }
-    int rest = card.entries().size() - shown;
-    if (rest > 0) {
+    List<Card.Entry> rest = card.entries().subList(shown, card.entries().size());
+    if (!rest.isEmpty()) {
       column.skip(2);
-      bold(
-          column,
-          rest + (rest == 1 ? " more outcome" : " more outcomes") + ": see the chart",
-          width);
+      bold(column, "For these see the chart", width);
+      List<String> names = rest.stream().map(Card.Entry::outcome).toList();
+      column.add(plain.lines(String.join("; ", names), width, ANY), 0, SIZE, false, LEADING);
     }
   }
 
