@@ -59,7 +59,7 @@ public final class CardBuilder {
             .filter(rule -> space.firing(rule.id()) != Diagrams.NONE)
             .toList();
     List<Reading> readings = readings(rules);
-    CheckWords checks = new CheckWords(knowledge, wording);
+    CheckWords checks = new CheckWords(knowledge, wording, builds);
     return new Card(
         symptom.title(),
         scope,
@@ -75,7 +75,7 @@ public final class CardBuilder {
 
   private List<Reading> readings(List<Rule> rules) {
     return conditions(rules)
-        .flatMap(Questions::tests)
+        .flatMap(Condition::tests)
         .map(Condition.Test::subject)
         .distinct()
         .flatMap(id -> Optional.ofNullable(knowledge.readings().get(id)).stream())
@@ -85,7 +85,7 @@ public final class CardBuilder {
 
   private List<String> limits(List<Rule> rules) {
     return conditions(rules)
-        .flatMap(Questions::tests)
+        .flatMap(Condition::tests)
         .filter(test -> test.pattern() instanceof Condition.AgainstLimits)
         .map(Condition.Test::subject)
         .distinct()
