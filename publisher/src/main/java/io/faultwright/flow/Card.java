@@ -10,25 +10,29 @@ import java.util.List;
  * @param scope equipment it is for; may be empty
  * @param warnings of all its readings, gravest first
  * @param limits one line for each reading that is held against limits
- * @param entries what must be right first, then the outcomes, those met most often first
+ * @param first what must be right first, and where to go otherwise; a line each
+ * @param entries what shows each outcome, as an outline
  */
 public record Card(
-    String title, String scope, List<Warning> warnings, List<String> limits, List<Entry> entries) {
+    String title,
+    String scope,
+    List<Warning> warnings,
+    List<String> limits,
+    List<String> first,
+    List<Entry> entries) {
   public Card {
     warnings = List.copyOf(warnings);
     limits = List.copyOf(limits);
+    first = List.copyOf(first);
     entries = List.copyOf(entries);
   }
 
   /**
-   * An outcome.
+   * A line of the outline.
    *
-   * @param outcome what is the matter, or what to do
-   * @param patterns readings that show it, one line for each way
+   * @param depth how many lines above it must hold as well
+   * @param conditions readings
+   * @param outcome what is the matter, or what to do, where they hold; empty where more is asked
    */
-  public record Entry(String outcome, List<String> patterns) {
-    public Entry {
-      patterns = List.copyOf(patterns);
-    }
-  }
+  public record Entry(int depth, String conditions, String outcome) {}
 }

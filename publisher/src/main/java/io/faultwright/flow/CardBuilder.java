@@ -13,11 +13,8 @@ import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import io.faultwright.quantity.Interval;
 import io.faultwright.wording.Wording;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -65,7 +62,8 @@ public final class CardBuilder {
         scope,
         readings.stream().flatMap(reading -> checks.warnings(reading).stream()).distinct().toList(),
         limits(rules),
-        Stream.concat(first(), entries(rules)).toList());
+        first(),
+        CardOutline.of(rules.stream().map(this::way).toList()));
   }
 
   private Stream<Condition> conditions(List<Rule> rules) {
@@ -116,29 +114,21 @@ public final class CardBuilder {
     return rows == 1 ? figures : wording.condition(row.builds()) + " " + figures;
   }
 
-  private Stream<Card.Entry> first() {
+  private List<String> first() {
     return symptom.first().stream()
         .map(
             first ->
-                new Card.Entry(
-                    "First: " + String.join("; ", wording.lines(first.when())),
-                    List.of("otherwise go to: " + wording.symptom(first.otherwise()))));
+                String.join("; ", wording.lines(first.when()))
+                    + "; otherwise go to: "
+                    + wording.symptom(first.otherwise()))
+        .toList();
   }
 
-  /** Rules of one outcome together, faults met most often first. */
-  private Stream<Card.Entry> entries(List<Rule> rules) {
-    Map<String, List<String>> patterns = new LinkedHashMap<>();
-    rules.stream()
-        .sorted(Comparator.comparing(this::frequency).reversed().thenComparing(Rule::id))
-        .forEach(
-            rule ->
-                patterns
-                    .computeIfAbsent(
-                        Words.upperFirst(wording.conclusion(rule.conclusion())),
-                        none -> new ArrayList<>())
-                    .add(pattern(rule.when())));
-    return patterns.entrySet().stream()
-        .map(entry -> new Card.Entry(entry.getKey(), entry.getValue()));
+  private CardOutline.Way way(Rule rule) {
+    return new CardOutline.Way(
+        pattern(rule.when()),
+        Words.upperFirst(wording.conclusion(rule.conclusion())),
+        frequency(rule));
   }
 
   private BigFraction frequency(Rule rule) {
@@ -150,12 +140,12 @@ public final class CardBuilder {
   }
 
   /** The conditions without those that all the equipment meets. */
-  private String pattern(Condition when) {
+  private List<String> pattern(Condition when) {
     List<Condition> parts = when instanceof Condition.All all ? all.parts() : List.of(when);
     return parts.stream()
         .filter(part -> !isMet(part))
         .flatMap(part -> wording.lines(part).stream())
-        .collect(Collectors.joining("; "));
+        .toList();
   }
 
   private boolean isMet(Condition part) {

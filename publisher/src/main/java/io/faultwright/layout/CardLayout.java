@@ -19,10 +19,19 @@ public final class CardLayout {
   private static final double SIZE = Typography.SMALLEST - 0.5;
   private static final double LEADING = 10;
   private static final double INDENT = 8;
+
+  /** Further in for each level of the outline, down to the deepest that is told apart. */
+  private static final double STEP = 6;
+
+  private static final int DEEPEST = 8;
+
+  /** Between readings and the outcome beside them. */
+  private static final double GAP = 6;
+
   private static final int ANY = 100;
   private static final int MOST_TITLE_LINES = 3;
 
-  private static final Card.Entry EVERYTHING = new Card.Entry("Everything", List.of());
+  private static final Card.Entry EVERYTHING = new Card.Entry(0, "", "Everything");
 
   private static final String CHART =
       "Steps and cautions in full: on the chart and in the handbook. ";
@@ -39,7 +48,9 @@ public final class CardLayout {
   /** The card. */
   public ChartPage card(Card card) {
     for (int shown = card.entries().size(); shown > 0; shown--) {
-      Optional<ChartPage> page = page(card, shown);
+      // A condition under which nothing stands would read as if it showed nothing.
+      boolean dangling = card.entries().get(shown - 1).outcome().isEmpty();
+      Optional<ChartPage> page = dangling ? Optional.empty() : page(card, shown);
       if (page.isPresent()) {
         return page.get();
       }
@@ -51,7 +62,7 @@ public final class CardLayout {
 
   /** A card with hardly anything on it, for texts that no card can hold. */
   private static Card bare(Card card, List<Warning> warnings, List<Card.Entry> entries) {
-    return new Card(card.title(), "", warnings, List.of(), entries);
+    return new Card(card.title(), "", warnings, List.of(), List.of(), entries);
   }
 
   /** Four of a card on one sheet, with marks where it is cut. */
@@ -128,17 +139,49 @@ public final class CardLayout {
       bold(column, "Limits", width);
       card.limits().forEach(line -> hanging(column, plain, line, width));
     }
-    for (Card.Entry entry : card.entries().subList(0, shown)) {
-      column.skip(2);
-      bold(column, entry.outcome(), width);
-      entry.patterns().forEach(line -> hanging(column, plain, line, width));
+    if (!card.first().isEmpty()) {
+      bold(column, "First", width);
+      card.first().forEach(line -> hanging(column, plain, line, width));
     }
-    List<Card.Entry> rest = card.entries().subList(shown, card.entries().size());
+    column.skip(2);
+    card.entries().subList(0, shown).forEach(entry -> entry(column, entry, width));
+    List<String> rest =
+        card.entries().subList(shown, card.entries().size()).stream()
+            .map(Card.Entry::outcome)
+            .filter(outcome -> !outcome.isEmpty())
+            .distinct()
+            .toList();
     if (!rest.isEmpty()) {
       column.skip(2);
       bold(column, "For these see the chart", width);
-      List<String> names = rest.stream().map(Card.Entry::outcome).toList();
-      column.add(plain.lines(String.join("; ", names), width, ANY), 0, SIZE, false, LEADING);
+      column.add(plain.lines(String.join("; ", rest), width, ANY), 0, SIZE, false, LEADING);
+    }
+  }
+
+  /** Readings, and the outcome on the same line where it has room. */
+  private static void entry(Paragraph column, Card.Entry entry, double width) {
+    double indent = Math.min(entry.depth(), DEEPEST) * STEP;
+    Wrap plain = new Wrap(SIZE, false);
+    List<String> lines = plain.lines(entry.conditions(), width - indent - INDENT, ANY);
+    column.mark("–", indent, SIZE, false, LEADING);
+    double start = indent + INDENT;
+    if (entry.outcome().isEmpty()) {
+      column.add(lines, start, SIZE, false, LEADING);
+      return;
+    }
+    int last = Math.max(0, lines.size() - 1);
+    double end = start + (lines.isEmpty() ? 0 : plain.width(lines.get(last)) + GAP);
+    boolean beside = end + Typography.width(entry.outcome(), SIZE, true) <= width;
+    if (beside) {
+      column.add(lines.subList(0, last), start, SIZE, false, LEADING);
+      lines
+          .subList(last, lines.size())
+          .forEach(line -> column.mark(line, start, SIZE, false, LEADING));
+      column.add(List.of(entry.outcome()), end, SIZE, true, LEADING);
+    } else {
+      column.add(lines, start, SIZE, false, LEADING);
+      List<String> outcome = new Wrap(SIZE, true).lines(entry.outcome(), width - start, ANY);
+      column.add(outcome, start, SIZE, true, LEADING);
     }
   }
 
@@ -149,7 +192,7 @@ public final class CardLayout {
   private static void hanging(Paragraph column, Wrap plain, String text, double width) {
     List<String> lines = plain.lines(text, width - INDENT, ANY);
     column.mark("–", 0, SIZE, false, LEADING);
-    column.add(lines.isEmpty() ? List.of("always") : lines, INDENT, SIZE, false, LEADING);
+    column.add(lines, INDENT, SIZE, false, LEADING);
   }
 
   private String foot() {

@@ -10,7 +10,6 @@ import io.faultwright.flow.CardBuilder;
 import io.faultwright.flow.Demos;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Warning;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -59,21 +58,34 @@ class CardLayoutTest {
   void whatDoesNotFitIsNamed() {
     List<Card.Entry> entries =
         IntStream.range(0, 60)
-            .mapToObj(i -> new Card.Entry("Valve " + i, List.of("ice: untouched")))
+            .mapToObj(i -> new Card.Entry(i % 3, "ice: untouched", "Valve " + i))
             .toList();
-    Card card = new Card("Ice", "", List.of(), List.of(), entries);
+    Card card = new Card("Ice", "", List.of(), List.of(), List.of(), entries);
     ChartPage page = new CardLayout(SampleCharts.IMPRINT, Paper.A4).card(card);
     check(card, page, Paper.A4);
-    assertTrue(words(page).contains("ice: untouched For these see the chart Valve "), words(page));
+    assertTrue(words(page).contains(" For these see the chart Valve "), words(page));
+  }
+
+  /** Where the list is cut, no condition is left without what it shows. */
+  @Test
+  void noConditionStandsAlone() {
+    List<Card.Entry> entries =
+        IntStream.range(0, 60)
+            .mapToObj(i -> new Card.Entry(0, "reading " + i, i % 2 == 0 ? "" : "Valve " + i))
+            .toList();
+    Card card = new Card("Ice", "", List.of(), List.of(), List.of(), entries);
+    String words = words(new CardLayout(SampleCharts.IMPRINT, Paper.A4).card(card));
+    assertTrue(words.matches(".*Valve [0-9]+ For these see the chart.*"), words);
   }
 
   /** A caution and a list that no card can hold leave the title and where everything stands. */
   @Test
   void endlessTextsLeaveTheTitle() {
-    List<Card.Entry> entries = Collections.nCopies(500, new Card.Entry("Valve", List.of()));
+    List<Card.Entry> entries =
+        IntStream.range(0, 500).mapToObj(i -> new Card.Entry(0, "", "Valve " + i)).toList();
     ChartPage page =
         new CardLayout(SampleCharts.IMPRINT, Paper.A4)
-            .card(new Card("Ice", "", List.of(), List.of(), entries));
+            .card(new Card("Ice", "", List.of(), List.of(), List.of(), entries));
     checkTexts(page);
     assertTrue(words(page).contains("For these see the chart Everything"), words(page));
   }
@@ -82,7 +94,7 @@ class CardLayoutTest {
   void theGravestCautionComesFirst() {
     List<Warning> warnings =
         List.of(new Warning("CAUTION", true, "Hot."), new Warning("DANGER", true, "Live."));
-    Card card = new Card("Ice", "", warnings, List.of(), List.of());
+    Card card = new Card("Ice", "", warnings, List.of(), List.of(), List.of());
     String words = words(new CardLayout(SampleCharts.IMPRINT, Paper.A4).card(card));
     assertTrue(words.indexOf("DANGER") < words.indexOf("CAUTION"), words);
   }
