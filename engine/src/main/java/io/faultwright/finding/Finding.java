@@ -118,6 +118,12 @@ public record Finding(
         replayed);
   }
 
+  /** The same finding in other words. */
+  public Finding saying(String words) {
+    return new Finding(
+        kind, symptom, rules, places, words, help, witness, region, share, chart, replayed);
+  }
+
   /** The same finding after Drools agreed on its witness. */
   public Finding confirmed() {
     return new Finding(

@@ -13,7 +13,8 @@ import java.util.List;
  * a way; made with some likelihood it brings no more bits than that times the logarithm of its
  * answers, and over all ways no more than the bits of its answers here. The cheapest mixture of
  * checks within these bounds is a lower bound. An outlay that several checks share is shared out
- * among them. Where every check cost as much as the cheapest, Huffman's code is another bound.
+ * among them. Where every check cost as much as the cheapest, Huffman's code is another bound. A
+ * third are the outlays of the checks that certain situations cannot do without.
  */
 final class Bound {
   private final Moves moves;
@@ -44,12 +45,36 @@ final class Bound {
         facts.splits().stream()
             .filter(split -> !state.late() || moves.check(split.check()).late())
             .toList();
-    if (splits.isEmpty()) {
+    if (splits.isEmpty() || state.late() && isMissing(facts)) {
       return Double.POSITIVE_INFINITY;
     }
     Offer[] offers = offers(state, splits);
-    double paid = Math.max(mixture(facts, offers), code(facts, splits, offers));
+    double told = Math.max(mixture(facts, offers), code(facts, splits, offers));
+    double paid = Math.max(told, needed(state, facts));
     return (paid + space(facts, splits)) * (1 - Order.ROUNDING);
+  }
+
+  /** Whether an early check is needed, which can no longer be made. */
+  private boolean isMissing(Facts facts) {
+    return facts.splits().stream()
+        .anyMatch(split -> split.needed() > 0 && !moves.check(split.check()).late());
+  }
+
+  /** What is paid where a check is needed; an outlay that several of them share, once. */
+  private double needed(State state, Facts facts) {
+    double[] likelihoods = new double[64];
+    for (Split split : facts.splits()) {
+      BitSet outlays = moves.check(split.check()).outlays();
+      for (int i = outlays.nextSetBit(0); i >= 0; i = outlays.nextSetBit(i + 1)) {
+        likelihoods = i < likelihoods.length ? likelihoods : Arrays.copyOf(likelihoods, 2 * i);
+        likelihoods[i] = Math.max(likelihoods[i], state.paid().get(i) ? 0 : split.needed());
+      }
+    }
+    double sum = 0;
+    for (int i = 0; i < likelihoods.length; i++) {
+      sum += likelihoods[i] == 0 ? 0 : likelihoods[i] * moves.outlay(i).weighted();
+    }
+    return sum;
   }
 
   /** A tree with so many ends has a check for every few of them. */

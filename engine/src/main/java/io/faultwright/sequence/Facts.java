@@ -20,8 +20,9 @@ record Facts(double[] results, double likelihood, List<Split> splits, double bit
    * @param parts what it leaves, two at least
    * @param bits entropy of its answers
    * @param told bits of the results that its answers tell
+   * @param needed how likely it is to meet a situation in which no order can do without it
    */
-  record Split(int check, int[] parts, double bits, double told) {}
+  record Split(int check, int[] parts, double bits, double told, double needed) {}
 
   boolean decided() {
     return results.length < 2;
@@ -35,13 +36,14 @@ record Facts(double[] results, double likelihood, List<Split> splits, double bit
     for (int check = 0; results.length > 1 && check < problem.checks().size(); check++) {
       int[] parts = situations.parts(set, check);
       if (parts.length > 1) {
-        splits.add(split(situations, check, parts, results));
+        splits.add(split(situations, set, check, parts, results));
       }
     }
     return new Facts(results, likelihood, List.copyOf(splits), Bits.entropy(results));
   }
 
-  private static Split split(Situations situations, int check, int[] parts, double[] whole) {
+  private static Split split(
+      Situations situations, int set, int check, int[] parts, double[] whole) {
     double[] likelihoods = new double[parts.length];
     double left = 0;
     for (int i = 0; i < parts.length; i++) {
@@ -51,7 +53,7 @@ record Facts(double[] results, double likelihood, List<Split> splits, double bit
     }
     double total = Bits.sum(whole);
     double told = total == 0 ? 0 : Math.max(0, Bits.entropy(whole) - left / total);
-    return new Split(check, parts, Bits.entropy(likelihoods), told);
+    return new Split(check, parts, Bits.entropy(likelihoods), told, situations.needed(set, check));
   }
 
   /** The checks that tell something. */

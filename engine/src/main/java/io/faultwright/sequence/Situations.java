@@ -19,6 +19,13 @@ public interface Situations {
   /** What the answers to a check leave of a set: parts, not empty; one where it tells nothing. */
   int[] parts(int set, int check);
 
+  /**
+   * How likely it is, relative to {@link #results}, to meet a situation of a set that a check alone
+   * tells apart from some possible situation with another result, all other answers being equal. No
+   * order can do without the check there.
+   */
+  double needed(int set, int check);
+
   /** Checks of which one has to come next; none where any may. */
   BitSet first(int set);
 }

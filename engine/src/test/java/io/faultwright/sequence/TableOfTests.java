@@ -1,6 +1,7 @@
 package io.faultwright.sequence;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -32,7 +33,7 @@ public final class TableOfTests implements Situations {
   /** Every state is a result of its own. */
   public static TableOfTests telling(double[] likelihoods, int[][] answers) {
     int[] results = new int[likelihoods.length];
-    java.util.Arrays.setAll(results, i -> i);
+    Arrays.setAll(results, i -> i);
     return new TableOfTests(likelihoods, results, answers);
   }
 
@@ -75,6 +76,25 @@ public final class TableOfTests implements Situations {
             state ->
                 byAnswer.computeIfAbsent(answers[state][check], none -> new BitSet()).set(state));
     return byAnswer.values().stream().mapToInt(this::number).toArray();
+  }
+
+  @Override
+  public double needed(int set, int check) {
+    return sets.get(set).stream()
+        .filter(state -> isNeeded(state, check))
+        .mapToDouble(state -> likelihoods[state])
+        .sum();
+  }
+
+  private boolean isNeeded(int state, int check) {
+    for (int other = 0; other < results.length; other++) {
+      int[] alike = answers[other].clone();
+      alike[check] = answers[state][check];
+      if (results[other] != results[state] && Arrays.equals(alike, answers[state])) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override

@@ -130,12 +130,7 @@ final class ChartCommand implements Callable<Integer> {
     AtomicFile.write(to, pdf.bytes());
     console.print("wrote " + to + ": " + pdf.pages() + (pdf.pages() == 1 ? " page" : " pages"));
     console.print("\n");
-    if (!pdf.undrawn().isEmpty()) {
-      console.say(
-          "warning: the chart prints `?` for characters its typeface lacks: "
-              + pdf.undrawn()
-              + "\n");
-    }
+    console.say(Undrawn.warning("chart", pdf.undrawn()));
   }
 
   /** What a way through the chart takes on average, and what is known of other orders. */

@@ -52,6 +52,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new FieldCommand(console))
         .addSubcommand(new PublishCommand(console))
         .addSubcommand(new ChartCommand(console))
+        .addSubcommand(new CardCommand(console))
         .addSubcommand(new CompareCommand(console))
         .addSubcommand(new CasesCommand(console))
         .addSubcommand(new SuggestCommand(console))

@@ -91,7 +91,7 @@ final class PublishCommand implements Callable<Integer> {
       Optional<Since> told = before.map(old -> since(old, checked.knowledge()));
       Summary summary = publish(checked, told);
       console.print(words(summary));
-      console.say(undrawn(summary.undrawn()));
+      console.say(Undrawn.warning("book", summary.undrawn()));
       if (!summary.problems().isEmpty()) {
         console.say(new ProblemText(sources, console.errInk()).stillOpen(summary.problems()));
       }
@@ -121,12 +121,6 @@ final class PublishCommand implements Callable<Integer> {
   private Options options(Checked checked, Optional<Since> told) throws IOException {
     List<Finding> findings = draft ? checked.report().findings() : List.of();
     return new Options(draft, findings, pdf, paper, told, GuidePictures.read(folder.path()));
-  }
-
-  private static String undrawn(String characters) {
-    return characters.isEmpty()
-        ? ""
-        : "warning: the book prints `?` for characters its typeface lacks: " + characters + "\n";
   }
 
   private String words(Summary summary) {

@@ -88,7 +88,7 @@ final class CheckWords {
     return new Node.Check(id, warnings(reading), steps, asked);
   }
 
-  private List<Warning> warnings(Reading reading) {
+  List<Warning> warnings(Reading reading) {
     return reading.cautions().stream()
         .map(knowledge.cautions()::get)
         .filter(this::concerns)

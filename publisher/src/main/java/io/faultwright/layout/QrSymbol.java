@@ -10,15 +10,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A QR code (ISO/IEC 18004) with an address, at least 15 mm wide without its quiet zone.
+ * A QR code (ISO/IEC 18004) with an address, at least 17 mm wide without its quiet zone.
  *
  * @param address what it says
  * @param box the symbol with a quiet zone of four modules all round, in points
  * @param dark its dark modules, those side by side as one
  */
 public record QrSymbol(String address, Box box, List<Box> dark) {
-  /** Fifteen millimetres in points. */
-  private static final double LEAST = 15 * 72 / 25.4;
+  /** Seventeen millimetres in points. */
+  private static final double LEAST = 17 * 72 / 25.4;
 
   /** Modules of the quiet zone on each side (ISO/IEC 18004). */
   private static final int QUIET = 4;

@@ -5,9 +5,11 @@ import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.flow.CardBuilder;
 import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.ScopedChart;
+import io.faultwright.layout.CardLayout;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
@@ -21,7 +23,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The charts of one symptom, for all equipment it applies to or for some of it.
+ * The charts or the card of one symptom, for all equipment it applies to or for some of it.
  *
  * @param symptom its id
  * @param model id of the only model it is for, if any
@@ -100,14 +102,30 @@ public record SingleChart(String symptom, Optional<String> model, Optional<Strin
     return Version.isVersion(version) && build.software().equals(Optional.of(new Version(version)));
   }
 
+  private SymptomSpace space(KnowledgeBase kb, Symptom found) {
+    List<Build> builds = asked(SymptomSpace.builds(kb, found));
+    return SymptomSpace.where(kb, found, builds, List.of(), Deadline.NEVER);
+  }
+
   /**
    * The charts, in a fixed order.
    *
    * @throws Unreadable as {@link #found}
    */
   public List<ScopedChart> charts(KnowledgeBase kb) {
+    return ChartBuilder.charts(space(kb, found(kb)));
+  }
+
+  /**
+   * The pocket card, four to a sheet where that is asked for.
+   *
+   * @throws Unreadable as {@link #found}
+   */
+  public ChartPage card(KnowledgeBase kb, boolean draft, Paper paper, boolean fourUp) {
     Symptom found = found(kb);
-    List<Build> builds = asked(SymptomSpace.builds(kb, found));
-    return ChartBuilder.charts(SymptomSpace.where(kb, found, builds, List.of(), Deadline.NEVER));
+    String scope = Wording.published(kb).builds(asked(SymptomSpace.builds(kb, found)));
+    CardLayout layout = new CardLayout(Imprint.of(kb.handbook(), draft), paper);
+    ChartPage card = layout.card(CardBuilder.build(space(kb, found), scope));
+    return fourUp ? layout.fourUp(card) : card;
   }
 }

@@ -86,6 +86,10 @@ class ChartCommandTest {
   }
 
   private int run(String kb, String... args) {
+    return command("chart", kb, args);
+  }
+
+  private int command(String command, String kb, String... args) {
     Console console =
         new Console(
             new ByteArrayInputStream(new byte[0]),
@@ -95,7 +99,7 @@ class ChartCommandTest {
             Map.of());
     return Faultwright.execute(
         console,
-        Stream.concat(Stream.of("chart", folder.resolve(kb).toString()), Stream.of(args))
+        Stream.concat(Stream.of(command, folder.resolve(kb).toString()), Stream.of(args))
             .toArray(String[]::new));
   }
 
@@ -191,6 +195,32 @@ class ChartCommandTest {
     assertTrue(err.toString().contains(message), err.toString());
     assertTrue(err.toString().contains(help), err.toString());
     assertFalse(Files.exists(folder.resolve("x.svg")));
+  }
+
+  /** The judge of the PDF is the text extraction of PDFBox. */
+  @Test
+  void aCardSaysWhatShowsEachOutcome() throws IOException {
+    assertEquals(0, command("card", "kb", "ice-left", "--for", "TN-1", "--to", to("card.pdf")));
+    assertEquals("wrote " + to("card.pdf") + "\n", out.toString());
+    String text = pdfText("card.pdf");
+    for (String part : List.of("TN-1", "Board dead", "Valve stuck", "ntouched", "Made up.")) {
+      assertTrue(text.contains(part), text);
+    }
+    assertFalse(text.contains("Fan dead") || text.contains("amily"), text);
+    try (PDDocument pdf = opened(folder.resolve("card.pdf"))) {
+      assertEquals(421, pdf.getPage(0).getMediaBox().getHeight());
+    }
+  }
+
+  @Test
+  void fourCardsStandOnASheet() throws IOException {
+    assertEquals(
+        0, command("card", "kb", "ice-left", "--to", to("card.pdf"), "--four-up"), err.toString());
+    assertEquals(4, pdfText("card.pdf").split("Board dead").length - 1);
+    assertEquals(2, command("card", "kb", "ice-left", "--to", to("card.svg")));
+    assertTrue(err.toString().contains("does not end in `.pdf`"), err.toString());
+    assertEquals(1, command("card", "gap", "ice-left", "--to", to("gap.pdf")));
+    assertTrue(err.toString().contains("no card was written"), err.toString());
   }
 
   @Test

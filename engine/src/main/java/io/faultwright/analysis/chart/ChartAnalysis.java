@@ -76,14 +76,27 @@ public final class ChartAnalysis {
   private void differences(Step step, Branch branch, RuleOutcomes outcomes) {
     if (branch.target() instanceof End end) {
       int wrong = diagrams.minus(reach.along(step, branch), outcomes.exactly(end.answers()));
-      for (RuleOutcomes.Part part : outcomes.divided(wrong)) {
-        findings.addAll(evidence.boxes(difference(step, branch, end, part), part.situations()));
+      if (wrong != Diagrams.NONE) {
+        outcomes
+            .divided(wrong)
+            .ifPresentOrElse(
+                parts -> parts.forEach(part -> difference(step, branch, end, part)),
+                () -> difference(step, branch, end, wrong, "say something else"));
       }
     }
   }
 
-  private Finding difference(Step step, Branch branch, End end, RuleOutcomes.Part part) {
+  private void difference(Step step, Branch branch, End end, RuleOutcomes.Part part) {
     String rules = part.answers().isEmpty() ? "say nothing" : "say " + EndWords.all(part.answers());
+    difference(step, branch, end, part.situations(), rules);
+  }
+
+  private void difference(Step step, Branch branch, End end, int situations, String rules) {
+    Finding finding = difference(step, branch, end, rules);
+    findings.addAll(evidence.boxes(finding, situations));
+  }
+
+  private Finding difference(Step step, Branch branch, End end, String rules) {
     return finding(
         FindingKind.CHART_DIFFERS,
         List.of(branch.place()),

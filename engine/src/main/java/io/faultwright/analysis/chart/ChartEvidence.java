@@ -13,7 +13,10 @@ import java.util.Optional;
 /** Shows findings about a chart by few regions of situations, each with a witness. */
 final class ChartEvidence {
   /** More regions of one mistake than a person reads. */
-  private static final int MOST = 12;
+  private static final int MOST = 8;
+
+  private static final String REST =
+      ", in many more situations; their regions show once the others are mended";
 
   private final SymptomSpace symptom;
   private final Evidence evidence;
@@ -33,7 +36,7 @@ final class ChartEvidence {
       boxes.forEach(box -> shown.add(counted(evidence.show(finding, situations, box))));
       int rest = regions.without(situations, boxes);
       if (rest != Diagrams.NONE) {
-        shown.add(counted(evidence.showAll(finding, rest)));
+        shown.add(counted(evidence.showAll(finding.saying(finding.message() + REST), rest)));
       }
     }
     return shown;

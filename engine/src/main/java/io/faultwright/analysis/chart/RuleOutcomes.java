@@ -8,6 +8,7 @@ import io.faultwright.model.Symptom;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -15,6 +16,8 @@ import java.util.TreeSet;
 
 /** What a technician is told in each possible situation, by the rules and by what comes first. */
 final class RuleOutcomes {
+  private static final int MOST = 32;
+
   private final Diagrams diagrams;
   private final SortedMap<Answer, Integer> told;
 
@@ -52,15 +55,21 @@ final class RuleOutcomes {
     return where;
   }
 
-  /** Possible situations divided by what is told in them, in a fixed order. */
-  List<Part> divided(int situations) {
+  /**
+   * Possible situations divided by what is told in them, in a fixed order; empty where there are
+   * more parts than anybody reads, as where rules contradict each other everywhere.
+   */
+  Optional<List<Part>> divided(int situations) {
     List<Part> parts = List.of(new Part(new TreeSet<>(), situations));
     for (Answer answer : told.keySet()) {
       List<Part> finer = new ArrayList<>();
       parts.forEach(part -> divide(part, answer, finer));
       parts = finer;
+      if (parts.size() > MOST) {
+        return Optional.empty();
+      }
     }
-    return parts.stream().sorted(Part.ORDER).toList();
+    return Optional.of(parts.stream().sorted(Part.ORDER).toList());
   }
 
   private void divide(Part part, Answer answer, List<Part> finer) {

@@ -109,7 +109,11 @@ final class NearCases {
         .map(build -> new Situation(build.facts(), readings));
   }
 
+  /** What is worked out has the value it has. */
   private Stream<Situation> beside(Observed one, String reading) {
+    if (kb.readings().get(reading).derived().isPresent()) {
+      return Stream.of(one.given());
+    }
     Band band = one.band(reading).orElseThrow();
     BigFraction step = Threshold.step(kb.readings().get(reading));
     return Stream.concat(band.low().stream(), band.high().stream())

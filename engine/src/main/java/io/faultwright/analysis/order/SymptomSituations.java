@@ -25,6 +25,7 @@ final class SymptomSituations implements Situations {
   private final int all;
   private final List<Precondition> preconditions = new ArrayList<>();
   private final List<int[]> answers = new ArrayList<>();
+  private final List<Integer> needing = new ArrayList<>();
   private final Map<Integer, double[]> likelihoods = new HashMap<>();
 
   /**
@@ -36,7 +37,10 @@ final class SymptomSituations implements Situations {
     this.questions = questions;
     this.separation = new Separation(symptom.space());
     this.all = all;
-    questions.forEach(question -> answers.add(answers(question)));
+    for (Question question : questions) {
+      answers.add(answers(question));
+      needing.add(needing(question.axis()));
+    }
     List<Symptom.First> firsts = symptom.symptom().first();
     for (int i = 0; i < firsts.size(); i++) {
       preconditions.add(
@@ -66,6 +70,29 @@ final class SymptomSituations implements Situations {
     return question.options().stream()
         .mapToInt(option -> diagrams.literal(question.axis(), option))
         .toArray();
+  }
+
+  /** Situations that nothing but an axis tells apart from some with another result. */
+  private int needing(int axis) {
+    BitSet others = new BitSet();
+    others.set(0, diagrams.axes());
+    others.clear(axis);
+    int needing = Diagrams.NONE;
+    for (Result result : results) {
+      int inside = diagrams.and(all, result.situations());
+      int beside = diagrams.keep(diagrams.minus(all, result.situations()), others);
+      needing = diagrams.or(needing, diagrams.and(inside, beside));
+    }
+    return needing;
+  }
+
+  @Override
+  public double needed(int set, int check) {
+    double sum = 0;
+    for (double one : results(diagrams.and(set, needing.get(check)))) {
+      sum += one;
+    }
+    return sum;
   }
 
   @Override

@@ -20,7 +20,7 @@ class EditsTest {
           T-1: { family: tarn, options: { fan: two }, data: { charge: 2.2 kg } }
       readings:
         m: { ask: How much, title: Much, unit: bar(g), range: 0 to 10, how: [Connect it., Wait.], where: Valve, phase: cooling, instrument: Gauge, accuracy: 0.5 bar, access: panel, minutes: 4, cautions: [hot] }
-        d: { ask: How warm, unit: °C, range: -10 to 40 }
+        d: { ask: How warm, unit: °C, range: -10 to 40, set-up: g, after: [s] }
         e: { ask: How cold, unit: °C, range: -10 to 40 }
         gap: { difference: [d, e] }
         s: { ask: Which, values: { lo: Low, ok: Right, hi: High }, normal: ok, applies: { fan: one } }
@@ -31,6 +31,9 @@ class EditsTest {
           rows: [{ family: fell, d: 0, low: 2 }, { family: fell, d: 30, low: 2, high: 4 }]
       cautions:
         hot: { signal: caution, text: It is hot., covers: [panel] }
+      set-ups:
+        g: { title: Gauge on, minutes: 3 }
+        h: { title: Hose on, minutes: 1 }
       parts:
         seal: { title: Seal, number: 12-7 }
       faults:
@@ -53,6 +56,15 @@ class EditsTest {
             r3: { when: { s: hi }, exclude: b, because: So. }
             r4: { when: { not: { s: hi } }, escalate: hotline, because: So. }
         y: { title: Y, rules: { r: { when: {}, conclude: a, because: So. } } }
+      charts:
+        c:
+          title: By hand
+          symptom: y
+          applies: { fan: one }
+          start: look
+          steps:
+            look: { check: s, answers: [{ is: lo, conclude: a }, { is: not lo, next: more }] }
+            more: { check: m, answers: [{ is: below limits, conclude: b }, { is: above 2, escalate: us }] }
       cases:
         one: { symptom: x, given: { s: lo, m: 1 bar(g) }, expect: a, note: Seen., origin: Field }
       """;
@@ -140,6 +152,42 @@ class EditsTest {
     assertEquals(
         List.of("text reading s titles of values", "rules reading s values"),
         edits("hi: High }, normal: ok", "hi: High, top: Top }, normal: ok").stream()
+            .map(EditsTest::name)
+            .toList());
+  }
+
+  @Test
+  void whatComesBeforeAReading() {
+    edited("work reading d set-up", "g", "h", "set-up: g", "set-up: h");
+    edited("work reading d after", "s", "", ", after: [s]", "");
+    edited("work set-up g title", "Gauge on", "Dial on", "Gauge on", "Dial on");
+    edited("text set-up g minutes", "3", "5", "minutes: 3", "minutes: 5");
+    edited("work set-up h access", "outside", "panel", "minutes: 1", "minutes: 1, access: panel");
+    edited(
+        "work symptom y hazardous-checks",
+        "last",
+        "anywhere",
+        "y: {",
+        "y: { hazardous-checks: anywhere,");
+  }
+
+  @Test
+  void chartsOfTheTrainer() {
+    edited("text chart c title", "By hand", "By foot", "By hand", "By foot");
+    edited("work chart c start", "look", "more", "start: look", "start: more");
+    edited("work chart c symptom", "y", "x", "symptom: y", "symptom: x");
+    edited(
+        "work chart c steps",
+        "look: S: Low → a\nlook: S: not Low → more\nmore: Much: below limits → b\n"
+            + "more: Much: above 2 bar(g) → escalate: us",
+        "look: S: Low → b\nlook: S: not Low → more\nmore: Much: below limits → b\n"
+            + "more: Much: above 2 bar(g) → escalate: us",
+        "is: lo, conclude: a",
+        "is: lo, conclude: b");
+    same("{ is: above 2, ", "{ is: above 2 bar(g), ");
+    assertEquals(
+        List.of("work chart c applies"),
+        edits("applies: { fan: one }\n    start", "applies: { fan: two }\n    start").stream()
             .map(EditsTest::name)
             .toList());
   }
