@@ -40,16 +40,17 @@ class LayersTest {
     arrows("release", "source", "model", "quantity");
     arrows("analysis.space", "source", "model", "quantity", "finding", "wording");
     for (String analysis :
-        List.of(
-            "chart",
-            "completeness",
-            "contradiction",
-            "gap",
-            "recognition",
-            "redundancy",
-            "referral")) {
+        List.of("completeness", "contradiction", "gap", "recognition", "redundancy", "referral")) {
       arrows("analysis." + analysis, "source", "model", "quantity", "finding", "analysis.space");
     }
+    arrows(
+        "analysis.chart",
+        "source",
+        "model",
+        "quantity",
+        "finding",
+        "analysis.space",
+        "analysis.order");
     arrows(
         "analysis.limits", "source", "model", "quantity", "finding", "wording", "analysis.space");
     arrows("analysis.judge", "model", "quantity");

@@ -120,6 +120,7 @@ public final class CheckJson {
       json.writeStringField("id", chart.id());
       json.writeStringField("symptom", chart.symptom());
       proved(json, "proved", chart.proved());
+      ChartEffortJson.write(json, chart.effort());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -69,13 +69,15 @@ final class Summary {
             .filter(chart -> chart.proved().isEmpty())
             .map(chart -> "  " + chart.id() + ": not computed\n")
             .collect(Collectors.joining());
+    String effort = charts.stream().map(ChartEffortText::of).collect(Collectors.joining());
     return charts.isEmpty()
         ? ""
         : Counts.of(charts.size(), "chart")
             + ": "
             + howMany(proved, charts.size())
             + " proved to end as the rules say\n"
-            + late;
+            + late
+            + effort;
   }
 
   private static String cases(CheckReport report) {

@@ -6,7 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.analysis.chart.ChartAnalysis;
+import io.faultwright.analysis.order.ScopedOrder;
+import io.faultwright.analysis.order.ScopedOrders;
+import io.faultwright.analysis.outcome.Result;
+import io.faultwright.analysis.outcome.Results;
+import io.faultwright.analysis.outcome.Separation;
 import io.faultwright.analysis.space.Deadline;
+import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
@@ -24,6 +30,8 @@ import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.pipeline.Watch;
 import io.faultwright.quantity.Decimals;
+import io.faultwright.report.ChartEffort;
+import io.faultwright.report.ChartEffort.Hazard;
 import io.faultwright.report.ChartSummary;
 import io.faultwright.report.CheckReport;
 import io.faultwright.resolve.Resolver;
@@ -55,11 +63,15 @@ class AuthoredChartTest {
   }
 
   private static Sources planted(String right, String wrong) {
+    return planted(FILE, right, wrong);
+  }
+
+  private static Sources planted(String path, String right, String wrong) {
     List<SourceFile> files = new ArrayList<>();
     for (SourceFile file : DEMO.files()) {
-      boolean here = file.path().equals(FILE);
+      boolean here = file.path().equals(path);
       assertTrue(!here || file.text().contains(right), right);
-      files.add(here ? SourceFile.of(FILE, file.text().replace(right, wrong)) : file);
+      files.add(here ? SourceFile.of(path, file.text().replace(right, wrong)) : file);
     }
     return new Sources(files);
   }
@@ -71,8 +83,47 @@ class AuthoredChartTest {
   @Test
   void itIsProved() {
     CheckReport report = check(DEMO);
-    assertEquals(List.of(new ChartSummary(CHART, SYMPTOM, Optional.of(true))), report.charts());
+    ChartSummary chart = report.charts().get(0);
+    assertEquals(1, report.charts().size());
+    assertEquals(new ChartSummary(CHART, SYMPTOM, Optional.of(true), chart.effort()), chart);
     assertTrue(report.findings().stream().noneMatch(finding -> finding.chart().isPresent()));
+  }
+
+  /**
+   * By hand: the gauges first are less effort than the glass and the fans first, as the symptom
+   * wants it. Where it does not, the chart is no cheaper than the cheapest order.
+   */
+  @Test
+  void itsEffortStandsBesideTheCheapestOrder() {
+    ChartEffort effort = check(DEMO).charts().get(0).effort().orElseThrow();
+    assertTrue(effort.exact());
+    assertTrue(effort.difference() < 0);
+    assertEquals(
+        Optional.of(new Hazard("high-side", "discharge-pressure", "sight-glass")), effort.hazard());
+    assertTrue(effort.cheapest().effort() <= printed() + 1e-9, () -> "printed " + printed());
+    String file = "symptoms/low-discharge-pressure.yaml";
+    String first = "    first:\n";
+    Sources anywhere = planted(file, first, "    hazardous-checks: anywhere\n" + first);
+    ChartEffort free = check(anywhere).charts().get(0).effort().orElseThrow();
+    assertEquals(effort.chart(), free.chart());
+    assertTrue(free.difference() >= 0 && free.difference() < effort.chart().effort());
+    assertEquals(Optional.empty(), free.hazard());
+    assertEquals(free.difference() > 0, free.detour().isPresent());
+  }
+
+  /** Effort of the charts that are made of the rules, over all machines. */
+  private static double printed() {
+    SymptomSpace space = SymptomSpace.of(FREEZERS, FREEZERS.symptoms().get(SYMPTOM));
+    List<Result> results = Results.of(space);
+    Separation separation = new Separation(space.space());
+    double effort = 0;
+    for (ScopedOrder one : ScopedOrders.of(space)) {
+      double share =
+          separation.likelihood(one.situations(), results)
+              / separation.likelihood(space.possible(), results);
+      effort += share * one.checks().orElseThrow().cost().weighted();
+    }
+    return effort;
   }
 
   /** The rules part at 10 °C, the planted chart at 5 °C: what lies between goes wrong. */

@@ -62,11 +62,41 @@ final class SampleReport {
                 Optional.of(new Share(0.01, 0.2, false)),
                 Optional.empty())),
         List.of(
-            new ChartSummary("warm-by-hand", "room-warm", Optional.of(true)),
-            new ChartSummary("ice-by-hand", "ice-left", Optional.of(false)),
-            new ChartSummary("ice-late", "ice-left", Optional.empty())),
+            new ChartSummary(
+                "warm-by-hand", "room-warm", Optional.of(true), Optional.of(longWay())),
+            new ChartSummary("warm-again", "room-warm", Optional.of(true), Optional.of(asCheap())),
+            new ChartSummary("warm-risky", "room-warm", Optional.of(true), Optional.of(risky())),
+            new ChartSummary("ice-by-hand", "ice-left", Optional.of(false), Optional.empty()),
+            new ChartSummary("ice-late", "ice-left", Optional.empty(), Optional.empty())),
         80,
         1);
+  }
+
+  private static ChartEffort longWay() {
+    return new ChartEffort(
+        new ChartEffort.Average(21.44, 31.25),
+        new ChartEffort.Average(14.2, 18),
+        18,
+        13.25,
+        Optional.of(
+            new ChartEffort.Detour("valve", "voltage", Optional.of("ice-after"), true, 9.5)),
+        Optional.of(new ChartEffort.Hazard("valve", "voltage", "ice-after")));
+  }
+
+  private static ChartEffort asCheap() {
+    ChartEffort.Average both = new ChartEffort.Average(14.2, 18);
+    return new ChartEffort(both, both, 18, 0, Optional.empty(), Optional.empty());
+  }
+
+  /** The cheapest order is not proved to be that. */
+  private static ChartEffort risky() {
+    return new ChartEffort(
+        new ChartEffort.Average(12, 19.96),
+        new ChartEffort.Average(11, 16),
+        15.04,
+        3.96,
+        Optional.of(new ChartEffort.Detour("fan", "fan-runs", Optional.empty(), false, 1.5)),
+        Optional.empty());
   }
 
   private static Finding unused() {

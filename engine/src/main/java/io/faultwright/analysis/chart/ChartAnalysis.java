@@ -1,7 +1,10 @@
 package io.faultwright.analysis.chart;
 
+import io.faultwright.analysis.order.ChartCost;
+import io.faultwright.analysis.order.ChartCosts;
 import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.analysis.space.OutOfTime;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.finding.Severity;
@@ -13,11 +16,12 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.source.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
  * Follows every possible situation through an authored chart and compares where it ends with what
- * the rules say of it.
+ * the rules say of it. A chart that is right is set beside the cheapest order of checks.
  */
 public final class ChartAnalysis {
   private final ChartSpace space;
@@ -44,7 +48,17 @@ public final class ChartAnalysis {
     ChartSpace space = new ChartSpace(knowledge, chart, deadline);
     List<Finding> findings = new ChartAnalysis(space).findings();
     boolean sound = findings.stream().noneMatch(one -> one.kind().severity() == Severity.ERROR);
-    return new ChartReport(findings, sound && space.isWhole());
+    boolean proved = sound && space.isWhole();
+    return new ChartReport(findings, proved, proved ? cost(space) : Optional.empty());
+  }
+
+  /** The proof stands, even where there is no time left for the cost. */
+  private static Optional<ChartCost> cost(ChartSpace space) {
+    try {
+      return ChartCosts.of(space.symptom(), space.chart(), space.start());
+    } catch (OutOfTime late) {
+      return Optional.empty();
+    }
   }
 
   private List<Finding> findings() {

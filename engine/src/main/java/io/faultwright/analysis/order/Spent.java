@@ -12,4 +12,8 @@ record Spent(double minutes, double weighted) {
   Spent plus(Spent other) {
     return new Spent(minutes + other.minutes, weighted + other.weighted);
   }
+
+  Spent times(double factor) {
+    return new Spent(minutes * factor, weighted * factor);
+  }
 }
