@@ -6,7 +6,6 @@ import io.faultwright.sequence.Orders;
 import io.faultwright.sequence.Outlay;
 import io.faultwright.sequence.Patience;
 import io.faultwright.sequence.Problem;
-import io.faultwright.sequence.Situations;
 import io.faultwright.sequence.Step;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -98,7 +97,7 @@ final class CheapestRest {
     for (int i = 0; i < outlays.size(); i++) {
       left.add(place.paid.get(i) ? new Outlay(0, 0) : outlays.get(i));
     }
-    return new Problem(new Within(situations, place.set), left, waiting(place.asked));
+    return new Problem(situations.within(place.set), left, waiting(place.asked));
   }
 
   private List<Check> waiting(BitSet asked) {
@@ -122,24 +121,6 @@ final class CheapestRest {
     if (step instanceof Step.Ask ask && seen.add(step)) {
       asked.set(ask.check());
       ask.next().forEach(next -> collect(next, asked, seen));
-    }
-  }
-
-  /** Some of the situations. */
-  private record Within(SymptomSituations inside, int all) implements Situations {
-    @Override
-    public double[] results(int set) {
-      return inside.results(set);
-    }
-
-    @Override
-    public int[] parts(int set, int check) {
-      return inside.parts(set, check);
-    }
-
-    @Override
-    public BitSet first(int set) {
-      return inside.first(set);
     }
   }
 }

@@ -26,7 +26,7 @@ final class SymptomSituations implements Situations {
   private final List<Precondition> preconditions = new ArrayList<>();
   private final List<int[]> answers = new ArrayList<>();
   private final List<Integer> needing = new ArrayList<>();
-  private final Map<Integer, double[]> likelihoods = new HashMap<>();
+  private final Map<Integer, double[]> likelihoods;
 
   /**
    * @param all the situations in question
@@ -37,6 +37,7 @@ final class SymptomSituations implements Situations {
     this.questions = questions;
     this.separation = new Separation(symptom.space());
     this.all = all;
+    this.likelihoods = new HashMap<>();
     for (Question question : questions) {
       answers.add(answers(question));
       needing.add(needing(question.axis()));
@@ -46,6 +47,23 @@ final class SymptomSituations implements Situations {
       preconditions.add(
           new Precondition(symptom.referrals().get(i), about(firsts.get(i).when(), questions)));
     }
+  }
+
+  private SymptomSituations(SymptomSituations of, int all) {
+    this.diagrams = of.diagrams;
+    this.results = of.results;
+    this.questions = of.questions;
+    this.separation = of.separation;
+    this.all = all;
+    this.likelihoods = of.likelihoods;
+    answers.addAll(of.answers);
+    preconditions.addAll(of.preconditions);
+    questions.forEach(question -> needing.add(needing(question.axis())));
+  }
+
+  /** Some of these situations, as all there are. */
+  SymptomSituations within(int set) {
+    return new SymptomSituations(this, set);
   }
 
   /**
