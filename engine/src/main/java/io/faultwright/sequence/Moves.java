@@ -22,7 +22,7 @@ final class Moves {
   }
 
   State start() {
-    return state(problem.situations().all(), new BitSet(), new BitSet(), false);
+    return state(problem.situations().all(), new BitSet(), false);
   }
 
   Facts facts(State state) {
@@ -54,7 +54,10 @@ final class Moves {
     return problem.outlays().get(position);
   }
 
-  /** The checks that tell something and may be made; none where one has come to a dead end. */
+  /**
+   * The checks that tell something and may be made; none where one has come to a dead end. What was
+   * asked tells nothing more, so that a check waits only for those that still do.
+   */
   List<Split> allowed(State state) {
     Facts here = facts(state);
     BitSet first = problem.situations().first(state.set());
@@ -62,7 +65,6 @@ final class Moves {
       return here.splits().stream().filter(split -> first.get(split.check())).toList();
     }
     BitSet open = here.checks();
-    open.andNot(state.asked());
     return here.splits().stream()
         .filter(split -> !check(split.check()).after().intersects(open))
         .filter(split -> check(split.check()).late() || !state.late())
@@ -92,23 +94,18 @@ final class Moves {
   State after(State state, int check, int part) {
     BitSet paid = (BitSet) state.paid().clone();
     paid.or(check(check).outlays());
-    BitSet asked = (BitSet) state.asked().clone();
-    asked.set(check);
     boolean first = problem.situations().first(state.set()).get(check);
-    return state(part, paid, asked, state.late() || check(check).late() && !first);
+    return state(part, paid, state.late() || check(check).late() && !first);
   }
 
-  private State state(int set, BitSet paid, BitSet asked, boolean late) {
+  private State state(int set, BitSet paid, boolean late) {
     BitSet outlays = new BitSet();
-    BitSet awaited = new BitSet();
     boolean early = false;
     for (Split split : facts(set).splits()) {
       outlays.or(check(split.check()).outlays());
-      awaited.or(check(split.check()).after());
       early |= !check(split.check()).late();
     }
     paid.and(outlays);
-    asked.and(awaited);
-    return new State(set, paid, asked, late && early);
+    return new State(set, paid, late && early);
   }
 }

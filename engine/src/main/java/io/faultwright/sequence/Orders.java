@@ -11,6 +11,9 @@ import java.util.OptionalInt;
 
 /** Finds orders of checks. */
 public final class Orders {
+  /** More than rounding. */
+  private static final double DOUBT = 1e-6;
+
   private final Moves moves;
   private final Search search;
   private final Map<State, Costed> known = new HashMap<>();
@@ -38,7 +41,8 @@ public final class Orders {
     }
     double likelihood = moves.facts(moves.start()).likelihood();
     Search smaller = new Search(moves, problem.space() * likelihood);
-    smaller.run(patience, moves.effort() + patience.effort());
+    long rest = Long.MAX_VALUE - moves.effort();
+    smaller.run(patience, moves.effort() + Math.min(rest, patience.effort()));
     return new Orders(moves, smaller).order(least);
   }
 
@@ -52,6 +56,9 @@ public final class Orders {
     Costed costed = costed(start);
     double likelihood = moves.facts(start).likelihood();
     double total = likelihood == 0 ? 1 : likelihood;
+    if (costed.weighted < least * (1 - DOUBT)) {
+      throw new IllegalStateException("an order costs less than was proved possible");
+    }
     return new Order(
         costed.step,
         costed.minutes / total,

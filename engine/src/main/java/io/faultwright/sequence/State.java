@@ -7,7 +7,6 @@ import java.util.BitSet;
  *
  * @param set the situations that are left
  * @param paid outlays that need not be paid again
- * @param asked checks that others wait for
  * @param late whether only late checks may follow
  */
-record State(int set, BitSet paid, BitSet asked, boolean late) {}
+record State(int set, BitSet paid, boolean late) {}

@@ -12,10 +12,14 @@ public final class EveryOrder {
     this.situations = problem.situations();
   }
 
-  /** The expected cost of the cheapest order, weighted. */
+  /** The expected cost of the cheapest order, weighted, with the space of its checks. */
   public double least() {
     int all = situations.all();
     return least(all, new BitSet(), new BitSet(), false) / likelihood(all);
+  }
+
+  private double space() {
+    return problem.space() * likelihood(situations.all());
   }
 
   private double likelihood(int set) {
@@ -29,7 +33,7 @@ public final class EveryOrder {
     double least = Double.POSITIVE_INFINITY;
     for (int check = 0; check < problem.checks().size(); check++) {
       if (tells(set, check) && may(set, check, asked, late)) {
-        double cost = price(check, paid) * likelihood(set);
+        double cost = price(check, paid) * likelihood(set) + space();
         for (int part : situations.parts(set, check)) {
           cost += least(part, with(paid, check), plus(asked, check), late || counts(set, check));
         }
@@ -55,7 +59,7 @@ public final class EveryOrder {
     if (!may(ask.set(), ask.check(), asked, late)) {
       throw new AssertionError("not allowed");
     }
-    double cost = price(ask.check(), paid) * likelihood(ask.set());
+    double cost = price(ask.check(), paid) * likelihood(ask.set()) + space();
     for (Step next : ask.next()) {
       cost +=
           along(

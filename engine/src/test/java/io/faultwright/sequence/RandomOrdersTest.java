@@ -1,6 +1,7 @@
 package io.faultwright.sequence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -135,12 +136,71 @@ class RandomOrdersTest {
     return checks;
   }
 
-  /** Twice the same, and the same where checks stand in another order of the table. */
+  /** The same cost where checks and states stand in another order. */
   @Test
-  void sameAnswerAlways() {
+  void theOrderOfTheTableMeansNothing() {
     Random random = new Random(7);
-    Problem problem = problem(random);
-    assertEquals(
-        Orders.cheapest(problem, Patience.ENDLESS), Orders.cheapest(problem, Patience.ENDLESS));
+    for (int i = 0; i < 200; i++) {
+      double[] likelihoods = random.doubles(7, 0.01, 1).toArray();
+      int[][] answers = distinct(random, 7, 5);
+      double[] prices = random.ints(5, 1, 9).asDoubleStream().toArray();
+      Order order =
+          Orders.cheapest(
+              TableOfTests.telling(likelihoods, answers).priced(prices), Patience.ENDLESS);
+      Order turned =
+          Orders.cheapest(
+              TableOfTests.telling(turned(likelihoods), turned(answers)).priced(turned(prices)),
+              Patience.ENDLESS);
+      assertEquals(order.weighted(), turned.weighted(), 1e-9);
+    }
+  }
+
+  private static double[] turned(double[] values) {
+    double[] turned = new double[values.length];
+    Arrays.setAll(turned, i -> values[values.length - 1 - i]);
+    return turned;
+  }
+
+  private static int[][] turned(int[][] answers) {
+    int[][] turned = new int[answers.length][answers[0].length];
+    for (int state = 0; state < answers.length; state++) {
+      int[] from = answers[answers.length - 1 - state];
+      Arrays.setAll(turned[state], check -> from[from.length - 1 - check]);
+    }
+    return turned;
+  }
+
+  /** Where every check takes space, an order is not cheaper than the least, and seldom larger. */
+  @Test
+  void spaceMakesOrdersSmaller() {
+    Random random = new Random(8);
+    int smaller = 0;
+    for (int i = 0; i < 200; i++) {
+      Problem problem = problem(random);
+      Problem spacious =
+          new Problem(problem.situations(), problem.outlays(), problem.checks(), 0.5);
+      Order cheapest = Orders.cheapest(problem, Patience.ENDLESS);
+      Order small = Orders.cheapest(spacious, Patience.ENDLESS);
+      assertEquals(cheapest.weighted(), small.atLeast(), 1e-6 * Math.max(1, small.atLeast()));
+      assertEquals(
+          new EveryOrder(spacious).least(),
+          new EveryOrder(spacious).along(small.first()),
+          1e-6 * Math.max(1, small.weighted()),
+          "problem " + i);
+      smaller += checks(small.first()) < checks(cheapest.first()) ? 1 : 0;
+    }
+    assertTrue(smaller > 10, "smaller: " + smaller);
+  }
+
+  private static int checks(Step step) {
+    return step instanceof Step.Ask ask
+        ? 1 + ask.next().stream().mapToInt(RandomOrdersTest::checks).sum()
+        : 0;
+  }
+
+  @Test
+  void moreThanMayBeLookedIntoIsRefused() {
+    Problem problem = problem(new Random(9));
+    assertThrows(TooManySets.class, () -> Orders.cheapest(problem, Patience.of(10).atMost(1)));
   }
 }

@@ -41,7 +41,8 @@ public final class CheckOrder {
   private final double likelihood;
   private final Decisions decisions = new Decisions();
   private final Following following;
-  private final Map<Step, Integer> numbers = new IdentityHashMap<>();
+  private final Map<Step, Integer> early = new IdentityHashMap<>();
+  private final Map<Step, Integer> late = new IdentityHashMap<>();
   private final Order order;
   private final int root;
   private final Spent spent;
@@ -63,7 +64,7 @@ public final class CheckOrder {
     Prices prices = new Prices(symptom, questions);
     this.problem = new Problem(situations, prices.outlays(), prices.checks(), SPACE);
     this.likelihood = likelihood(all);
-    this.following = new Following(diagrams, decisions, questions, problem);
+    this.following = new Following(diagrams, decisions, questions, problem, prices.hazardous());
     this.order = Orders.cheapest(problem, patience);
     this.root = decision(order.first(), Way.START);
     this.spent = following.spent(root, all, Way.START).orElseThrow();
@@ -93,14 +94,19 @@ public final class CheckOrder {
     return root;
   }
 
+  /** What may follow is another thing after a late check. */
+  private Map<Step, Integer> numbers(Way way) {
+    return way.late() ? late : early;
+  }
+
   private int decision(Step step, Way way) {
-    Integer known = numbers.get(step);
+    Integer known = numbers(way).get(step);
     if (known == null) {
       known =
           step instanceof Step.Ask ask
               ? standing(ask, way).orElseGet(() -> asked(ask, way))
               : decisions.told(result(step.set()));
-      numbers.put(step, known);
+      numbers(way).put(step, known);
     }
     return known;
   }
@@ -114,7 +120,7 @@ public final class CheckOrder {
 
   /** The cheapest decision that stands already and is worth its detour. */
   private Optional<Integer> standing(Step.Ask ask, Way way) {
-    double most = ask.weighted() + SPACE * likelihood * undrawn(ask);
+    double most = ask.weighted() + SPACE * likelihood * undrawn(ask, way);
     Optional<Integer> best = Optional.empty();
     for (int number = 0; number < decisions.count(); number++) {
       if (decisions.get(number) instanceof Decisions.Asked) {
@@ -129,15 +135,15 @@ public final class CheckOrder {
   }
 
   /** How many checks would have to be drawn for a step. */
-  private long undrawn(Step step) {
+  private long undrawn(Step step, Way way) {
     Set<Step> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    collect(step, seen);
+    collect(step, way, seen);
     return seen.size();
   }
 
-  private void collect(Step step, Set<Step> seen) {
-    if (step instanceof Step.Ask ask && !numbers.containsKey(step) && seen.add(step)) {
-      ask.next().forEach(next -> collect(next, seen));
+  private void collect(Step step, Way way, Set<Step> seen) {
+    if (step instanceof Step.Ask ask && !numbers(way).containsKey(step) && seen.add(step)) {
+      ask.next().forEach(next -> collect(next, way, seen));
     }
   }
 
@@ -146,7 +152,7 @@ public final class CheckOrder {
     Way then = way.after(ask.check(), check, situations.first(ask.set()).get(ask.check()));
     IntStream.range(0, ask.next().size())
         .boxed()
-        .sorted(Comparator.comparing(i -> -undrawn(ask.next().get(i))))
+        .sorted(Comparator.comparing(i -> -undrawn(ask.next().get(i), then)))
         .forEach(i -> decision(ask.next().get(i), then));
     Question question = questions.get(ask.check());
     List<Arm> arms = new ArrayList<>();
@@ -156,7 +162,23 @@ public final class CheckOrder {
         add(arms, option, decision(ask.next().get(position++), then));
       }
     }
-    return decisions.asked(question, arms);
+    return decisions.asked(question, arms.size() == 1 && isAwaited(ask) ? apart(arms) : arms);
+  }
+
+  /** Whether a check has to be made though it tells nothing: it comes first, or others wait. */
+  private boolean isAwaited(Step.Ask ask) {
+    return situations.first(ask.set()).get(ask.check())
+        || problem.checks().stream().anyMatch(check -> check.after().get(ask.check()));
+  }
+
+  /** The first answer of an arm by itself, and the others. */
+  private static List<Arm> apart(List<Arm> arms) {
+    Arm all = arms.get(0);
+    BitSet first = new BitSet();
+    first.set(all.options().nextSetBit(0));
+    BitSet others = (BitSet) all.options().clone();
+    others.andNot(first);
+    return List.of(new Arm(first, all.next()), new Arm(others, all.next()));
   }
 
   private static void add(List<Arm> arms, int option, int next) {

@@ -17,12 +17,22 @@ final class Following {
   private final Decisions decisions;
   private final List<Question> questions;
   private final Problem problem;
+  private final BitSet hazardous;
 
-  Following(Diagrams diagrams, Decisions decisions, List<Question> questions, Problem problem) {
+  /**
+   * @param hazardous questions that are not to be asked where they tell nothing
+   */
+  Following(
+      Diagrams diagrams,
+      Decisions decisions,
+      List<Question> questions,
+      Problem problem,
+      BitSet hazardous) {
     this.diagrams = diagrams;
     this.decisions = decisions;
     this.questions = questions;
     this.problem = problem;
+    this.hazardous = hazardous;
   }
 
   /** The cost; absent where they end at a wrong result, or ask what may not be asked there. */
@@ -41,17 +51,17 @@ final class Following {
     Check check = problem.checks().get(position);
     BitSet first = problem.situations().first(set);
     boolean comesFirst = first.get(position);
-    if (!first.isEmpty() && !comesFirst || !comesFirst && !may(check, set, way)) {
+    boolean forNothing =
+        hazardous.get(position) && problem.situations().parts(set, position).length < 2;
+    if (forNothing || !comesFirst && (!first.isEmpty() || !may(check, set, way))) {
       return Optional.empty();
     }
     Spent spent = price(check, set, way);
     Way then = way.after(position, check, comesFirst);
     int unanswered = set;
     for (Arm arm : asked.arms()) {
-      BitSet cells = asked.question().cells(arm.options());
-      int part = diagrams.and(set, diagrams.literal(asked.question().axis(), cells));
-      unanswered = diagrams.minus(unanswered, part);
-      if (part != Diagrams.NONE) {
+      for (int part : parts(asked.question(), arm, set)) {
+        unanswered = diagrams.minus(unanswered, part);
         Optional<Spent> more = spent(arm.next(), part, then);
         if (more.isEmpty()) {
           return Optional.empty();
@@ -60,6 +70,17 @@ final class Following {
       }
     }
     return unanswered == Diagrams.NONE ? Optional.of(spent) : Optional.empty();
+  }
+
+  /** What each answer of an arm leaves, where it can be given. */
+  private int[] parts(Question question, Arm arm, int set) {
+    return arm.options().stream()
+        .map(
+            option ->
+                diagrams.and(
+                    set, diagrams.literal(question.axis(), question.options().get(option))))
+        .filter(part -> part != Diagrams.NONE)
+        .toArray();
   }
 
   private boolean may(Check check, int set, Way way) {

@@ -68,6 +68,15 @@ final class Prices {
     return checks;
   }
 
+  /** The questions that take something hazardous. */
+  BitSet hazardous() {
+    BitSet hazardous = new BitSet();
+    for (int i = 0; i < questions.size(); i++) {
+      hazardous.set(i, touches(i));
+    }
+    return hazardous;
+  }
+
   private BitSet paid(int question) {
     BitSet paid = new BitSet();
     taken.get(question).forEach(id -> paid.set(readings.indexOf(id)));
@@ -78,9 +87,13 @@ final class Prices {
   /** Questions about readings that are asked before. */
   private BitSet before(int question) {
     SortedSet<String> before = knowledge.before(questions.get(question).subject());
+    taken.get(question).forEach(id -> before.addAll(knowledge.before(id)));
+    before.removeAll(taken.get(question));
+    before.remove(questions.get(question).subject());
     BitSet waits = new BitSet();
     for (int i = 0; i < questions.size(); i++) {
-      waits.set(i, before.contains(questions.get(i).subject()));
+      boolean mutual = taken.get(i).contains(questions.get(question).subject());
+      waits.set(i, before.contains(questions.get(i).subject()) && !mutual);
     }
     return waits;
   }

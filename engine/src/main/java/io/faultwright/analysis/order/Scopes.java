@@ -1,8 +1,8 @@
 package io.faultwright.analysis.order;
 
 import io.faultwright.analysis.outcome.Result;
-import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -15,19 +15,21 @@ import java.util.stream.IntStream;
  * builds that fit pairwise fit together. The groups are proved to be as few as possible.
  */
 public final class Scopes {
+  private final Space space;
   private final Diagrams diagrams;
   private final List<Result> results;
   private final BitSet[] misfits;
   private final int[] cells;
 
   private Scopes(SymptomSpace symptom, List<Result> results) {
-    this.diagrams = symptom.space().diagrams();
+    this.space = symptom.space();
+    this.diagrams = space.diagrams();
     this.results = results;
     this.cells =
         symptom.possible() == Diagrams.NONE
             ? new int[0]
             : diagrams.occurring(symptom.possible())[0].stream().toArray();
-    this.misfits = misfits(symptom.space().axes().get(0));
+    this.misfits = misfits();
   }
 
   /** The groups, each as cells of the first axis, which is the equipment. */
@@ -42,10 +44,10 @@ public final class Scopes {
     return chosen;
   }
 
-  private BitSet[] misfits(Axis equipment) {
+  private BitSet[] misfits() {
     List<int[]> shown = new ArrayList<>();
     for (int cell : cells) {
-      shown.add(shown(cell, equipment));
+      shown.add(shown(cell));
     }
     BitSet[] all = new BitSet[cells.length];
     for (int one = 0; one < cells.length; one++) {
@@ -59,15 +61,20 @@ public final class Scopes {
   }
 
   /** For each result, the readings that show it on some builds. */
-  private int[] shown(int cell, Axis equipment) {
+  private int[] shown(int cell) {
     BitSet one = new BitSet();
     one.set(cell);
     BitSet readings = new BitSet();
     readings.set(1, diagrams.axes());
     int builds = diagrams.literal(0, one);
     return results.stream()
-        .mapToInt(result -> diagrams.keep(diagrams.and(builds, result.situations()), readings))
+        .mapToInt(result -> diagrams.keep(answered(builds, result), readings))
         .toArray();
+  }
+
+  /** Some builds with the answers that show a result: what no question tells apart is one. */
+  private int answered(int builds, Result result) {
+    return space.coarse(diagrams.and(builds, result.situations()));
   }
 
   private boolean differ(int[] one, int[] other) {

@@ -8,9 +8,9 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Symptom;
 import io.faultwright.sequence.Situations;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -138,7 +138,7 @@ final class SymptomSituations implements Situations {
         parts[count++] = part;
       }
     }
-    return java.util.Arrays.copyOf(parts, count);
+    return Arrays.copyOf(parts, count);
   }
 
   @Override
@@ -146,12 +146,10 @@ final class SymptomSituations implements Situations {
     for (Precondition precondition : preconditions) {
       int failing = diagrams.and(set, precondition.failing);
       if (failing != Diagrams.NONE && failing != set) {
-        BitSet dividing = (BitSet) precondition.questions.clone();
-        dividing.stream()
-            .filter(check -> parts(set, check).length < 2)
-            .boxed()
-            .collect(Collectors.toCollection(HashSet::new))
-            .forEach(dividing::clear);
+        BitSet dividing = new BitSet();
+        precondition.questions.stream()
+            .filter(check -> parts(set, check).length > 1)
+            .forEach(dividing::set);
         if (!dividing.isEmpty()) {
           return dividing;
         }

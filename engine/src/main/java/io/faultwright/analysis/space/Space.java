@@ -138,11 +138,16 @@ public final class Space {
 
   /** How many distinguishable situations a diagram holds. */
   public BigInteger distinguishable(int diagram) {
+    return diagrams.count(coarse(diagram));
+  }
+
+  /** A diagram in which cells that no condition tells apart are gathered into the first of them. */
+  public int coarse(int diagram) {
     int coarse = diagram;
     for (int axis = 0; axis < axes.size(); axis++) {
       coarse = coarsened(coarse, axis);
     }
-    return diagrams.count(coarse);
+    return coarse;
   }
 
   /** The diagram with each group of cells gathered into its first cell. */

@@ -115,22 +115,22 @@ class RandomChecksTest {
 
   /** The machines of a space, and how few groups they can be put into. */
   private static final class Machines {
+    private final SymptomSpace space;
     private final Diagrams diagrams;
-    private final List<Result> results;
     private final int[] cells;
     private final List<List<Integer>> told = new ArrayList<>();
 
     Machines(SymptomSpace space, List<Result> results) {
+      this.space = space;
       this.diagrams = space.space().diagrams();
-      this.results = results;
       this.cells =
           IntStream.range(0, diagrams.size(0))
               .filter(cell -> diagrams.child(space.possible(), 0, cell) != Diagrams.NONE)
               .toArray();
       for (int cell : cells) {
-        List<Integer> results0 = new ArrayList<>();
-        collect(1, results.stream().mapToInt(r -> child(r, cell)).toArray(), results0);
-        told.add(results0);
+        List<Integer> shown = new ArrayList<>();
+        collect(1, results.stream().mapToInt(r -> child(r, cell)).toArray(), shown);
+        told.add(shown);
       }
     }
 
@@ -148,12 +148,20 @@ class RandomChecksTest {
         into.add(shown);
         return;
       }
-      for (int cell = 0; cell < diagrams.size(axis); cell++) {
-        int at = cell;
-        int deeper = axis;
-        int[] next = IntStream.of(sets).map(set -> diagrams.child(set, deeper, at)).toArray();
+      List<Integer> groups = space.space().axes().get(axis).groups();
+      int deeper = axis;
+      for (int group : new TreeSet<>(groups)) {
+        int[] next = IntStream.of(sets).map(set -> any(set, deeper, groups, group)).toArray();
         collect(axis + 1, next, into);
       }
+    }
+
+    /** What is left once an axis lies in some cell of a group that no condition tells apart. */
+    private int any(int set, int axis, List<Integer> groups, int group) {
+      return IntStream.range(0, groups.size())
+          .filter(cell -> groups.get(cell) == group)
+          .map(cell -> diagrams.child(set, axis, cell))
+          .reduce(Diagrams.NONE, diagrams::or);
     }
 
     int fewest() {
