@@ -39,7 +39,7 @@ final class SymptomSituations implements Situations {
     this.all = all;
     for (Question question : questions) {
       answers.add(answers(question));
-      needing.add(needing(question.axis()));
+      needing.add(needing(all, question));
     }
     List<Symptom.First> firsts = symptom.symptom().first();
     for (int i = 0; i < firsts.size(); i++) {
@@ -72,15 +72,15 @@ final class SymptomSituations implements Situations {
         .toArray();
   }
 
-  /** Situations that nothing but an axis tells apart from some with another result. */
-  private int needing(int axis) {
+  /** Of some situations those that only a question tells apart from some with another result. */
+  int needing(int among, Question question) {
     BitSet others = new BitSet();
     others.set(0, diagrams.axes());
-    others.clear(axis);
+    others.clear(question.axis());
     int needing = Diagrams.NONE;
     for (Result result : results) {
-      int inside = diagrams.and(all, result.situations());
-      int beside = diagrams.keep(diagrams.minus(all, result.situations()), others);
+      int inside = diagrams.and(among, result.situations());
+      int beside = diagrams.keep(diagrams.minus(among, result.situations()), others);
       needing = diagrams.or(needing, diagrams.and(inside, beside));
     }
     return needing;
@@ -88,8 +88,13 @@ final class SymptomSituations implements Situations {
 
   @Override
   public double needed(int set, int check) {
+    return likelihood(diagrams.and(set, needing.get(check)));
+  }
+
+  /** How likely a set is, relative to others. */
+  double likelihood(int set) {
     double sum = 0;
-    for (double one : results(diagrams.and(set, needing.get(check)))) {
+    for (double one : results(set)) {
       sum += one;
     }
     return sum;
