@@ -71,8 +71,8 @@ class DemoChangeTest {
     assertEquals(
         List.of(
             "room-sensor-misplaced -> differential-narrow:"
-                + " starts-per-hour: above limits; stop-cause: controller;"
-                + " restart-delay: within limits;"
+                + " stop-cause: controller; restart-delay: within limits;"
+                + " starts-per-hour: above limits;"
                 + " room-differential: at least 2 K and below 3 K"),
         words("compressor-short-cycles"));
     againstDrools(

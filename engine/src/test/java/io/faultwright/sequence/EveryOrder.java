@@ -3,16 +3,17 @@ package io.faultwright.sequence;
 import java.util.BitSet;
 
 /** Tries every order, plainly: no bounds, nothing remembered, what was paid kept as it is. */
-final class EveryOrder {
+public final class EveryOrder {
   private final Problem problem;
   private final Situations situations;
 
-  EveryOrder(Problem problem) {
+  public EveryOrder(Problem problem) {
     this.problem = problem;
     this.situations = problem.situations();
   }
 
-  double least() {
+  /** The expected cost of the cheapest order, weighted. */
+  public double least() {
     int all = situations.all();
     return least(all, new BitSet(), new BitSet(), false) / likelihood(all);
   }
@@ -30,7 +31,7 @@ final class EveryOrder {
       if (tells(set, check) && may(set, check, asked, late)) {
         double cost = price(check, paid) * likelihood(set);
         for (int part : situations.parts(set, check)) {
-          cost += least(part, with(paid, check), plus(asked, check), late || lateness(check));
+          cost += least(part, with(paid, check), plus(asked, check), late || counts(set, check));
         }
         least = Math.min(least, cost);
       }
@@ -61,7 +62,7 @@ final class EveryOrder {
               next,
               with(paid, ask.check()),
               plus(asked, ask.check()),
-              late || lateness(ask.check()));
+              late || counts(ask.set(), ask.check()));
     }
     return cost;
   }
@@ -70,11 +71,19 @@ final class EveryOrder {
     return situations.parts(set, check).length > 1;
   }
 
+  /** What has to come first does not count as late. */
+  private boolean counts(int set, int check) {
+    return lateness(check) && !situations.first(set).get(check);
+  }
+
   private boolean lateness(int check) {
     return problem.checks().get(check).late();
   }
 
   private boolean may(int set, int check, BitSet asked, boolean late) {
+    if (!situations.first(set).isEmpty()) {
+      return situations.first(set).get(check);
+    }
     boolean ready =
         problem.checks().get(check).after().stream()
             .allMatch(earlier -> asked.get(earlier) || !tells(set, earlier));

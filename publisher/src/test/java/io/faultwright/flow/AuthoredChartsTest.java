@@ -3,12 +3,22 @@ package io.faultwright.flow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.faultwright.analysis.chart.ChartCourse;
 import io.faultwright.analysis.space.Deadline;
+import io.faultwright.analysis.space.Diagrams;
+import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.analysis.space.Witness;
+import io.faultwright.compile.RuleCompiler;
+import io.faultwright.model.Answer;
 import io.faultwright.model.Build;
 import io.faultwright.model.Chart;
+import io.faultwright.model.Chart.Branch;
+import io.faultwright.model.Chart.Step;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Situation;
 import io.faultwright.model.Symptom;
+import io.faultwright.run.Runner;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -213,5 +223,52 @@ class AuthoredChartsTest {
     assertEquals(
         Stream.of("Below limits", "Within limits", "Above limits").toList(),
         chart.from("step.low-side").stream().map(Edge::answer).toList());
+  }
+
+  /** Drools judges one situation of each way through the demo's chart. */
+  @Test
+  void everyWayThroughTheDemosChartEndsAsDroolsSays() {
+    KnowledgeBase kb = Demos.all().get(0);
+    Chart written = kb.charts().get("low-discharge-pressure-by-gauges");
+    Flowchart drawn =
+        ChartBuilder.charts(kb, kb.symptoms().get(written.symptom())).get(0).chart();
+    ChartCourse course =
+        ChartCourse.of(kb, written, kb.equipment().builds()).orElseThrow();
+    assertEquals(course.symptom().possible(), course.at(written.steps().get(written.start())));
+    Runner runner = new Runner(kb, RuleCompiler.compile(kb));
+    Step start = written.steps().get(written.start());
+    int ends = follow(written, start, course.at(start), new Replayed(drawn, course, runner));
+    assertEquals(17, ends);
+  }
+
+  private record Replayed(Flowchart drawn, ChartCourse course, Runner runner) {}
+
+  private static int follow(Chart chart, Step step, int situations, Replayed by) {
+    Space space = by.course.symptom().space();
+    int ends = 0;
+    for (Branch branch : step.branches()) {
+      int part = space.diagrams().and(situations, by.course.where(branch));
+      if (part != Diagrams.NONE) {
+        String to = branch.target().next().map("step."::concat).orElseGet(() -> end(chart, part, by));
+        assertEquals(
+            1,
+            by.drawn.from("step." + step.id()).stream().filter(e -> e.to().equals(to)).count(),
+            () -> step.id() + " to " + to);
+        ends +=
+            branch
+                .target()
+                .next()
+                .map(next -> follow(chart, chart.steps().get(next), part, by))
+                .orElse(1);
+      }
+    }
+    return ends;
+  }
+
+  /** The outcome that Drools names, by the id it has on a chart. */
+  private static String end(Chart chart, int part, Replayed by) {
+    Situation witness = new Witness(by.course.symptom().space()).of(part);
+    Answer answer = by.runner.verdict(chart.symptom(), witness).answers().first();
+    return (answer instanceof Answer.OfFault ? "fault." : "symptom.") + answer.name();
   }
 }

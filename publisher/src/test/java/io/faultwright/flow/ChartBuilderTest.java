@@ -253,7 +253,7 @@ class ChartBuilderTest {
           .values()
           .forEach(
               symptom -> {
-                for (ScopedChart one : ChartBuilder.charts(knowledge, symptom)) {
+                for (ScopedChart one : Demos.charts(knowledge, symptom)) {
                   int symbols = one.chart().nodes().size();
                   assertTrue(symbols <= 7 * symptom.rules().size(), symptom.id());
                 }

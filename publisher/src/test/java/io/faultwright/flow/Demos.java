@@ -4,13 +4,18 @@ import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.Handbook;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.ShownUnits;
+import io.faultwright.model.Symptom;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import io.faultwright.syntax.FolderReader;
 import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Knowledge bases for tests: the two demonstration handbooks, and whatever a test writes. */
 public final class Demos {
@@ -29,6 +34,10 @@ public final class Demos {
   private static final List<KnowledgeBase> BOTH =
       List.of(read("walk-in-freezers"), read("pass-through-dishwashers"));
 
+  private static final Map<ShownUnits, List<KnowledgeBase>> SHOWN = new EnumMap<>(ShownUnits.class);
+
+  private static final Map<Handbook, Map<String, List<ScopedChart>>> CHARTS = new HashMap<>();
+
   private Demos() {}
 
   /** The demonstration handbooks. */
@@ -38,7 +47,15 @@ public final class Demos {
 
   /** The demonstration handbooks, published in given units. */
   public static List<KnowledgeBase> shownIn(ShownUnits units) {
-    return BOTH.stream().map(kb -> shownIn(kb, units)).toList();
+    return SHOWN.computeIfAbsent(
+        units, shown -> BOTH.stream().map(kb -> shownIn(kb, shown)).toList());
+  }
+
+  /** The charts of a symptom of one of these knowledge bases, drawn up once for all tests. */
+  public static List<ScopedChart> charts(KnowledgeBase kb, Symptom symptom) {
+    return CHARTS
+        .computeIfAbsent(kb.handbook(), none -> new TreeMap<>())
+        .computeIfAbsent(symptom.id(), none -> ChartBuilder.charts(kb, symptom));
   }
 
   private static KnowledgeBase shownIn(KnowledgeBase kb, ShownUnits units) {

@@ -20,7 +20,7 @@ class ShownUnitsTest {
     return knowledge.symptoms().values().stream()
         .flatMap(
             symptom ->
-                ChartBuilder.charts(knowledge, symptom).stream()
+                Demos.charts(knowledge, symptom).stream()
                     .flatMap(one -> one.chart().edges().stream()))
         .map(Edge::answer)
         .distinct()

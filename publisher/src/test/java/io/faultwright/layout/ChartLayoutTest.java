@@ -3,7 +3,6 @@ package io.faultwright.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Demos;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Imprint;
@@ -44,7 +43,7 @@ class ChartLayoutTest {
         .flatMap(
             knowledge ->
                 knowledge.symptoms().values().stream()
-                    .flatMap(symptom -> ChartBuilder.charts(knowledge, symptom).stream())
+                    .flatMap(symptom -> Demos.charts(knowledge, symptom).stream())
                     .map(
                         one ->
                             Arguments.of(

@@ -66,7 +66,7 @@ public final class ChartCosts {
     this.checks = prices.checks();
     this.cheapest =
         new CheapestRest(
-            diagrams, told(symptom, results), questions, situations, outlays, ofTheRules());
+            diagrams, told(symptom, results), situations, outlays, ofTheRules());
     this.detours = new Detours(chart, questions);
     this.machines = machines(symptom.space().axes().get(0));
   }

@@ -7,7 +7,6 @@ import io.faultwright.sequence.Orders;
 import io.faultwright.sequence.Outlay;
 import io.faultwright.sequence.Patience;
 import io.faultwright.sequence.Problem;
-import io.faultwright.sequence.Situations;
 import io.faultwright.sequence.Step;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -35,7 +34,6 @@ final class CheapestRest {
   private final Diagrams diagrams;
   private final List<Integer> told;
   private final BitSet readings = new BitSet();
-  private final List<Question> questions;
   private final SymptomSituations situations;
   private final List<Outlay> outlays;
   private final List<Check> checks;
@@ -49,14 +47,12 @@ final class CheapestRest {
   CheapestRest(
       Diagrams diagrams,
       List<Integer> told,
-      List<Question> questions,
       SymptomSituations situations,
       List<Outlay> outlays,
       List<Check> checks) {
     this.diagrams = diagrams;
     this.told = List.copyOf(told);
     this.readings.set(1, diagrams.axes());
-    this.questions = List.copyOf(questions);
     this.situations = situations;
     this.outlays = List.copyOf(outlays);
     this.checks = List.copyOf(checks);
@@ -116,7 +112,11 @@ final class CheapestRest {
 
   /** How likely a set is, relative to others. */
   double likelihood(int set) {
-    return situations.likelihood(set);
+    double sum = 0;
+    for (double one : situations.results(set)) {
+      sum += one;
+    }
+    return sum;
   }
 
   private Problem problem(int set, Way way) {
@@ -124,7 +124,7 @@ final class CheapestRest {
     for (int i = 0; i < outlays.size(); i++) {
       left.add(way.paid().get(i) ? new Outlay(0, 0) : outlays.get(i));
     }
-    return new Problem(new Within(set), left, waiting(way.asked()));
+    return new Problem(situations.within(set), left, waiting(way.asked()));
   }
 
   private List<Check> waiting(BitSet asked) {
@@ -148,47 +148,6 @@ final class CheapestRest {
     if (step instanceof Step.Ask ask && seen.add(step)) {
       asked.set(ask.check());
       ask.next().forEach(next -> collect(next, asked, seen));
-    }
-  }
-
-  /**
-   * Some of the situations. What is needed is needed among them: a chart's answer may have told a
-   * situation from others that the same question would tell it from.
-   */
-  private final class Within implements Situations {
-    private final int all;
-    private final Map<Integer, Integer> needing = new HashMap<>();
-
-    Within(int all) {
-      this.all = all;
-    }
-
-    @Override
-    public int all() {
-      return all;
-    }
-
-    @Override
-    public double[] results(int set) {
-      return situations.results(set);
-    }
-
-    @Override
-    public int[] parts(int set, int check) {
-      return situations.parts(set, check);
-    }
-
-    @Override
-    public double needed(int set, int check) {
-      int needed =
-          needing.computeIfAbsent(
-              check, position -> situations.needing(all, questions.get(position)));
-      return likelihood(diagrams.and(set, needed));
-    }
-
-    @Override
-    public BitSet first(int set) {
-      return situations.first(set);
     }
   }
 }

@@ -26,7 +26,7 @@ final class SymptomSituations implements Situations {
   private final List<Precondition> preconditions = new ArrayList<>();
   private final List<int[]> answers = new ArrayList<>();
   private final List<Integer> needing = new ArrayList<>();
-  private final Map<Integer, double[]> likelihoods = new HashMap<>();
+  private final Map<Integer, double[]> likelihoods;
 
   /**
    * @param all the situations in question
@@ -37,15 +37,33 @@ final class SymptomSituations implements Situations {
     this.questions = questions;
     this.separation = new Separation(symptom.space());
     this.all = all;
+    this.likelihoods = new HashMap<>();
     for (Question question : questions) {
       answers.add(answers(question));
-      needing.add(needing(all, question));
+      needing.add(needing(question.axis()));
     }
     List<Symptom.First> firsts = symptom.symptom().first();
     for (int i = 0; i < firsts.size(); i++) {
       preconditions.add(
           new Precondition(symptom.referrals().get(i), about(firsts.get(i).when(), questions)));
     }
+  }
+
+  private SymptomSituations(SymptomSituations of, int all) {
+    this.diagrams = of.diagrams;
+    this.results = of.results;
+    this.questions = of.questions;
+    this.separation = of.separation;
+    this.all = all;
+    this.likelihoods = of.likelihoods;
+    answers.addAll(of.answers);
+    preconditions.addAll(of.preconditions);
+    questions.forEach(question -> needing.add(needing(question.axis())));
+  }
+
+  /** Some of these situations, as all there are. */
+  SymptomSituations within(int set) {
+    return new SymptomSituations(this, set);
   }
 
   /**
@@ -72,15 +90,15 @@ final class SymptomSituations implements Situations {
         .toArray();
   }
 
-  /** Of some situations those that only a question tells apart from some with another result. */
-  int needing(int among, Question question) {
+  /** Situations that nothing but an axis tells apart from some with another result. */
+  private int needing(int axis) {
     BitSet others = new BitSet();
     others.set(0, diagrams.axes());
-    others.clear(question.axis());
+    others.clear(axis);
     int needing = Diagrams.NONE;
     for (Result result : results) {
-      int inside = diagrams.and(among, result.situations());
-      int beside = diagrams.keep(diagrams.minus(among, result.situations()), others);
+      int inside = diagrams.and(all, result.situations());
+      int beside = diagrams.keep(diagrams.minus(all, result.situations()), others);
       needing = diagrams.or(needing, diagrams.and(inside, beside));
     }
     return needing;
@@ -88,13 +106,8 @@ final class SymptomSituations implements Situations {
 
   @Override
   public double needed(int set, int check) {
-    return likelihood(diagrams.and(set, needing.get(check)));
-  }
-
-  /** How likely a set is, relative to others. */
-  double likelihood(int set) {
     double sum = 0;
-    for (double one : results(set)) {
+    for (double one : results(diagrams.and(set, needing.get(check)))) {
       sum += one;
     }
     return sum;

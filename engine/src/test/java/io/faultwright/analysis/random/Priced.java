@@ -14,11 +14,11 @@ import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Knowledge bases whose readings take different effort, and whose faults are met differently. */
-final class Priced {
+public final class Priced {
   private Priced() {}
 
   /** The same knowledge base with random minutes, access, set-ups and frequencies. */
-  static KnowledgeBase of(KnowledgeBase base, Random random) {
+  public static KnowledgeBase of(KnowledgeBase base, Random random) {
     SortedMap<String, Reading> readings = new TreeMap<>();
     SortedMap<String, SetUp> setUps = setUps(random);
     base.readings().forEach((id, reading) -> readings.put(id, priced(reading, setUps, random)));
