@@ -65,8 +65,7 @@ public final class ChartCosts {
     this.outlays = prices.outlays();
     this.checks = prices.checks();
     this.cheapest =
-        new CheapestRest(
-            diagrams, told(symptom, results), situations, outlays, ofTheRules());
+        new CheapestRest(diagrams, told(symptom, results), situations, outlays, ofTheRules());
     this.detours = new Detours(chart, questions);
     this.machines = machines(symptom.space().axes().get(0));
   }
