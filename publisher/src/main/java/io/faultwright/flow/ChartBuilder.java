@@ -8,6 +8,7 @@ import io.faultwright.analysis.order.Decisions.Told;
 import io.faultwright.analysis.order.ScopedOrder;
 import io.faultwright.analysis.order.ScopedOrders;
 import io.faultwright.analysis.space.Cell;
+import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.model.Build;
 import io.faultwright.model.KnowledgeBase;
@@ -24,8 +25,8 @@ import java.util.TreeMap;
 
 /**
  * Derives the flowcharts of a symptom from its rules, one for each group of equipment on which they
- * differ. A chart is sound: every situation that can happen on its equipment has exactly one path,
- * which ends at what the rules say in that situation.
+ * differ; where a trainer wrote one, it is taken. A chart is sound: every situation that can happen
+ * on its equipment has exactly one path, which ends at what the rules say in that situation.
  */
 public final class ChartBuilder {
   private final Symptom symptom;
@@ -55,8 +56,27 @@ public final class ChartBuilder {
     return charts(SymptomSpace.of(knowledge, symptom));
   }
 
-  /** The charts of a symptom on some equipment, whose space is known already. */
+  /**
+   * The charts of a symptom on some equipment, whose space is known already: those that a trainer
+   * wrote, and derived ones for what is left.
+   */
   public static List<ScopedChart> charts(SymptomSpace space) {
+    KnowledgeBase knowledge = space.space().knowledge();
+    List<Build> left = new ArrayList<>(equipment(space));
+    List<ScopedChart> charts = new ArrayList<>(AuthoredCharts.of(knowledge, space.symptom(), left));
+    charts.forEach(chart -> left.removeAll(chart.builds()));
+    if (charts.isEmpty()) {
+      return derived(space);
+    }
+    if (!left.isEmpty()) {
+      SymptomSpace rest =
+          SymptomSpace.where(knowledge, space.symptom(), left, List.of(), Deadline.NEVER);
+      ScopedOrders.of(rest).forEach(order -> charts.add(chart(rest, order)));
+    }
+    return List.copyOf(charts);
+  }
+
+  private static List<ScopedChart> derived(SymptomSpace space) {
     List<ScopedOrder> orders = ScopedOrders.of(space);
     return orders.isEmpty()
         ? List.of(chart(space, new ScopedOrder(equipment(space), 0, Optional.empty())))
@@ -73,13 +93,18 @@ public final class ChartBuilder {
   private static ScopedChart chart(SymptomSpace space, ScopedOrder order) {
     KnowledgeBase knowledge = space.space().knowledge();
     Wording wording = Wording.published(knowledge);
-    boolean everything = order.builds().size() == knowledge.equipment().builds().size();
-    String scope = everything ? "" : Words.upperFirst(wording.builds(order.builds()));
+    String scope = scope(knowledge, wording, order.builds());
     Decisions decisions = order.checks().map(CheckOrder::decisions).orElseGet(Decisions::new);
     ChartBuilder builder = new ChartBuilder(space, wording, order.builds(), scope, decisions);
     Flowchart chart =
         order.checks().map(checks -> builder.chart(checks.root())).orElseGet(builder::unworkable);
     return new ScopedChart(order.builds(), scope, chart, order.checks().map(CheckOrder::cost));
+  }
+
+  /** The equipment in words; nothing where it is all of it. */
+  static String scope(KnowledgeBase knowledge, Wording wording, List<Build> builds) {
+    boolean everything = builds.size() == knowledge.equipment().builds().size();
+    return everything ? "" : Words.upperFirst(wording.builds(builds));
   }
 
   private Flowchart chart(int root) {

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param builds the equipment
  * @param scope the same in words; empty where it is everything the handbook is about
  * @param chart the flowchart
- * @param cost of its order of checks; absent where there is no chart to work by
+ * @param cost of its order of checks; absent where there is no chart to work by, and where a
+ *     trainer wrote it: a check says what that takes
  */
 public record ScopedChart(
     List<Build> builds, String scope, Flowchart chart, Optional<OrderCost> cost) {

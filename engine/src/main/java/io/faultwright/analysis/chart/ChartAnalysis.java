@@ -40,16 +40,22 @@ public final class ChartAnalysis {
   }
 
   /**
-   * What is wrong with a chart, or the proof that nothing is.
+   * What is wrong with a chart, or the proof that nothing is, and what it then costs.
    *
    * @param deadline after which it throws {@link io.faultwright.analysis.space.OutOfTime}
    */
   public static ChartReport of(KnowledgeBase knowledge, Chart chart, Deadline deadline) {
     ChartSpace space = new ChartSpace(knowledge, chart, deadline);
+    ChartReport proof = proof(space);
+    return new ChartReport(
+        proof.findings(), proof.proved(), proof.proved() ? cost(space) : Optional.empty());
+  }
+
+  /** The same without the cost. */
+  static ChartReport proof(ChartSpace space) {
     List<Finding> findings = new ChartAnalysis(space).findings();
     boolean sound = findings.stream().noneMatch(one -> one.kind().severity() == Severity.ERROR);
-    boolean proved = sound && space.isWhole();
-    return new ChartReport(findings, proved, proved ? cost(space) : Optional.empty());
+    return new ChartReport(findings, sound && space.isWhole(), Optional.empty());
   }
 
   /** The proof stands, even where there is no time left for the cost. */

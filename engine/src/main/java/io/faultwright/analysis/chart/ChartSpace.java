@@ -7,6 +7,7 @@ import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.MissingLimits;
 import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.model.Build;
 import io.faultwright.model.Chart;
 import io.faultwright.model.Chart.Branch;
 import io.faultwright.model.Condition;
@@ -36,9 +37,22 @@ final class ChartSpace {
   private final int undecided;
 
   ChartSpace(KnowledgeBase knowledge, Chart chart, Deadline deadline) {
-    this.chart = chart;
+    this(
+        chart,
+        SymptomSpace.of(
+            knowledge, knowledge.symptoms().get(chart.symptom()), conditions(chart), deadline));
+  }
+
+  /** On some equipment only. */
+  static ChartSpace on(List<Build> builds, KnowledgeBase knowledge, Chart chart) {
     Symptom worked = knowledge.symptoms().get(chart.symptom());
-    this.symptom = SymptomSpace.of(knowledge, worked, conditions(chart), deadline);
+    return new ChartSpace(
+        chart, SymptomSpace.of(knowledge, worked, builds, conditions(chart), Deadline.NEVER));
+  }
+
+  private ChartSpace(Chart chart, SymptomSpace symptom) {
+    this.chart = chart;
+    this.symptom = symptom;
     this.space = symptom.space();
     this.diagrams = space.diagrams();
     int offered = diagrams.and(symptom.possible(), space.truth(chart.applies()).isTrue());

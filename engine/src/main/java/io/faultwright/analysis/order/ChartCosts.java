@@ -64,9 +64,15 @@ public final class ChartCosts {
         new Prices(symptom, Stream.concat(questions.stream(), steps.questions().stream()).toList());
     this.outlays = prices.outlays();
     this.checks = prices.checks();
-    this.cheapest = new CheapestRest(situations, outlays, ofTheRules());
+    this.cheapest =
+        new CheapestRest(diagrams, told(symptom, results), situations, outlays, ofTheRules());
     this.detours = new Detours(chart, questions);
     this.machines = machines(symptom.space().axes().get(0));
+  }
+
+  private static List<Integer> told(SymptomSpace symptom, List<Result> results) {
+    return Stream.concat(results.stream().map(Result::situations), symptom.referrals().stream())
+        .toList();
   }
 
   private List<Check> ofTheRules() {

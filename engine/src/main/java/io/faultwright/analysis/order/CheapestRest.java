@@ -1,5 +1,6 @@
 package io.faultwright.analysis.order;
 
+import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.sequence.Check;
 import io.faultwright.sequence.Order;
 import io.faultwright.sequence.Orders;
@@ -30,6 +31,9 @@ final class CheapestRest {
   /** With more sets than this there is no order. */
   private static final long MOST = 4 * EFFORT;
 
+  private final Diagrams diagrams;
+  private final List<Integer> told;
+  private final BitSet readings = new BitSet();
   private final SymptomSituations situations;
   private final List<Outlay> outlays;
   private final List<Check> checks;
@@ -37,15 +41,30 @@ final class CheapestRest {
   private long effort = ALL_EFFORT;
 
   /**
+   * @param told what may be told, as situations: the results, and what is sent elsewhere first
    * @param checks one for each of the questions, which tell all results apart
    */
-  CheapestRest(SymptomSituations situations, List<Outlay> outlays, List<Check> checks) {
+  CheapestRest(
+      Diagrams diagrams,
+      List<Integer> told,
+      SymptomSituations situations,
+      List<Outlay> outlays,
+      List<Check> checks) {
+    this.diagrams = diagrams;
+    this.told = List.copyOf(told);
+    this.readings.set(1, diagrams.axes());
     this.situations = situations;
     this.outlays = List.copyOf(outlays);
     this.checks = List.copyOf(checks);
   }
 
-  private record Place(int set, BitSet paid, BitSet asked) {}
+  /**
+   * Where one has come to.
+   *
+   * @param shown for each thing that may be told, the readings that mean it; machines on which they
+   *     are the same cost the same
+   */
+  private record Place(List<Integer> shown, BitSet paid, BitSet asked) {}
 
   /**
    * What is left to do; costs are times likelihood.
@@ -56,23 +75,31 @@ final class CheapestRest {
   record Rest(double minutes, double weighted, double atLeast, OptionalInt first, BitSet asked) {}
 
   /**
+   * The cheapest order for a set on one machine, as the rules tell machines apart.
+   *
    * @throws io.faultwright.sequence.TooManySets where no order is found
    */
   Rest of(int set, Way way) {
-    Place place = new Place(set, way.paid(), way.asked());
+    Place place = new Place(shown(set), way.paid(), way.asked());
     Rest rest = known.get(place);
     if (rest == null) {
-      rest = rest(place);
+      rest = rest(set, way);
       known.put(place, rest);
     }
     return rest;
   }
 
-  private Rest rest(Place place) {
+  private List<Integer> shown(int set) {
+    return told.stream()
+        .map(situations -> diagrams.keep(diagrams.and(set, situations), readings))
+        .toList();
+  }
+
+  private Rest rest(int set, Way way) {
     Patience patience = Patience.of(Math.min(EFFORT, Math.max(0, effort))).atMost(MOST);
-    Order order = Orders.cheapest(problem(place), patience);
+    Order order = Orders.cheapest(problem(set, way), patience);
     effort -= order.effort();
-    double likelihood = likelihood(place.set);
+    double likelihood = likelihood(set);
     OptionalInt first =
         order.first() instanceof Step.Ask ask ? OptionalInt.of(ask.check()) : OptionalInt.empty();
     return new Rest(
@@ -92,12 +119,12 @@ final class CheapestRest {
     return sum;
   }
 
-  private Problem problem(Place place) {
+  private Problem problem(int set, Way way) {
     List<Outlay> left = new ArrayList<>();
     for (int i = 0; i < outlays.size(); i++) {
-      left.add(place.paid.get(i) ? new Outlay(0, 0) : outlays.get(i));
+      left.add(way.paid().get(i) ? new Outlay(0, 0) : outlays.get(i));
     }
-    return new Problem(situations.within(place.set), left, waiting(place.asked));
+    return new Problem(situations.within(set), left, waiting(way.asked()));
   }
 
   private List<Check> waiting(BitSet asked) {

@@ -79,7 +79,20 @@ public final class SymptomSpace {
    */
   public static SymptomSpace of(
       KnowledgeBase knowledge, Symptom symptom, List<Condition> further, Deadline deadline) {
-    List<Build> offered = builds(knowledge, symptom);
+    return of(knowledge, symptom, builds(knowledge, symptom), further, deadline);
+  }
+
+  /**
+   * The space of a symptom on some equipment, in which further conditions can be asked about.
+   *
+   * @param offered the equipment in question, at least one
+   */
+  public static SymptomSpace of(
+      KnowledgeBase knowledge,
+      Symptom symptom,
+      List<Build> offered,
+      List<Condition> further,
+      Deadline deadline) {
     return of(knowledge, symptom, offered, further, List.of(), deadline);
   }
 

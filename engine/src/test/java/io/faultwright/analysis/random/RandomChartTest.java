@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.analysis.chart.ChartAnalysis;
 import io.faultwright.analysis.chart.ChartReport;
+import io.faultwright.analysis.order.ChartCost;
 import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.MissingLimits;
 import io.faultwright.analysis.space.SymptomSpace;
@@ -14,6 +15,7 @@ import io.faultwright.model.Chart;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -28,6 +30,8 @@ import org.junit.jupiter.api.Test;
  */
 class RandomChartTest {
   private static final int COUNT = Integer.getInteger("random.charts", 500);
+
+  private static final double EXACT = 1e-9;
 
   private final Map<String, AtomicInteger> shown = new ConcurrentHashMap<>();
 
@@ -46,6 +50,8 @@ class RandomChartTest {
       assertTrue(count(kind.slug()) >= COUNT / 60, kind + " in " + counts);
     }
     assertTrue(count("proved") > COUNT / 20, counts);
+    assertTrue(count("dearer") >= COUNT / 60, counts);
+    assertTrue(count("as cheap as can be") >= COUNT / 60, counts);
     assertTrue(count("circle nobody goes round") >= COUNT / 200, counts);
   }
 
@@ -84,7 +90,22 @@ class RandomChartTest {
     assertEquals(walks.isTurning(), has(report, true), () -> seed + " turning " + chart);
     boolean proved = !walks.isWrong() && walks.points() > 0 && left.get() == 0;
     assertEquals(proved, report.proved(), () -> seed + " proved " + chart);
+    assertEquals(proved, report.cost().isPresent(), () -> seed + " cost " + chart);
+    report.cost().ifPresent(cost -> compare(seed, cost, symptom));
     count(report, walks);
+  }
+
+  /** Nothing waits for anything here but for what comes first, so no chart beats the optimum. */
+  private void compare(long seed, ChartCost cost, Symptom symptom) {
+    assertTrue(
+        cost.cheapest().atLeast() <= cost.cheapest().weighted() + EXACT, () -> "seed " + seed);
+    assertTrue(cost.minutes() <= cost.weighted() + EXACT, () -> "seed " + seed);
+    assertEquals(Optional.empty(), cost.hazard());
+    if (symptom.first().isEmpty()) {
+      assertTrue(cost.difference() >= 0, () -> "seed " + seed + ": " + cost);
+      cost.detour().ifPresent(detour -> assertTrue(detour.weighted() > 0, () -> "seed " + seed));
+      show(cost.difference() == 0 ? "as cheap as can be" : "dearer");
+    }
   }
 
   private static SortedSet<String> words(ChartReport report) {
