@@ -138,9 +138,11 @@ final class ChartCommand implements Callable<Integer> {
     String scope = chart.scope().isEmpty() ? "All equipment" : chart.scope();
     String others =
         cost.gap() == 0
-            ? "no order of checks costs less"
+            ? "no order that the symptom allows costs less"
             : String.format(
-                Locale.ROOT, "no order costs less by more than %.1f %%", 100 * cost.gap());
+                Locale.ROOT,
+                "no order that it allows costs less by more than %.1f %%",
+                100 * cost.gap());
     return String.format(
         Locale.ROOT,
         "%s: %.1f min on average, %.1f weighted by access; %s\n",

@@ -10,6 +10,7 @@ import io.faultwright.model.Chart.End;
 import io.faultwright.model.Chart.Step;
 import io.faultwright.model.Chart.Target;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Sorted;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -115,11 +116,7 @@ final class AuthoredDrawing {
    */
   private void draw(Drawn one, Map<String, Set<String>> known) {
     Set<String> before = known.getOrDefault(one.id, Set.of());
-    nodes.put(
-        one.id,
-        before.contains(one.step.check())
-            ? checks.again(one.id, answers.question(one.step))
-            : checks.check(one.id, answers.question(one.step)));
+    nodes.put(one.id, checks.check(one.id, answers.question(one.step), Sorted.set(before)));
     Set<String> after = new TreeSet<>(before);
     after.add(one.step.check());
     List<Said> said = new ArrayList<>();

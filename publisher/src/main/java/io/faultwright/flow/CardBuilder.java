@@ -99,19 +99,18 @@ public final class CardBuilder {
             .toList();
     boolean few = rows.size() <= MOST_ROWS && rows.stream().allMatch(row -> row.at().isEmpty());
     return few
-        ? rows.stream()
-            .map(row -> row(table.reading(), row, rows.size()))
-            .collect(Collectors.joining("; "))
+        ? rows.stream().map(row -> row(table.reading(), row)).collect(Collectors.joining("; "))
         : "table in the handbook";
   }
 
-  private String row(String reading, LimitsTable.Row row, int rows) {
+  private String row(String reading, LimitsTable.Row row) {
     Interval within =
         new Interval(
             row.low().map(low -> new Interval.End(low, true)),
             row.high().map(high -> new Interval.End(high, true)));
     String figures = wording.interval(reading, within);
-    return rows == 1 ? figures : wording.condition(row.builds()) + " " + figures;
+    boolean all = builds.stream().allMatch(build -> build.satisfies(row.builds()));
+    return all ? figures : wording.condition(row.builds()) + " " + figures;
   }
 
   private List<String> first() {

@@ -9,6 +9,7 @@ import io.faultwright.analysis.order.ScopedOrder;
 import io.faultwright.analysis.order.ScopedOrders;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Deadline;
+import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.model.Build;
 import io.faultwright.model.KnowledgeBase;
@@ -19,8 +20,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 
 /**
@@ -29,6 +30,7 @@ import java.util.TreeMap;
  * on its equipment has exactly one path, which ends at what the rules say in that situation.
  */
 public final class ChartBuilder {
+  private final KnowledgeBase knowledge;
   private final Symptom symptom;
   private final String scope;
   private final AnswerWords answers;
@@ -38,11 +40,11 @@ public final class ChartBuilder {
   private final SortedMap<String, Node> nodes = new TreeMap<>();
   private final List<Edge> edges = new ArrayList<>();
   private final Map<Integer, String> ids = new HashMap<>();
-  private final Map<Integer, Set<String>> known = new HashMap<>();
+  private final Map<Integer, SortedSet<String>> known = new HashMap<>();
 
   private ChartBuilder(
       SymptomSpace space, Wording wording, List<Build> builds, String scope, Decisions decisions) {
-    KnowledgeBase knowledge = space.space().knowledge();
+    this.knowledge = space.space().knowledge();
     this.symptom = space.symptom();
     this.scope = scope;
     this.answers = new AnswerWords(space.space(), wording);
@@ -97,8 +99,17 @@ public final class ChartBuilder {
     Decisions decisions = order.checks().map(CheckOrder::decisions).orElseGet(Decisions::new);
     ChartBuilder builder = new ChartBuilder(space, wording, order.builds(), scope, decisions);
     Flowchart chart =
-        order.checks().map(checks -> builder.chart(checks.root())).orElseGet(builder::unworkable);
+        order
+            .checks()
+            .map(checks -> builder.chart(checks.root()))
+            .orElseGet(() -> builder.unworkable(reason(space)));
     return new ScopedChart(order.builds(), scope, chart, order.checks().map(CheckOrder::cost));
+  }
+
+  private static String reason(SymptomSpace space) {
+    return space.possible() == Diagrams.NONE
+        ? "The rules say that it cannot happen here"
+        : "Too many ways for a chart";
   }
 
   /** The equipment in words; nothing where it is all of it. */
@@ -109,7 +120,7 @@ public final class ChartBuilder {
 
   private Flowchart chart(int root) {
     Node.Start start = start();
-    known.putAll(new KnownSubjects(decisions).before(root));
+    known.putAll(new KnownSubjects(knowledge, decisions).before(root));
     edges.add(new Edge(start.id(), add(root), ""));
     return new Flowchart(symptom.id(), start, nodes, edges);
   }
@@ -121,11 +132,10 @@ public final class ChartBuilder {
   }
 
   /** A chart that says no more than where to look instead. */
-  private Flowchart unworkable() {
+  private Flowchart unworkable(String reason) {
     Node.Start start = start();
     Node.Outcome end =
-        new Node.Outcome(
-            "rules", Node.Ending.REFERRAL, "Work from the rules", "Too many ways for a chart");
+        new Node.Outcome("rules", Node.Ending.REFERRAL, "Work from the rules", reason);
     nodes.put(end.id(), end);
     edges.add(new Edge(start.id(), end.id(), ""));
     return new Flowchart(symptom.id(), start, nodes, edges);
@@ -133,8 +143,8 @@ public final class ChartBuilder {
 
   /** The id of the node for a decision, which is added unless it stands there already. */
   private String add(int number) {
-    String known = ids.get(number);
-    return known != null ? known : addNew(number);
+    String id = ids.get(number);
+    return id != null ? id : addNew(number);
   }
 
   private String addNew(int number) {
@@ -160,7 +170,6 @@ public final class ChartBuilder {
     for (int copy = 2; nodes.containsKey(id); copy++) {
       id = stem + "." + copy;
     }
-    boolean again = known.get(number).contains(asked.question().subject());
-    return again ? checks.again(id, asked.question()) : checks.check(id, asked.question());
+    return checks.check(id, asked.question(), known.get(number));
   }
 }

@@ -9,12 +9,15 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Nameplate;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Sorted;
 import io.faultwright.quantity.Interval;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
 import java.util.stream.Collectors;
 
 /** Says what is asked at a check, how it is done and what to beware of. */
@@ -38,19 +41,18 @@ final class CheckWords {
     this.builds = List.copyOf(builds);
   }
 
-  /** A check on a reading that was taken before: nothing is touched, what was read is judged. */
-  Node.Check again(String id, Question question) {
-    Node.Check check = check(id, question);
-    List<String> steps = new ArrayList<>();
-    if (question.limits()) {
-      steps.add(limits(knowledge.limits().get(question.subject())));
-    }
-    return new Node.Check(id, List.of(), steps, check.question());
+  Node.Check check(String id, Question question) {
+    return check(id, question, Sorted.set(Set.of()));
   }
 
-  Node.Check check(String id, Question question) {
+  /**
+   * A check.
+   *
+   * @param known what was read on every way to it, and is not read again
+   */
+  Node.Check check(String id, Question question, SortedSet<String> known) {
     return Optional.ofNullable(knowledge.readings().get(question.subject()))
-        .map(reading -> onReading(id, question, reading))
+        .map(reading -> onReading(id, question, reading, known))
         .orElseGet(() -> onEquipment(id, question.subject()));
   }
 
@@ -69,15 +71,19 @@ final class CheckWords {
     return new Node.Check(id, List.of(), steps, question);
   }
 
-  private Node.Check onReading(String id, Question question, Reading reading) {
+  private Node.Check onReading(
+      String id, Question question, Reading reading, SortedSet<String> known) {
     if (question.takingOnly()) {
       String asked = "Can this be taken: " + Words.lowerFirst(reading.title()) + "?";
-      return new Node.Check(id, List.of(), List.of(), asked);
+      return new Node.Check(id, warnings(reading), List.of(), asked);
     }
+    List<Reading> toTake = new ArrayList<>(toTake(reading, known));
+    List<Reading> besides = question.limits() ? drivers(reading, known) : List.of();
     List<String> steps = new ArrayList<>();
     Optional<String> computation = wording.computation(reading.id());
     computation.ifPresent(words -> steps.add("Work out: " + words + "."));
-    steps.addAll(steps(reading));
+    toTake.forEach(one -> steps.addAll(steps(one)));
+    besides.forEach(one -> steps.add("Read too: " + Words.lowerFirst(one.title()) + "."));
     if (question.limits()) {
       steps.add(limits(knowledge.limits().get(reading.id())));
     }
@@ -85,11 +91,38 @@ final class CheckWords {
         computation.isPresent()
             ? "How much is this: " + Words.lowerFirst(reading.title()) + "?"
             : reading.ask();
-    return new Node.Check(id, warnings(reading), steps, asked);
+    toTake.addAll(besides);
+    return new Node.Check(id, warnings(toTake), steps, asked);
+  }
+
+  /** The reading itself, unless it or all that it is computed from is known. */
+  private List<Reading> toTake(Reading reading, SortedSet<String> known) {
+    boolean computable =
+        reading.derived().isPresent()
+            && reading.operands().stream().allMatch(id -> known.contains(id) || isAssumed(id));
+    return known.contains(reading.id()) || computable ? List.of() : List.of(reading);
+  }
+
+  private boolean isAssumed(String reading) {
+    return knowledge.readings().get(reading).assumed().isPresent();
+  }
+
+  /** What the limits of a reading follow and has to be read for them. */
+  private List<Reading> drivers(Reading reading, SortedSet<String> known) {
+    return knowledge.limits().get(reading.id()).drivers().stream()
+        .filter(id -> !known.contains(id) && !isAssumed(id))
+        .map(knowledge.readings()::get)
+        .toList();
   }
 
   List<Warning> warnings(Reading reading) {
-    return reading.cautions().stream()
+    return warnings(List.of(reading));
+  }
+
+  private List<Warning> warnings(List<Reading> readings) {
+    return readings.stream()
+        .flatMap(reading -> reading.cautions().stream())
+        .distinct()
         .map(knowledge.cautions()::get)
         .filter(this::concerns)
         .sorted(Comparator.comparing(Caution::signal).thenComparing(Caution::id))

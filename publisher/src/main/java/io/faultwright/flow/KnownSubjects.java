@@ -3,35 +3,58 @@ package io.faultwright.flow;
 import io.faultwright.analysis.order.Decisions;
 import io.faultwright.analysis.order.Decisions.Arm;
 import io.faultwright.analysis.order.Decisions.Asked;
+import io.faultwright.analysis.order.Question;
+import io.faultwright.model.KnowledgeBase;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
-/** What has been asked about on every way to a check, so that it need not be taken again. */
+/** What has been read on every way to a check, so that it need not be read again. */
 final class KnownSubjects {
+  private final KnowledgeBase knowledge;
   private final Decisions decisions;
-  private final Map<Integer, Set<String>> before = new HashMap<>();
+  private final Map<Integer, SortedSet<String>> before = new HashMap<>();
 
-  KnownSubjects(Decisions decisions) {
+  KnownSubjects(KnowledgeBase knowledge, Decisions decisions) {
+    this.knowledge = knowledge;
     this.decisions = decisions;
   }
 
-  /** For each decision below a root, the subjects asked on every way from there. */
-  Map<Integer, Set<String>> before(int root) {
+  /** For each decision below a root, the readings and facts read on every way from there. */
+  Map<Integer, SortedSet<String>> before(int root) {
     before.put(root, new TreeSet<>());
     for (int number = root; number >= 0; number--) {
       if (before.containsKey(number) && decisions.get(number) instanceof Asked asked) {
-        Set<String> after = new TreeSet<>(before.get(number));
-        after.add(asked.question().subject());
+        SortedSet<String> after = new TreeSet<>(before.get(number));
+        after.addAll(read(asked.question()));
         asked.arms().forEach(arm -> meet(arm, after));
       }
     }
     return before;
   }
 
+  /** Whether a reading can be taken is told without its value. */
+  private SortedSet<String> read(Question question) {
+    SortedSet<String> read = new TreeSet<>();
+    if (!question.takingOnly()) {
+      add(question.subject(), read);
+      if (question.limits()) {
+        knowledge.limits().get(question.subject()).drivers().forEach(id -> add(id, read));
+      }
+    }
+    return read;
+  }
+
+  private void add(String subject, SortedSet<String> read) {
+    read.add(subject);
+    if (knowledge.readings().containsKey(subject)) {
+      knowledge.readings().get(subject).operands().forEach(operand -> add(operand, read));
+    }
+  }
+
   /** Decisions have higher numbers than those they lead to, so that all ways in come first. */
-  private void meet(Arm arm, Set<String> after) {
+  private void meet(Arm arm, SortedSet<String> after) {
     before.merge(
         arm.next(),
         new TreeSet<>(after),

@@ -66,7 +66,8 @@ class ChartCommandTest {
 
   /** One reading of a minute, outside, which has to be taken. */
   private static final String FELL =
-      "Model: FL-1: 1.0 min on average, 1.0 weighted by access; no order of checks costs less\n";
+      "Model: FL-1: 1.0 min on average, 1.0 weighted by access;"
+          + " no order that the symptom allows costs less\n";
 
   @TempDir Path folder;
 

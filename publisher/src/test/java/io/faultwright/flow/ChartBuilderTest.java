@@ -181,6 +181,43 @@ class ChartBuilderTest {
         outline(charts.get(1).chart()));
   }
 
+  private static final String TWICE =
+      """
+      symptoms:
+        s:
+          title: It does not cool
+          rules:
+            low: { when: { pressure: below 0.5 bar(g) }, conclude: leak, because: b }
+            a: { when: { pressure: at least 0.5 bar(g), family: fell }, conclude: valve, because: b }
+            b:
+              when: { pressure: [at least 0.5 bar(g), below limits], family: tarn }
+              conclude: fuse
+              because: b
+            c:
+              when: { all: [ { pressure: at least 0.5 bar(g) }, { pressure: not below limits } ], family: tarn }
+              conclude: valve
+              because: b
+      """;
+
+  /** What was read is judged again without being read again, and only by limits that concern it. */
+  @Test
+  void takesNoReadingTwice() {
+    KnowledgeBase knowledge =
+        Demos.of(
+            EQUIPMENT
+                + TWICE.replace(
+                    "pressure: [at least 0.5 bar(g), below limits]",
+                    "all: [ { pressure: at least 0.5 bar(g) }, { pressure: below limits } ]"));
+    List<ScopedChart> charts = ChartBuilder.charts(knowledge, knowledge.symptoms().get("s"));
+    String tarn = outline(charts.get(1).chart());
+    assertEquals(
+        """
+        start: It does not cool
+        ?
+        """,
+        tarn);
+  }
+
   @Test
   void saysWhereTheRulesEndAndWhereTheyDisagree() {
     assertEquals(
@@ -221,6 +258,10 @@ class ChartBuilderTest {
                       c: { when: { pressure: not below limits }, conclude: valve, because: b }
                 """));
     assertTrue(drawn.contains("Cannot be taken\n  - ESCALATION Ask the hotline"), drawn);
+    assertEquals(
+        2,
+        drawn.split("! WARNING Gas under pressure").length - 1,
+        "caution before either: " + drawn);
   }
 
   @Test
