@@ -47,7 +47,8 @@ public final class BookPages {
     return Written.order(kb.symptoms().values(), Symptom::place).stream()
         .map(
             symptom ->
-                new SymptomSections(desk).of(symptom, charts.inBook(symptom, desk.links(), paper)))
+                new SymptomSections(desk, false)
+                    .of(symptom, charts.inBook(symptom, desk.links(), paper)))
         .toList();
   }
 

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param anchor id of its element
  * @param title what it is, with its number
- * @param number of the page, from 1
+ * @param scope the equipment its chart is for; empty where it is everything
+ * @param number of the page in its chart, from 1
  * @param href its own file
  * @param svg the drawing
  * @param texts the drawing's text where it is lifted out; else none
@@ -17,6 +18,7 @@ import java.util.List;
 public record ChartFigure(
     String anchor,
     String title,
+    String scope,
     int number,
     String href,
     Html svg,
@@ -28,6 +30,6 @@ public record ChartFigure(
 
   /** The same page with its drawing. */
   ChartFigure with(Html drawing, List<ChartText> lifted) {
-    return new ChartFigure(anchor, title, number, href, drawing, lifted, wide);
+    return new ChartFigure(anchor, title, scope, number, href, drawing, lifted, wide);
   }
 }

@@ -63,7 +63,8 @@ final class ChartFigures {
     return new ChartFigure(
         new Target(Kind.SYMPTOM, symptom.id()).anchor() + "-chart-" + number,
         title(symptom, sheet),
-        number,
+        sheet.scope(),
+        sheet.number(),
         links.file(SitePaths.chart(symptom.id(), number)),
         Html.NONE,
         List.of(),

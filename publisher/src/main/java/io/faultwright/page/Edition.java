@@ -1,6 +1,8 @@
 package io.faultwright.page;
 
 import io.faultwright.finding.Finding;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -24,5 +26,16 @@ public record Edition(
     Optional<Since> since) {
   public Edition {
     findings = List.copyOf(findings);
+  }
+
+  /** Ids of the symptoms that have a pocket card: those that some equipment can show. */
+  public static List<String> withCards(KnowledgeBase kb) {
+    return kb.symptoms().values().stream()
+        .filter(
+            symptom ->
+                kb.equipment().builds().stream()
+                    .anyMatch(build -> build.satisfies(symptom.applies())))
+        .map(Symptom::id)
+        .toList();
   }
 }

@@ -125,7 +125,8 @@ public final class SitePages {
         new Target(Kind.SYMPTOM, symptom.id()),
         symptom.title(),
         here,
-        at -> new SymptomSections(at).of(symptom, charts.onSite(symptom, at.links())));
+        at ->
+            new SymptomSections(at, edition.pdf()).of(symptom, charts.onSite(symptom, at.links())));
   }
 
   private static Stream<Target> targets(Kind kind, Collection<String> ids) {

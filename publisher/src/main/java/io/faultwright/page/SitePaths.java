@@ -47,6 +47,11 @@ public final class SitePaths {
     return "charts/" + fileName(symptom) + "-" + number + ".svg";
   }
 
+  /** The file of a symptom's pocket card. */
+  public static String card(String symptom) {
+    return "cards/" + fileName(symptom) + ".pdf";
+  }
+
   /** The file of a picture that guides show. */
   public static String picture(String path) {
     return "guide/" + path;

@@ -13,9 +13,14 @@ import java.util.stream.Stream;
 /** Complaints with all that is needed to work them. */
 final class SymptomSections {
   private final Desk desk;
+  private final boolean cards;
 
-  SymptomSections(Desk desk) {
+  /**
+   * @param cards whether there is a pocket card of each symptom to lead to
+   */
+  SymptomSections(Desk desk, boolean cards) {
     this.desk = desk;
+    this.cards = cards;
   }
 
   SymptomSection of(Symptom symptom, List<ChartFigure> charts) {
@@ -87,6 +92,9 @@ final class SymptomSections {
     jumps.add(new Link("Readings", "#" + anchor + "-readings"));
     if (!faults(symptom).isEmpty()) {
       jumps.add(new Link("Repairs", "#" + anchor + "-repairs"));
+    }
+    if (cards && Edition.withCards(desk.kb()).contains(symptom.id())) {
+      jumps.add(new Link("Pocket card", desk.links().file(SitePaths.card(symptom.id()))));
     }
     return jumps;
   }

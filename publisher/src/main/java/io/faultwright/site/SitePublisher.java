@@ -4,6 +4,7 @@ import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.font.Fonts;
 import io.faultwright.font.Fonts.WebFont;
+import io.faultwright.layout.ChartPage;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
@@ -17,6 +18,7 @@ import io.faultwright.page.SitePaths;
 import io.faultwright.render.html.BookHtml;
 import io.faultwright.render.html.SiteHtml;
 import io.faultwright.render.html.SiteStyle;
+import io.faultwright.render.pdf.ChartPdf;
 import io.faultwright.render.pdf.PdfBook;
 import io.faultwright.render.pdf.PdfPrinter;
 import java.io.IOException;
@@ -26,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Publishes a handbook into a folder, whole or not at all. */
 public final class SitePublisher {
@@ -55,7 +58,13 @@ public final class SitePublisher {
     List<Page> pages = site.all();
     Optional<PdfBook> book =
         options.pdf() ? Optional.of(book(kb, edition, options)) : Optional.empty();
-    new AtomicFolder(to).publish(sink -> fill(sink, pages, book, edition, options));
+    SortedMap<String, byte[]> cards = options.pdf() ? cards(kb, options) : new TreeMap<>();
+    new AtomicFolder(to)
+        .publish(
+            sink -> {
+              fill(sink, pages, book, edition, options);
+              writeCards(sink, cards);
+            });
     return new Summary(
         pages.size(),
         count(charts),
@@ -68,6 +77,26 @@ public final class SitePublisher {
       throws IOException {
     Book book = new BookPages(kb, edition, options.paper()).book();
     return new PdfPrinter().print(new BookHtml().print(book, options.paper()), book.date());
+  }
+
+  /** The pocket card of each symptom, four to a sheet. */
+  private static SortedMap<String, byte[]> cards(KnowledgeBase kb, Options options)
+      throws IOException {
+    SortedMap<String, byte[]> cards = new TreeMap<>();
+    for (String symptom : Edition.withCards(kb)) {
+      ChartPage card =
+          new SingleChart(symptom, Optional.empty(), Optional.empty())
+              .card(kb, options.draft(), options.paper(), true);
+      ChartPdf pdf = new ChartPdf(card.title(), kb.handbook().language(), kb.handbook().date());
+      cards.put(symptom, pdf.write(List.of(card)).bytes());
+    }
+    return cards;
+  }
+
+  private static void writeCards(Sink sink, SortedMap<String, byte[]> cards) throws IOException {
+    for (Map.Entry<String, byte[]> card : cards.entrySet()) {
+      sink.write(SitePaths.card(card.getKey()), card.getValue());
+    }
   }
 
   private static int count(SortedMap<String, List<ChartSheet>> charts) {
