@@ -119,6 +119,16 @@ class BookTest {
   }
 
   @Test
+  void everySymptomHasItsPocketCard() {
+    for (String symptom : SampleBook.plain().symptoms().keySet()) {
+      assertTrue(site.files().containsKey("cards/" + symptom + ".pdf"), symptom);
+      assertTrue(
+          site.text("symptom/" + symptom + ".html").contains("../cards/" + symptom + ".pdf"),
+          symptom);
+    }
+  }
+
+  @Test
   void chartsStandAloneOnTheirSheetsAndStayText() {
     long charts =
         pages.stream().filter(page -> PAGE_OF.matcher(page).results().count() > 1).count();
