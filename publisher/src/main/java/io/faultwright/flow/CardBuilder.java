@@ -1,5 +1,6 @@
 package io.faultwright.flow;
 
+import io.faultwright.analysis.outcome.Result;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
@@ -7,16 +8,13 @@ import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
-import io.faultwright.quantity.Interval;
 import io.faultwright.wording.Wording;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -25,12 +23,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * equipment, in the words of its conditions.
  */
 public final class CardBuilder {
-  private static final int MOST_ROWS = 3;
-
   private final KnowledgeBase knowledge;
   private final SymptomSpace space;
   private final Symptom symptom;
   private final Wording wording;
+  private final OutcomeWords outcomes;
   private final List<Build> builds;
 
   private CardBuilder(SymptomSpace space) {
@@ -38,6 +35,7 @@ public final class CardBuilder {
     this.space = space;
     this.symptom = space.symptom();
     this.wording = Wording.published(knowledge);
+    this.outcomes = new OutcomeWords(knowledge, symptom, wording);
     this.builds =
         space.space().axes().get(0).cells().stream()
             .flatMap(cell -> ((Cell.Builds) cell).builds().stream())
@@ -82,35 +80,19 @@ public final class CardBuilder {
   }
 
   private List<String> limits(List<Rule> rules) {
+    LimitsWords words = new LimitsWords(knowledge, wording, builds);
     return conditions(rules)
         .flatMap(Condition::tests)
         .filter(test -> test.pattern() instanceof Condition.AgainstLimits)
         .map(Condition.Test::subject)
         .distinct()
         .sorted()
-        .map(id -> wording.subject(id) + ": " + limits(knowledge.limits().get(id)))
+        .map(id -> wording.subject(id) + ": " + figures(words, id))
         .toList();
   }
 
-  private String limits(LimitsTable table) {
-    List<LimitsTable.Row> rows =
-        table.rows().stream()
-            .filter(row -> builds.stream().anyMatch(build -> build.satisfies(row.builds())))
-            .toList();
-    boolean few = rows.size() <= MOST_ROWS && rows.stream().allMatch(row -> row.at().isEmpty());
-    return few
-        ? rows.stream().map(row -> row(table.reading(), row)).collect(Collectors.joining("; "))
-        : "table in the handbook";
-  }
-
-  private String row(String reading, LimitsTable.Row row) {
-    Interval within =
-        new Interval(
-            row.low().map(low -> new Interval.End(low, true)),
-            row.high().map(high -> new Interval.End(high, true)));
-    String figures = wording.interval(reading, within);
-    boolean all = builds.stream().allMatch(build -> build.satisfies(row.builds()));
-    return all ? figures : wording.condition(row.builds()) + " " + figures;
+  private String figures(LimitsWords words, String reading) {
+    return words.figures(knowledge.limits().get(reading)).orElse("table in the handbook");
   }
 
   private List<String> first() {
@@ -126,7 +108,7 @@ public final class CardBuilder {
   private CardOutline.Way way(Rule rule) {
     return new CardOutline.Way(
         pattern(rule.when()),
-        Words.upperFirst(wording.conclusion(rule.conclusion())),
+        outcomes.outcome(new Result(rule.conclusion().answers(), Diagrams.NONE, 0)).title(),
         frequency(rule));
   }
 

@@ -3,14 +3,12 @@ package io.faultwright.flow;
 import io.faultwright.analysis.order.Question;
 import io.faultwright.model.Build;
 import io.faultwright.model.Caution;
-import io.faultwright.model.Condition;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Nameplate;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Sorted;
-import io.faultwright.quantity.Interval;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.stream.Collectors;
 
 /** Says what is asked at a check, how it is done and what to beware of. */
 final class CheckWords {
@@ -26,11 +23,11 @@ final class CheckWords {
   private static final int MOST_STEPS = 4;
 
   private static final int MOST_CHARACTERS = 240;
-  private static final int MOST_ROWS = 3;
 
   private final KnowledgeBase knowledge;
   private final Wording wording;
   private final List<Build> builds;
+  private final LimitsWords limits;
 
   /**
    * @param builds the equipment the chart is for
@@ -39,6 +36,7 @@ final class CheckWords {
     this.knowledge = knowledge;
     this.wording = wording;
     this.builds = List.copyOf(builds);
+    this.limits = new LimitsWords(knowledge, wording, builds);
   }
 
   Node.Check check(String id, Question question) {
@@ -159,35 +157,13 @@ final class CheckWords {
   }
 
   private String limits(LimitsTable table) {
-    List<LimitsTable.Row> rows =
-        table.rows().stream()
-            .filter(row -> builds.stream().anyMatch(build -> build.satisfies(row.builds())))
-            .toList();
-    boolean few = rows.size() <= MOST_ROWS && table.drivers().isEmpty();
-    return few
-        ? rows.stream()
-            .map(row -> row(table.reading(), row))
-            .collect(Collectors.joining("; ", "Compare with the limits: ", "."))
-        : "Compare with the table ‘" + wording.subject(table.reading()) + "’ in the handbook.";
-  }
-
-  private String row(String reading, LimitsTable.Row row) {
-    Interval within =
-        new Interval(
-            row.low().map(low -> new Interval.End(low, true)),
-            row.high().map(high -> new Interval.End(high, true)));
-    String figures = wording.interval(reading, within);
-    return builds.stream().allMatch(build -> build.satisfies(row.builds()))
-        ? figures
-        : builds(row.builds()) + " " + figures;
-  }
-
-  /** A single fact by its value alone, where that is clear. */
-  private String builds(Condition builds) {
-    List<Condition.Test> tests = builds.tests().toList();
-    boolean clear = tests.size() == 1 && !tests.get(0).subject().equals(Equipment.SOFTWARE);
-    return clear
-        ? wording.pattern(tests.get(0).subject(), tests.get(0).pattern())
-        : Words.lowerFirst(wording.condition(builds)).replace(": ", " ") + ":";
+    return limits
+        .figures(table)
+        .map(figures -> "Compare with the limits: " + figures + ".")
+        .orElseGet(
+            () ->
+                "Compare with the table ‘"
+                    + wording.subject(table.reading())
+                    + "’ in the handbook.");
   }
 }

@@ -112,11 +112,7 @@ final class CheapestRest {
 
   /** How likely a set is, relative to others. */
   double likelihood(int set) {
-    double sum = 0;
-    for (double one : situations.results(set)) {
-      sum += one;
-    }
-    return sum;
+    return situations.likelihood(set);
   }
 
   private Problem problem(int set, Way way) {

@@ -63,19 +63,12 @@ public final class CheckOrder {
     this.situations = new SymptomSituations(symptom, results, questions, all);
     Prices prices = new Prices(symptom, questions);
     this.problem = new Problem(situations, prices.outlays(), prices.checks(), SPACE);
-    this.likelihood = likelihood(all);
+    double likely = situations.likelihood(all);
+    this.likelihood = likely == 0 ? 1 : likely;
     this.following = new Following(diagrams, decisions, questions, problem, prices.hazardous());
     this.order = Orders.cheapest(problem, patience);
     this.root = decision(order.first(), Way.START);
     this.spent = following.spent(root, all, Way.START).orElseThrow();
-  }
-
-  private double likelihood(int set) {
-    double sum = 0;
-    for (double one : situations.results(set)) {
-      sum += one;
-    }
-    return sum == 0 ? 1 : sum;
   }
 
   /** What it costs from the first check to the result. */

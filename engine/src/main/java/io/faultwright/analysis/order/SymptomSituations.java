@@ -106,8 +106,13 @@ final class SymptomSituations implements Situations {
 
   @Override
   public double needed(int set, int check) {
+    return likelihood(diagrams.and(set, needing.get(check)));
+  }
+
+  /** How likely a set is, relative to others. */
+  double likelihood(int set) {
     double sum = 0;
-    for (double one : results(diagrams.and(set, needing.get(check)))) {
+    for (double one : results(set)) {
       sum += one;
     }
     return sum;
