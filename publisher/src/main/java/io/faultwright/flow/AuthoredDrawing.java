@@ -28,6 +28,7 @@ import java.util.TreeSet;
  * and so is a step whose answers all lead to the same.
  */
 final class AuthoredDrawing {
+  private final KnowledgeBase knowledge;
   private final Chart chart;
   private final ChartCourse course;
   private final Diagrams diagrams;
@@ -47,7 +48,7 @@ final class AuthoredDrawing {
   private record Drawn(String id, Step step, Map<String, List<Branch>> arms) {}
 
   AuthoredDrawing(Chart chart, ChartCourse course, Wording wording) {
-    KnowledgeBase knowledge = course.symptom().space().knowledge();
+    this.knowledge = course.symptom().space().knowledge();
     this.chart = chart;
     this.course = course;
     this.diagrams = course.symptom().space().diagrams();
@@ -118,7 +119,7 @@ final class AuthoredDrawing {
     Set<String> before = known.getOrDefault(one.id, Set.of());
     nodes.put(one.id, checks.check(one.id, answers.question(one.step), Sorted.set(before)));
     Set<String> after = new TreeSet<>(before);
-    after.add(one.step.check());
+    after.addAll(KnownSubjects.read(knowledge, answers.question(one.step)));
     List<Said> said = new ArrayList<>();
     one.arms.forEach(
         (next, branches) -> {

@@ -27,29 +27,40 @@ final class KnownSubjects {
     for (int number = root; number >= 0; number--) {
       if (before.containsKey(number) && decisions.get(number) instanceof Asked asked) {
         SortedSet<String> after = new TreeSet<>(before.get(number));
-        after.addAll(read(asked.question()));
+        after.addAll(read(knowledge, asked.question()));
         asked.arms().forEach(arm -> meet(arm, after));
       }
     }
     return before;
   }
 
-  /** Whether a reading can be taken is told without its value. */
-  private SortedSet<String> read(Question question) {
+  /**
+   * What is read for a question, with what it is computed from and what its limits follow; nothing
+   * where it only asks whether something can be read.
+   */
+  static SortedSet<String> read(KnowledgeBase knowledge, Question question) {
     SortedSet<String> read = new TreeSet<>();
     if (!question.takingOnly()) {
-      add(question.subject(), read);
+      add(knowledge, question.subject(), read);
       if (question.limits()) {
-        knowledge.limits().get(question.subject()).drivers().forEach(id -> add(id, read));
+        knowledge
+            .limits()
+            .get(question.subject())
+            .drivers()
+            .forEach(id -> add(knowledge, id, read));
       }
     }
     return read;
   }
 
-  private void add(String subject, SortedSet<String> read) {
+  private static void add(KnowledgeBase knowledge, String subject, SortedSet<String> read) {
     read.add(subject);
     if (knowledge.readings().containsKey(subject)) {
-      knowledge.readings().get(subject).operands().forEach(operand -> add(operand, read));
+      knowledge
+          .readings()
+          .get(subject)
+          .operands()
+          .forEach(operand -> add(knowledge, operand, read));
     }
   }
 
