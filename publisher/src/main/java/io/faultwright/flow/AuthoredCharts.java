@@ -1,6 +1,8 @@
 package io.faultwright.flow;
 
 import io.faultwright.analysis.chart.ChartCourse;
+import io.faultwright.analysis.order.ChartCosts;
+import io.faultwright.analysis.order.OrderCost;
 import io.faultwright.model.Build;
 import io.faultwright.model.Chart;
 import io.faultwright.model.KnowledgeBase;
@@ -41,7 +43,15 @@ final class AuthoredCharts {
     Wording wording = Wording.published(knowledge);
     String scope = ChartBuilder.scope(knowledge, wording, course.builds());
     Flowchart drawing = new AuthoredDrawing(chart, course, wording).chart(noted(scope, course));
-    return new ScopedChart(course.builds(), scope, drawing, Optional.empty());
+    return new ScopedChart(course.builds(), scope, drawing, cost(chart, course));
+  }
+
+  /** What it takes, and the least that any order the symptom allows can take. */
+  private static Optional<OrderCost> cost(Chart chart, ChartCourse course) {
+    return Optional.of(course.symptom())
+        .filter(symptom -> course.proved())
+        .flatMap(symptom -> ChartCosts.of(symptom, chart, symptom.possible()))
+        .map(cost -> new OrderCost(cost.minutes(), cost.weighted(), cost.cheapest().atLeast()));
   }
 
   /** What stands below the title: the equipment, and that a person chose the order. */

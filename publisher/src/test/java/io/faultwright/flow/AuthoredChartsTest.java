@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.faultwright.analysis.chart.ChartCourse;
+import io.faultwright.analysis.order.ChartCost;
+import io.faultwright.analysis.order.ChartCosts;
 import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Space;
@@ -20,7 +22,6 @@ import io.faultwright.model.Situation;
 import io.faultwright.model.Symptom;
 import io.faultwright.run.Runner;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -212,7 +213,10 @@ class AuthoredChartsTest {
     Flowchart chart = charts.get(0).chart();
     assertEquals(written.title(), chart.start().title());
     assertEquals("Written by hand, proved", chart.start().scope());
-    assertEquals(Optional.empty(), charts.get(0).cost());
+    SymptomSpace space = SymptomSpace.of(kb, kb.symptoms().get(written.symptom()));
+    ChartCost cost = ChartCosts.of(space, written, space.possible()).orElseThrow();
+    assertEquals(cost.weighted(), charts.get(0).cost().orElseThrow().weighted(), 1e-9);
+    assertEquals(cost.cheapest().atLeast(), charts.get(0).cost().orElseThrow().atLeast(), 1e-9);
     written
         .steps()
         .values()
