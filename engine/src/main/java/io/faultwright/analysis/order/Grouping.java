@@ -5,12 +5,16 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * Divides things into the fewest groups in which none is a misfit of another; exact, by trying.
- * From memory: Brélaz, "New methods to color the vertices of a graph", Communications of the ACM
- * 22(4), 1979.
+ * Divides things into the fewest groups in which none is a misfit of another, by trying; exact,
+ * unless there are so many things at odds that trying has to end. From memory: Brélaz, "New methods
+ * to color the vertices of a graph", Communications of the ACM 22(4), 1979.
  */
 final class Grouping {
+  /** Handbooks need some dozens. */
+  private static final int MOST_TRIES = 500_000;
+
   private final BitSet[] misfits;
+  private int tries;
   private final List<BitSet> groups = new ArrayList<>();
   private List<BitSet> best = new ArrayList<>();
 
@@ -32,7 +36,7 @@ final class Grouping {
   }
 
   private void place(BitSet placed) {
-    if (groups.size() >= best.size()) {
+    if (groups.size() >= best.size() || tries++ >= MOST_TRIES) {
       return;
     }
     int next = hardest(placed);

@@ -16,13 +16,13 @@ import java.util.Optional;
 /** The orders of checks of a symptom, one for each group of equipment on which they differ. */
 public final class ScopedOrders {
   /**
-   * Sets of situations that are looked into for an order. A number and not a time, so that every
-   * machine prints the same charts.
+   * How often a set of situations is held against a result while an order is looked for. A number
+   * and not a time, so that every machine prints the same charts.
    */
-  private static final long EFFORT = 40_000;
+  private static final long WORK = 640_000;
 
-  /** With more sets than this for a quick order, a printed chart is of no use to anyone. */
-  private static final long MOST = 4 * EFFORT;
+  /** With so many times more for a quick order, a printed chart is of no use to anyone. */
+  private static final int MOST = 4;
 
   /** With more results than this, every chart is too large. */
   private static final int MOST_RESULTS = 500;
@@ -61,7 +61,8 @@ public final class ScopedOrders {
   }
 
   private Optional<CheckOrder> checks(int situations) {
-    Patience patience = Patience.of(EFFORT).atMost(MOST);
+    long effort = WORK / results.size();
+    Patience patience = Patience.of(effort).atMost(MOST * effort);
     try {
       return Optional.of(new CheckOrder(symptom, results, questions, situations, patience));
     } catch (TooManySets many) {
