@@ -80,7 +80,7 @@ public final class CardBuilder {
   }
 
   private List<String> limits(List<Rule> rules) {
-    LimitsWords words = new LimitsWords(knowledge, wording, builds);
+    LimitsWords words = new LimitsWords(wording, builds);
     return conditions(rules)
         .flatMap(Condition::tests)
         .filter(test -> test.pattern() instanceof Condition.AgainstLimits)

@@ -36,7 +36,7 @@ final class CheckWords {
     this.knowledge = knowledge;
     this.wording = wording;
     this.builds = List.copyOf(builds);
-    this.limits = new LimitsWords(knowledge, wording, builds);
+    this.limits = new LimitsWords(wording, builds);
   }
 
   Node.Check check(String id, Question question) {

@@ -3,11 +3,10 @@ package io.faultwright.flow;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Equipment;
-import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.quantity.Interval;
-import io.faultwright.wording.BuildSets;
 import io.faultwright.wording.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -18,15 +17,13 @@ final class LimitsWords {
 
   private final Wording wording;
   private final List<Build> builds;
-  private final BuildSets sets;
 
   /**
    * @param builds the equipment in question
    */
-  LimitsWords(KnowledgeBase knowledge, Wording wording, List<Build> builds) {
+  LimitsWords(Wording wording, List<Build> builds) {
     this.wording = wording;
     this.builds = List.copyOf(builds);
-    this.sets = BuildSets.byFacts(knowledge.equipment(), builds);
   }
 
   /** The figures, for each part of the equipment; absent where one needs the table. */
@@ -50,16 +47,40 @@ final class LimitsWords {
             row.low().map(low -> new Interval.End(low, true)),
             row.high().map(high -> new Interval.End(high, true)));
     String figures = wording.interval(reading, within);
-    Condition whose = sets.condition(concerned(row));
-    return whose.equals(Condition.ALWAYS) ? figures : whose(whose) + " " + figures;
+    List<Condition> needed = needed(row);
+    return needed.isEmpty() ? figures : whose(needed) + " " + figures;
+  }
+
+  /** Of the facts that the row names, those that it takes to tell its machines from the others. */
+  private List<Condition> needed(LimitsTable.Row row) {
+    List<Condition> needed = new ArrayList<>(facts(row.builds()));
+    for (Condition fact : List.copyOf(needed)) {
+      List<Condition> others = new ArrayList<>(needed);
+      others.remove(fact);
+      Condition without = new Condition.All(others);
+      if (concerned(row).equals(builds.stream().filter(b -> b.satisfies(without)).toList())) {
+        needed.remove(fact);
+      }
+    }
+    return needed;
+  }
+
+  private static List<Condition> facts(Condition builds) {
+    return builds instanceof Condition.All all ? all.parts() : List.of(builds);
   }
 
   /** A single fact by its value alone, where that is clear. */
-  private String whose(Condition condition) {
-    List<Condition.Test> tests = condition.tests().toList();
-    boolean clear = tests.size() == 1 && !tests.get(0).subject().equals(Equipment.SOFTWARE);
+  private String whose(List<Condition> facts) {
+    boolean clear =
+        facts.size() == 1
+            && facts.get(0) instanceof Condition.Test test
+            && !test.subject().equals(Equipment.SOFTWARE);
     return clear
-        ? wording.pattern(tests.get(0).subject(), tests.get(0).pattern())
-        : Words.lowerFirst(wording.condition(condition)).replace(": ", " ") + ":";
+        ? value((Condition.Test) facts.get(0))
+        : Words.lowerFirst(wording.condition(new Condition.All(facts))).replace(": ", " ") + ":";
+  }
+
+  private String value(Condition.Test test) {
+    return wording.pattern(test.subject(), test.pattern());
   }
 }

@@ -133,7 +133,7 @@ class AuthoredChartsTest {
     Node.Check gauges = (Node.Check) chart.nodes().get("step.gauges");
     assertEquals("Which pressure?", gauges.question());
     assertEquals(
-        List.of("Compare with the limits: Fell 1 to 2 bar(g); Tarn 2 to 3 bar(g)."),
+        List.of("Compare with the limits: Fell 1 to 2 bar(g); Beck or Tarn 2 to 3 bar(g)."),
         gauges.steps());
   }
 
