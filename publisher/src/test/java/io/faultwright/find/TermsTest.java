@@ -22,7 +22,7 @@ class TermsTest {
         "STRASSE Straße | strasse",
         "\u0130stanbul \u00C5ngstr\u00F6m caf\u00E9 cafe\u0301 | angstrom cafe istanbul",
         "soft\u00ADware | software",
-        "\uFB01lter \u2460 \u00BD | 1 12 2 filter",
+        "\uFB01lter \u2460 \u00BD | 1 2 filter",
         "\u039F\u03B4\u03CC\u03C2 \u03BF\u03B4\u03CC\u03C3 | \u03BF\u03B4\u03BF\u03C3",
         "\u4F60\u597D, \u4E16\u754C | \u4E16\u754C \u4F60\u597D",
         "-- … <> | ''"
