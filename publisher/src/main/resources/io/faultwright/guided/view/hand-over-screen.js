@@ -11,7 +11,7 @@
     const said = make("p.said", { role: "status" });
     const fill = () => {
       area.value = fw.handOver.text(state, symptom, look);
-      area.rows = area.value.split("\n").length + 1;
+      area.rows = area.value.split("\n").reduce((rows, line) => rows + 1 + Math.floor(line.length / 36), 0);
       paper.textContent = area.value;
     };
     fill();

@@ -39,15 +39,14 @@
   }
 
   function remarks(note, symptom) {
-    const unclear = unclearLines(note, symptom).map((line) => "- " + line);
+    const unclear = unclearLines(note).map((line) => "- " + line);
     return [row(fw.say("Found in the end"), foundWords(note, symptom)), row(fw.say("Remark"), note.remark),
       ...(unclear.length ? [fw.say("Unclear") + ":", ...unclear] : [])];
   }
 
   const foundWords = (note, symptom) => (note.found && symptom && symptom.faults[note.found] ? symptom.faults[note.found].title : "");
 
-  const unclearLines = (note, symptom) => Object.entries(note.unclear || {}).filter((pair) => pair[1].trim())
-    .map(([id, said]) => (id === "result" ? "" : fw.titleOf(id, symptom) + ": ") + said.trim());
+  const unclearLines = (note) => Object.values(note.unclear || {}).map(([title, said]) => title + ": " + said.trim());
 
   /** A scalar that is safe in YAML whatever it holds: JSON's double quotes are YAML's. */
   const quoted = (value) => JSON.stringify(String(value)).replace(/[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g,
@@ -56,7 +55,7 @@
   /** A field case; see the format of field cases. */
   function yaml(state, symptom) {
     const note = fw.job.note();
-    const unclear = unclearLines(note, symptom);
+    const unclear = unclearLines(note);
     const origin = [note.job, note.date].filter(Boolean).join(", ");
     return [
       "cases:", "  " + quoted(caseId(state, note)) + ":", "    symptom: " + quoted(state.symptom), "    given:", ...given(state, symptom),

@@ -129,8 +129,8 @@
     else next.facts = {};
   }
 
-  function remark(id, text) {
-    note.unclear = { ...note.unclear, [id]: text };
+  function remark(id, title, text) {
+    note.unclear = { ...note.unclear, [id]: [title, text] };
     if (!text.trim()) delete note.unclear[id];
     keep();
   }

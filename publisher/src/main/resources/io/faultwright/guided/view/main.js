@@ -130,13 +130,16 @@
       lately(state, symptom, look), heading, ...screen.content.flat(3)].filter((each) => each && each !== ""));
     at("guided-so-far").replaceChildren(...(look || state.readings.size ? fw.soFar(state, symptom, look) : []));
     at("guided-tools").replaceChildren(...tools(state, screen));
-    at("guided-live").textContent = screen.look && screen.label ? screen.label + ". " + screen.title : screen.title;
+    at("guided-so-far").setAttribute("aria-label", fw.say("So far"));
+    at("guided-live").textContent = isOutcome(screen) ? screen.title : (at("guided-lately") || { textContent: "" }).textContent;
     if (!first) {
-      window.scrollTo(0, 0);
+      root.scrollIntoView();
       heading.focus({ preventScroll: true });
     }
     shown = screen.status;
   }
+
+  const isOutcome = (screen) => Boolean(screen.look && screen.label === fw.say("Result"));
 
   function strip(state, symptom) {
     const parts = [state.facts.model ? fw.factValue("model", state.facts.model) : "",

@@ -16,9 +16,11 @@
       status: "answered", label: fw.say("Result"),
       title: faults.length > 1 ? fw.say("{0} faults found. Mend all of them.", faults.length) : fw.say("Found: {0}", faultTitle(symptom, faults[0])),
       content: [borderline(state, symptom, look), because(symptom, look), faults.map((id) => fw.remedy(id, state, symptom)),
-        others(symptom, look), readingsThatLed(state, symptom, look), actions(), fw.remark("result")],
+        others(symptom, look), readingsThatLed(state, symptom, look), actions(), unclear()],
     };
   }
+
+  const unclear = () => fw.remark("result", fw.say("Result"), fw.say("Something was unclear"));
 
   const faultTitle = (symptom, id) => (symptom.faults[id] ? symptom.faults[id].title : id);
 
@@ -35,12 +37,10 @@
     if (!look.borderline || !look.borderline.length) return null;
     const items = look.borderline.map((near) => make("li", { "data-reading": near.reading },
       para(make("b", {}, fw.titleOf(near.reading, symptom) + ": " + fw.valueOf(near.reading, state, symptom, look))),
-      para(otherwise(symptom, near)), again(near.reading, state)));
+      para(otherwise(symptom, near)), toChange(operands(near.reading, symptom), state, symptom)));
     return make("div.close-call", { id: "guided-borderline" }, make("h3", {}, fw.say("Too close to call")),
       para(fw.say("Before you replace a part: take this again with a better instrument.")), make("ul.plainly", {}, items));
   }
-
-  const again = (id, state) => (state.readings.has(id) ? button(fw.say("Take it again"), () => fw.job.ask(id), "plain") : null);
 
   function otherwise(symptom, near) {
     const names = (near.otherwise || []).map((answer) => answerWords(answer, symptom));
@@ -82,7 +82,7 @@
     return {
       status: "referred", label: fw.say("Result"), title: fw.say("This belongs to another complaint"),
       content: [because(symptom, look), reasons(look.because, state, symptom, look), borderline(state, symptom, look),
-        para(fw.say("Model and readings are kept.")), make("div.answers", {}, ids.map((id) => onward(id, symptom))), actions(), fw.remark("result")],
+        para(fw.say("Model and readings are kept.")), make("div.answers", {}, ids.map((id) => onward(id, symptom))), actions(), unclear()],
     };
   }
 
@@ -92,7 +92,7 @@
     return {
       status: "escalate", label: fw.say("Result"), title: fw.say("Call the hotline"),
       content: [because(symptom, look), fw.hotline(), para(fw.say("Have your readings ready.")), borderline(state, symptom, look),
-        readingsThatLed(state, symptom, look), actions(), fw.remark("result")],
+        readingsThatLed(state, symptom, look), actions(), unclear()],
     };
   }
 
@@ -170,7 +170,7 @@
   function troubleScreen(state, symptom, look) {
     const known = troubles[look.status] || troubles["nothing-yet"];
     const { title, content } = known(state, symptom, look);
-    return { status: look.status, label: fw.say("Result"), title, content: [content, fw.hotline(), actions(), fw.remark("result")] };
+    return { status: look.status, label: fw.say("Result"), title, content: [content, fw.hotline(), actions(), unclear()] };
   }
 
   /** A fact that the technician does not know, and without which nothing goes on. */

@@ -5,7 +5,7 @@
   const { make, button, para } = fw;
 
   /** A form that gives the text of the answer, such as `36 psi(g)`. */
-  fw.quantity = function (reading, before, band, take) {
+  fw.quantity = function (reading, before, band, take, note) {
     const old = before && before !== "untaken" ? fw.figure.read(reading, before) : null;
     const unit = { now: old ? old.unit : fw.figure.offered(reading) };
     const ids = { hint: fw.newId("hint"), wrong: fw.newId("wrong") };
@@ -17,7 +17,7 @@
     const hint = make("div.hints", { id: ids.hint });
     const sign = signKey(input);
     const show = () => {
-      hint.replaceChildren(...hints(reading, band, unit.now));
+      hint.replaceChildren(...hints(reading, band, unit.now, note));
       sign.hidden = !negative(reading, unit.now);
     };
     const picker = unitPicker(reading, unit, () => {
@@ -56,11 +56,11 @@
     return make("select.entry.unit", { id: "guided-unit", "aria-label": fw.say("Unit"), onchange: choose }, options);
   }
 
-  function hints(reading, band, unit) {
+  function hints(reading, band, unit, note) {
     const from = fw.number.of(reading.range[0]);
     const to = fw.number.of(reading.range[1]);
     const range = fw.say("Possible: {0} to {1} {2}", fw.figure.shown(reading, from, unit), fw.figure.shown(reading, to, unit), unit.symbol);
-    return [fw.limits(reading, band, unit), para(range, "fine")].filter(Boolean);
+    return [fw.limits(reading, band, unit), para(note, "fine"), para(range, "fine")].filter(Boolean);
   }
 
   /** The limits for this machine, in words. */

@@ -30,7 +30,8 @@
     const items = look.possible.map((id) => make("li", { "data-fault": id }, faultTitle(symptom, id)));
     const certain = found.map((id) => make("li", { "data-fault": id }, make("b", {}, fw.say("Found: {0}", faultTitle(symptom, id)))));
     const list = [...certain, ...items];
-    return block("possible", fw.say("Still possible"), list.length, list.length ? make("ul.plainly", {}, list) : para(fw.say("No fault of this complaint.")));
+    const title = found.length && !items.length ? fw.say("Found") : fw.say("Still possible");
+    return block("possible", title, list.length, list.length ? make("ul.plainly", {}, list) : para(fw.say("No fault of this complaint.")));
   }
 
   function ruledOut(state, symptom, look) {
