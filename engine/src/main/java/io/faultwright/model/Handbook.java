@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param notes further printed lines
  * @param units in which quantities are shown; absent for those in which they are written
  * @param weights what a minute of each kind of access counts for
+ * @param translatedTo tags of the languages in which it is published too, in the written order
  */
 public record Handbook(
     Place place,
@@ -34,4 +35,10 @@ public record Handbook(
     Optional<String> start,
     List<String> notes,
     Optional<ShownUnits> units,
-    AccessWeights weights) {}
+    AccessWeights weights,
+    List<String> translatedTo) {
+  public Handbook {
+    notes = List.copyOf(notes);
+    translatedTo = List.copyOf(translatedTo);
+  }
+}

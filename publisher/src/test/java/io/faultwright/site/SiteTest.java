@@ -222,6 +222,7 @@ class SiteTest {
         kb.parts(),
         guides,
         kb.setUps(),
-        kb.charts());
+        kb.charts(),
+        kb.wordbook());
   }
 }
