@@ -25,7 +25,7 @@
       const side = reading.units && look ? fw.sideWords(reading, id, value, look) : "";
       return "- " + reading.title + ": " + fw.figure.words(reading, value) + (side ? " (" + side + ")" : "");
     });
-    const worked = look ? fw.workedOut(symptom, look).map((each) => "- " + each.title + ": " + each.value + " = " + each.computation) : [];
+    const worked = look ? fw.workedOut(symptom, look).map((each) => "- " + fw.equation(each)) : [];
     return given.length ? [fw.say("Readings") + ":", ...given, ...worked] : [];
   }
 

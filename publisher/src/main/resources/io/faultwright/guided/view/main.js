@@ -37,7 +37,7 @@
     const state = fw.job.state();
     if (!state.symptom || !listed(state)) return put(withoutSymptom(state), state);
     const symptom = fw.symptoms[state.symptom];
-    if (symptom && symptom.ready) return put(working(state, symptom), state, symptom);
+    if (symptom && isReady(state, symptom)) return put(working(state, symptom), state, symptom);
     return fetchSymptom(state);
   };
 
@@ -48,12 +48,17 @@
     loadAll([listed(state).file], (ok) => {
       const symptom = fw.symptoms[id];
       if (!ok || !symptom) return put(notLoaded(), state);
-      return loadAll((symptom.curves || []).map((curve) => "guided/curve-" + curve + ".js"), (all) => {
-        symptom.ready = all;
-        return all ? fw.render() : put(notLoaded(), state);
-      });
+      return loadAll(curves(state, symptom), (all) => (all ? fw.render() : put(notLoaded(), state)));
     });
   }
+
+  /** The curves that this machine needs: the altitude's, and those of the refrigerants that it may have. */
+  function curves(state, symptom) {
+    const may = new Set(fw.machine.builds(state.facts).map((number) => fw.book.builds[number].refrigerant));
+    return (symptom.curves || []).filter((curve) => curve === "altitude" || may.has(curve)).map((curve) => "guided/curve-" + curve + ".js");
+  }
+
+  const isReady = (state, symptom) => curves(state, symptom).every((file) => loads.get(file) === "there");
 
   const notLoaded = () => ({
     status: "not-loaded", title: fw.say("A part of the handbook is missing"),
@@ -155,7 +160,7 @@
     if (!reading) return null;
     const side = reading.units ? fw.sideWords(reading, id, state.readings.get(id), look) : "";
     const worked = fw.workedOut(symptom, look).filter((each) => each.derived && uses(symptom.readings[each.id].derived, id, symptom));
-    const lines = worked.map((each) => make("span", { "data-derived": each.id }, each.title + ": " + each.value + " = " + each.computation));
+    const lines = worked.map((each) => make("span", { "data-derived": each.id }, fw.equation(each)));
     return make("p.lately", { id: "guided-lately" },
       make("span", {}, "✓ " + reading.title + ": " + fw.figure.words(reading, state.readings.get(id)) + (side ? " – " + side : "")), lines);
   }
@@ -167,6 +172,7 @@
 
   function tools(state, screen) {
     const list = [];
+    if (screen.status === "last-job") return list;
     if (fw.job.canGoBack()) list.push(button(fw.say("Back"), fw.job.back, "plain", { id: "guided-back" }));
     if (state.symptom && screen.status !== "hand-over") list.push(button(fw.say("Hand over"), () => fw.job.show("hand-over"), "plain"));
     if (state.symptom && screen.status !== "complaint") list.push(button(fw.say("Other complaint"), () => fw.job.show("complaint"), "plain"));

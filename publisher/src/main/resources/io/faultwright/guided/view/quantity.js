@@ -57,14 +57,19 @@
   }
 
   function hints(reading, band, unit, note) {
-    const from = fw.number.of(reading.range[0]);
-    const to = fw.number.of(reading.range[1]);
-    const range = fw.say("Possible: {0} to {1} {2}", fw.figure.shown(reading, from, unit), fw.figure.shown(reading, to, unit), unit.symbol);
-    return [fw.limits(reading, band, unit), para(note, "fine"), para(range, "fine")].filter(Boolean);
+    return [fw.limitsLine(reading, band, unit), para(note, "fine"), fw.rangeLine(reading, unit)].filter(Boolean);
   }
 
+  /** What the reading can be at all. */
+  fw.rangeLine = function (reading, unit) {
+    if (!reading.range) return null;
+    const there = unit || fw.figure.own(reading);
+    const [from, to] = reading.range.map((end) => fw.figure.shown(reading, fw.number.of(end), there));
+    return para(fw.say("Possible: {0} to {1} {2}", from, to, there.symbol), "fine");
+  };
+
   /** The limits for this machine, in words. */
-  fw.limits = function (reading, band, unit) {
+  fw.limitsLine = function (reading, band, unit) {
     if (!band || (!band.low && !band.high)) return null;
     const low = band.low && fw.figure.shown(reading, band.low, unit);
     const high = band.high && fw.figure.shown(reading, band.high, unit);

@@ -32,9 +32,9 @@
   function purpose(symptom, look, at) {
     const goal = at.toward && at.toward !== at.reading && symptom.readings[at.toward];
     if (!goal) return null;
-    const sum = goal.derived && goal.derived.computation ? " = " + goal.derived.computation : "";
+    const sum = fw.computation(goal) ? " = " + fw.computation(goal) : "";
     return make("div.purpose", {}, para([make("b", {}, fw.say("For: {0}", goal.title)), sum]),
-      goal.units ? fw.limits(goal, look.band(at.toward), fw.figure.own(goal)) : null);
+      goal.units ? fw.limitsLine(goal, look.band(at.toward), fw.figure.own(goal)) : null);
   }
 
   const placeOf = (reading) => fw.facts([
