@@ -49,8 +49,10 @@
   const unclearLines = (note) => Object.values(note.unclear || {}).map(([title, said]) => title + ": " + said.trim());
 
   /** A scalar that is safe in YAML whatever it holds: JSON's double quotes are YAML's. */
-  const quoted = (value) => JSON.stringify(String(value)).replace(/[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g,
-    (sign) => "\\u" + sign.charCodeAt(0).toString(16).padStart(4, "0"));
+  const quoted = (value) => JSON.stringify(visible(String(value)));
+
+  /** Without signs that nobody sees: controls, turns of direction, halves of pairs. */
+  const visible = (text) => text.replace(/[\p{Cc}\p{Zl}\p{Zp}\p{Cs}\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff\ufffe\uffff]/gu, " ");
 
   /** A field case; see the format of field cases. */
   function yaml(state, symptom) {

@@ -28,8 +28,6 @@
 
   function take(id) {
     typed = "";
-    const before = (fw.store.read("models") || []).filter((each) => each !== id);
-    fw.store.write("models", [id, ...before].slice(0, 3));
     fw.job.fact("model", id);
   }
 

@@ -45,6 +45,7 @@
 
   function fetchSymptom(state) {
     const id = state.symptom;
+    at("guided").dataset.status = "loading";
     loadAll([listed(state).file], (ok) => {
       const symptom = fw.symptoms[id];
       if (!ok || !symptom) return put(notLoaded(), state);
@@ -147,7 +148,7 @@
   const isOutcome = (screen) => Boolean(screen.look && screen.label === fw.say("Result"));
 
   function strip(state, symptom) {
-    const parts = [state.facts.model ? fw.factValue("model", state.facts.model) : "",
+    const parts = [state.facts.model === "?" ? fw.say("Model not known") : state.facts.model || "",
       fw.machine.known(state.facts.software) ? fw.say("software {0}", state.facts.software) : "", symptom ? symptom.title : ""];
     return parts.filter(Boolean).map((text) => make("span", {}, text));
   }

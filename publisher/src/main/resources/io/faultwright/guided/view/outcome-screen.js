@@ -137,6 +137,8 @@
     return of(reading.derived).flatMap((each) => operands(each, symptom));
   }
 
+  const unknown = (tests) => tests.filter((test) => test.truth === null);
+
   const subjects = (tests, symptom) => [...new Set(tests.map((test) => fw.titleOf(test.subject, symptom)))].join(", ");
 
   const measured = (tests, symptom) => tests.flatMap((test) => operands(test.subject, symptom));
@@ -166,8 +168,8 @@
     }),
     "ask-first": (state, symptom, look) => ({
       title: fw.say("Something must be known first"),
-      content: [para(fw.say("Without it there is no answer: {0}.", subjects(look.because, symptom))),
-        toChange(measured(look.because, symptom), state, symptom)],
+      content: [para(fw.say("Without it there is no answer: {0}.", subjects(unknown(look.because), symptom))),
+        toChange(measured(unknown(look.because), symptom), state, symptom)],
     }),
     "no-answer": () => ({
       title: fw.say("The handbook has no answer here"), content: [para(fw.say("Do not guess. Call the hotline."))],

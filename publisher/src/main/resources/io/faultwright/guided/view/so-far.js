@@ -25,7 +25,7 @@
   const faultTitle = (symptom, id) => (symptom.faults[id] ? symptom.faults[id].title : id);
 
   function possible(symptom, look) {
-    if (!look || !(look.possible.length + look.answers.length)) return null;
+    if (!look || !(look.possible.length || look.answers.some((answer) => answer[0] === "fault"))) return null;
     const found = look.answers.filter((answer) => answer[0] === "fault").map((answer) => answer[1]);
     const items = look.possible.map((id) => make("li", { "data-fault": id }, faultTitle(symptom, id)));
     const certain = found.map((id) => make("li", { "data-fault": id }, make("b", {}, fw.say("Found: {0}", faultTitle(symptom, id)))));
@@ -72,7 +72,7 @@
       make("div", {}, make("span.fine", {}, each.title), make("b", {}, each.value), make("span.fine", {}, each.computation)),
     each.derived ? null : change(each.id, each.title))) : [];
     const list = [...given, ...worked];
-    return list.length ? block("readings", fw.say("Readings so far"), given.length, make("ul.given", {}, list)) : null;
+    return given.length ? block("readings", fw.say("Readings so far"), given.length, make("ul.given", {}, list)) : null;
   }
 
   function reading(id, text, symptom, look) {
@@ -103,7 +103,7 @@
   /** How a derived reading comes about, in words; "" where the data do not say. */
   fw.computation = (reading) => reading.computation || (reading.derived && reading.derived.computation) || "";
 
-  fw.equation = (each) => each.title + ": " + each.value + (each.computation ? " = " + each.computation : "");
+  fw.equation = (each) => each.title + ": " + each.value + (each.derived && each.computation ? " = " + each.computation : each.derived ? "" : " (" + each.computation + ")");
 
   function worked(id, reading, look) {
     if (!reading.derived && !reading.assumed) return null;
