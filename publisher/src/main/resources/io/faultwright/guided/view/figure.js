@@ -12,10 +12,13 @@
     return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? text.replace("+", "").replace(/^(-?)\./, "$10.").replace(/\.$/, "") : null;
   }
 
+  /** As exact as the rules; nobody types one. */
+  const FRACTION = /^-?\d{1,40}\/[1-9]\d{0,40}$/;
+
   /** From the text of the address, `36 psi(g)`, to number, unit and the rational in the reading's own unit. */
   function read(reading, text) {
-    const match = /^\s*([-+\u2212\d.,]+)\s*(.*?)\s*$/.exec(text);
-    const number = match && tidy(match[1]);
+    const match = /^\s*([-+\u2212\d.,]+(?:\/\d+)?)\s*(.*?)\s*$/.exec(text);
+    const number = match && (FRACTION.test(match[1]) ? match[1] : tidy(match[1]));
     const unit = match && (match[2] ? unitOf(reading, match[2]) : own(reading));
     if (number === null || !number || !unit) return null;
     return { number, unit, inOwn: toOwn(reading, number, unit) };

@@ -128,6 +128,7 @@
     const root = at("guided");
     const look = screen.look;
     root.dataset.status = screen.status;
+    root.dataset.verdict = look ? look.status : "";
     root.dataset.answers = look ? look.answers.map((answer) => answer.join(":")).join(" ") : "";
     root.dataset.next = look && look.next ? look.next.reading || look.next.fact : "";
     at("guided-strip").replaceChildren(...strip(state, symptom));
