@@ -48,8 +48,18 @@
   function valueWords(reading, told) {
     if (told.untaken) return fw.say("cannot be taken");
     if (told.word !== undefined) return words(reading, told.word);
-    return shown(reading, fw.number.of(told.number), own(reading)) + " " + own(reading).symbol;
+    return shown(reading, rational(told.number), own(reading)) + " " + own(reading).symbol;
   }
+
+  /** How far the instrument may be off, in the unit of the answer. */
+  function reach(reading, text, tolerance) {
+    const figure = text && text !== "untaken" && read(reading, text);
+    if (!figure) return "";
+    const there = fw.number.convert(tolerance, plain(own(reading)), plain(figure.unit));
+    return fw.local(fw.number.decimal(there, 2)) + " " + figure.unit.symbol;
+  }
+
+  const rational = (number) => (typeof number === "string" ? fw.number.of(number) : number);
 
   /** A rational of the own unit, shown in another. */
   function shown(reading, rational, unit) {
@@ -58,10 +68,11 @@
     return fw.local(finest ? fw.number.rounded(there, finest) : fw.number.decimal(there, 3));
   }
 
+  const plain = (unit) => ({ symbol: unit.symbol, scale: unit.scale, offset: "0" });
+
   /** The resolution in another unit; differences have no offset. */
   function step(reading, unit) {
     if (!reading.resolution) return null;
-    const plain = (each) => ({ symbol: each.symbol, scale: each.scale, offset: "0" });
     return fw.number.convert(fw.number.of(reading.resolution), plain(own(reading)), plain(unit));
   }
 
@@ -104,6 +115,6 @@
   }
 
   fw.figure = {
-    own, unitOf, tidy, read, toOwn, write, value, words, valueWords, shown, inRange, meant, side, offered, remember,
+    own, unitOf, tidy, read, toOwn, write, value, words, valueWords, shown, inRange, meant, side, reach, offered, remember,
   };
 })(window.faultwright = window.faultwright || {});
