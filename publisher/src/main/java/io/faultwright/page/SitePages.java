@@ -27,7 +27,9 @@ public final class SitePages {
   /** The pages, in a fixed order. */
   public List<Page> all() {
     return Stream.of(
-            Stream.of(start(), equipment(), safety(), index()),
+            Stream.of(start(), equipment(), safety(), index(), search()),
+            kb.parts().isEmpty() ? Stream.<Page>empty() : Stream.of(parts()),
+            kb.handbook().base().stream().map(this::stickers),
             edition.draft() ? Stream.of(findings()) : Stream.<Page>empty(),
             edition.since().stream().map(this::changes),
             kb.symptoms().values().stream().map(this::symptom),
@@ -67,6 +69,11 @@ public final class SitePages {
         .toList();
   }
 
+  /** Pages of refrigerants, seen from the site's root. */
+  public List<Link> refrigerants() {
+    return desk.links().refrigerants(desk.uses().refrigerants());
+  }
+
   /** Links in guides that lead nowhere. */
   public List<Problem> problems() {
     GuideSections guides = new GuideSections(desk, edition.pictures().keySet());
@@ -99,6 +106,23 @@ public final class SitePages {
 
   private Page index() {
     return page(Target.INDEX, "A to Z", Set.of(), at -> new IndexSections(at).section());
+  }
+
+  private Page search() {
+    return page(Target.SEARCH, "Search", Set.of(), at -> new SearchSections(at).section());
+  }
+
+  private Page parts() {
+    Set<Target> here = targets(Kind.PART, kb.parts().keySet()).collect(Collectors.toSet());
+    return page(Target.PARTS, "Parts", here, at -> new PartsSections(at).section());
+  }
+
+  private Page stickers(String base) {
+    return page(
+        Target.STICKERS,
+        "Labels for the nameplate",
+        Set.of(),
+        at -> new StickersSections(at, base).section());
   }
 
   private Page findings() {
@@ -141,15 +165,17 @@ public final class SitePages {
       Target target, String title, Set<Target> here, Function<Desk, Content> content) {
     String path = SitePaths.file(target);
     Addresses addresses = new SiteAddresses(path, here);
+    Content shown = content.apply(desk.at(addresses));
     return new Page(
         path,
         title,
         Frames.of(kb.handbook(), edition.draft()),
         addresses.file(SitePaths.STYLE),
+        shown.scripts().stream().map(addresses::file).toList(),
         new Link("Start", addresses.href(Target.START)),
         new Link("Safety", addresses.href(Target.SAFETY)),
         navigation(addresses),
-        content.apply(desk.at(addresses)));
+        shown);
   }
 
   private List<Link> navigation(Addresses addresses) {
@@ -157,6 +183,7 @@ public final class SitePages {
     ways.add(new Link("Complaints", addresses.href(Target.START)));
     ways.add(new Link("Equipment", addresses.href(Target.EQUIPMENT)));
     ways.add(new Link("Safety", addresses.href(Target.SAFETY)));
+    ways.add(new Link("Search", addresses.href(Target.SEARCH)));
     ways.add(new Link("A to Z", addresses.href(Target.INDEX)));
     if (edition.draft()) {
       ways.add(new Link("Findings", addresses.href(Target.FINDINGS)));

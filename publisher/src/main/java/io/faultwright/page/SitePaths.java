@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 public final class SitePaths {
   public static final String STYLE = "style.css";
   public static final String FONTS = "fonts/";
+  public static final String SEARCH_SCRIPT = "search.js";
+  public static final String SEARCH_INDEX = "search-index.js";
   public static final String BOOK = "handbook.pdf";
 
   /** Names that Windows keeps for devices, whatever their ending. */
@@ -28,6 +30,9 @@ public final class SitePaths {
           target.kind().word() + "/" + fileName(target.id()) + ".html";
       case EQUIPMENT, FAMILY, OPTION, MODEL -> "equipment.html";
       case SAFETY, CAUTION -> "safety.html";
+      case PARTS, PART -> "parts.html";
+      case SEARCH -> "search.html";
+      case STICKERS -> "stickers.html";
       case INDEX -> "a-z.html";
       case FINDINGS -> "findings.html";
       case CHANGES -> "what-changed.html";
@@ -35,9 +40,9 @@ public final class SitePaths {
   }
 
   /** The file that shows something, with the place in it where it shares the file. */
-  static String address(Target target) {
+  public static String address(Target target) {
     return switch (target.kind()) {
-      case FAMILY, OPTION, MODEL, CAUTION -> file(target) + "#" + target.anchor();
+      case FAMILY, OPTION, MODEL, CAUTION, PART -> file(target) + "#" + target.anchor();
       default -> file(target);
     };
   }

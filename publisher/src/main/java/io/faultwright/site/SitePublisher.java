@@ -2,6 +2,7 @@ package io.faultwright.site;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.find.SearchFiles;
 import io.faultwright.font.Fonts;
 import io.faultwright.font.Fonts.WebFont;
 import io.faultwright.layout.ChartPage;
@@ -64,6 +65,7 @@ public final class SitePublisher {
             sink -> {
               fill(sink, pages, book, edition, options);
               writeCards(sink, cards);
+              writeSearch(sink, kb, site);
             });
     return new Summary(
         pages.size(),
@@ -127,6 +129,12 @@ public final class SitePublisher {
     for (int i = 0; i < drawings.size(); i++) {
       sink.write(SitePaths.chart(symptom, i + 1), utf8(drawings.get(i).svg()));
     }
+  }
+
+  private static void writeSearch(Sink sink, KnowledgeBase kb, SitePages site) throws IOException {
+    sink.write(SitePaths.SEARCH_SCRIPT, utf8(SearchFiles.script()));
+    sink.write(
+        SitePaths.SEARCH_INDEX, utf8(SearchFiles.index(kb, new TreeMap<>(), site.refrigerants())));
   }
 
   private static void writeStyle(Sink sink) throws IOException {
