@@ -48,7 +48,8 @@
   function valueWords(reading, told) {
     if (told.untaken) return fw.say("cannot be taken");
     if (told.word !== undefined) return words(reading, told.word);
-    return shown(reading, rational(told.number), own(reading)) + " " + own(reading).symbol;
+    const unit = offered(reading);
+    return shown(reading, rational(told.number), unit) + " " + unit.symbol;
   }
 
   /** How far the instrument may be off, in the unit of the answer. */

@@ -8,7 +8,7 @@
     number();
     const area = make("textarea.entry.job", { id: "guided-text", readonly: true, "aria-label": fw.say("The job as text") });
     const paper = make("pre.on-paper", {});
-    const said = make("p.said.on-screen", { role: "status" });
+    const said = make("p.told.on-screen", { role: "status" });
     const fill = () => {
       area.value = fw.handOver.text(state, symptom, look);
       area.rows = area.value.split("\n").reduce((rows, line) => rows + 1 + Math.floor(line.length / 36), 0);

@@ -144,6 +144,7 @@
       heading.focus({ preventScroll: true });
     }
     shown = screen.status;
+    fw.changedAt = window.performance.now();
   }
 
   const isOutcome = (screen) => Boolean(screen.look && screen.label === fw.say("Result"));
@@ -176,6 +177,7 @@
     const list = [];
     if (screen.status === "last-job") return list;
     if (fw.job.canGoBack()) list.push(button(fw.say("Back"), fw.job.back, "plain", { id: "guided-back" }));
+    if (state.on && !state.show) list.push(button(fw.say("Show the result"), () => fw.job.goOn(0), "plain", { id: "guided-result" }));
     if (state.symptom && screen.status !== "hand-over") list.push(button(fw.say("Hand over"), () => fw.job.show("hand-over"), "plain"));
     if (state.symptom && screen.status !== "complaint") list.push(button(fw.say("Other complaint"), () => fw.job.show("complaint"), "plain"));
     if (fw.job.isOpen() && screen.status !== "new-job") list.push(button(fw.say("New job"), () => fw.job.show("new"), "plain"));

@@ -34,8 +34,13 @@
 
   fw.newId = (stem) => "guided-" + stem + "-" + ++numbers;
 
+  /** A second tap of a glove must not answer the next question, which has just come under it. */
+  const isSlip = (event) => event.detail > 1 && window.performance.now() - fw.changedAt < 500;
+
+  fw.changedAt = 0;
+
   fw.button = (text, press, kind, attributes) =>
-    make("button.press" + (kind ? "." + kind : ""), { type: "button", onclick: press, ...attributes }, text);
+    make("button.press" + (kind ? "." + kind : ""), { type: "button", onclick: (event) => isSlip(event) || press(event), ...attributes }, text);
 
   fw.link = (text, href, kind) => make("a" + (kind ? "." + kind : ""), { href }, text);
 

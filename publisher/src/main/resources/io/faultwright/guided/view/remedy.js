@@ -13,7 +13,7 @@
       fw.cautions(fault.cautions, symptom.cautions, seen), nameplate(fault, state),
       part(fw.say("Repair"), repair(fault, symptom, seen)), parts(fault, state),
       part(fw.say("Check that it worked"), checks(fault, symptom, seen)),
-      fault.page ? make("p", {}, fw.link(fw.say("This fault in the handbook"), fault.page, "go")) : null);
+      fault.page ? make("ul.targets", {}, make("li", {}, fw.link(fw.say("This fault in the handbook"), fault.page))) : null);
   };
 
   const part = (title, content) => (content ? [make("h4", {}, title), content] : null);

@@ -34,11 +34,12 @@
     if (!goal) return null;
     const sum = fw.computation(goal) ? " = " + fw.computation(goal) : "";
     return make("div.purpose", {}, para([make("b", {}, fw.say("For: {0}", goal.title)), sum]),
-      goal.units ? fw.limitsLine(goal, look.band(at.toward), fw.figure.own(goal)) : null);
+      goal.units ? fw.limitsLine(goal, look.band(at.toward), fw.figure.offered(goal)) : null);
   }
 
   const placeOf = (reading) => fw.facts([
     [fw.say("Where"), reading.where], [fw.say("When"), reading.phase], [fw.say("With"), reading.instrument],
+    [fw.say("Time"), reading.minutes && reading.minutes !== "0" ? fw.say("{0} min", fw.local(reading.minutes)) : ""],
   ]);
 
   /** Shown once: later steps with the same set-up only say that it is done. */
@@ -56,9 +57,9 @@
 
   function how(reading) {
     const guide = reading.guide;
-    if (!(reading.how && reading.how.length) && !guide) return null;
-    return make("div.how", {}, make("h3", {}, fw.say("How to take it")), steps(reading.how),
-      guide ? make("p", {}, fw.say("Guide") + ": ", fw.link(guide.title, guide.href, "go")) : null);
+    return make("div.how", {}, reading.how && reading.how.length ? make("h3", {}, fw.say("How to take it")) : null, steps(reading.how),
+      make("ul.targets", {}, guide ? make("li", {}, fw.link(fw.say("Guide: {0}", guide.title), guide.href)) : null,
+        reading.page ? make("li", {}, fw.link(fw.say("This reading in the handbook"), reading.page)) : null));
   }
 
   /** What the limits hang on, where that is not known yet. */
