@@ -131,7 +131,7 @@
     root.dataset.verdict = look ? look.status : "";
     root.dataset.answers = look ? look.answers.map((answer) => answer.join(":")).join(" ") : "";
     root.dataset.next = look && look.next ? look.next.reading || look.next.fact : "";
-    at("guided-strip").replaceChildren(...strip(state, symptom));
+    at("guided-strip").replaceChildren(...(screen.status === "last-job" ? [] : strip(state, symptom)));
     const heading = fw.heading(2, screen.title, { id: "guided-question" });
     at("guided-step").replaceChildren(...[screen.label ? make("p.label", { id: "guided-label" }, screen.label) : null,
       lately(state, symptom, look), heading, ...screen.content.flat(3)].filter((each) => each && each !== ""));

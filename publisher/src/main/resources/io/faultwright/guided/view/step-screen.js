@@ -10,7 +10,7 @@
     const before = state.readings.get(at.reading);
     const changing = before !== undefined;
     return {
-      status: changing ? "change" : look.status,
+      status: changing ? "change" : look.status === "answered" ? "going-on" : look.status,
       label: stepLabel(state, at.reading, changing),
       title: reading.ask || reading.title,
       content: [
