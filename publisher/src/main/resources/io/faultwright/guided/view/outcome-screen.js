@@ -15,8 +15,8 @@
     return {
       status: "answered", label: fw.say("Result"),
       title: faults.length > 1 ? fw.say("{0} faults found. Mend all of them.", faults.length) : fw.say("Found: {0}", faultTitle(symptom, faults[0])),
-      content: [borderline(state, symptom, look), because(symptom, look), faults.map((id) => fw.remedy(id, state, symptom, faults.length > 1)),
-        others(symptom, look), readingsThatLed(state, symptom, look), actions(true), unclear()],
+      content: [borderline(state, symptom, look), because(symptom, look), others(symptom, look),
+        faults.map((id) => fw.remedy(id, state, symptom, faults.length > 1)), readingsThatLed(state, symptom, look), actions(true), unclear()],
     };
   }
 
