@@ -37,7 +37,7 @@
     const state = fw.job.state();
     if (!state.symptom || !listed(state)) return put(withoutSymptom(state), state);
     const symptom = fw.symptoms[state.symptom];
-    if (symptom && isReady(state, symptom)) return put(working(state, symptom), state, symptom);
+    if (symptom && symptom.ready) return put(working(state, symptom), state, symptom);
     return fetchSymptom(state);
   };
 
@@ -45,21 +45,16 @@
 
   function fetchSymptom(state) {
     const id = state.symptom;
-    at("guided").dataset.status = "loading";
+    Object.assign(at("guided").dataset, { status: "loading", verdict: "", answers: "", next: "" });
     loadAll([listed(state).file], (ok) => {
       const symptom = fw.symptoms[id];
       if (!ok || !symptom) return put(notLoaded(), state);
-      return loadAll(curves(state, symptom), (all) => (all ? fw.render() : put(notLoaded(), state)));
+      return loadAll((symptom.curves || []).map((curve) => "guided/curve-" + curve + ".js"), (all) => {
+        symptom.ready = all;
+        return all ? fw.render() : put(notLoaded(), state);
+      });
     });
   }
-
-  /** The curves that this machine needs: the altitude's, and those of the refrigerants that it may have. */
-  function curves(state, symptom) {
-    const may = new Set(fw.machine.builds(state.facts).map((number) => fw.book.builds[number].refrigerant));
-    return (symptom.curves || []).filter((curve) => curve === "altitude" || may.has(curve)).map((curve) => "guided/curve-" + curve + ".js");
-  }
-
-  const isReady = (state, symptom) => curves(state, symptom).every((file) => loads.get(file) === "there");
 
   const notLoaded = () => ({
     status: "not-loaded", title: fw.say("A part of the handbook is missing"),
