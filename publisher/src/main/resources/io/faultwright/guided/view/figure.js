@@ -6,10 +6,34 @@
 
   const unitOf = (reading, symbol) => reading.units.find((unit) => unit.symbol === symbol);
 
+  /** Digits of Arabic and Persian keyboards as ours. */
+  const western = (text) =>
+    text
+      .replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (digit) => digit.charCodeAt(0) & 15)
+      .replace(/\u066b/g, ".");
+
+  /** `1,500` where the decimal sign is a point may be one and a half or fifteen hundred; both readings, else none. */
+  function twoWays(typed) {
+    const other = fw.book.decimal === "," ? "." : ",";
+    const text = typed.trim().replace(/[\u2212\u2013]/g, "-");
+    const parts = text.split(other);
+    if (parts.length !== 2 || !/^-?[1-9]\d{0,2}$/.test(parts[0]) || !/^\d{3}$/.test(parts[1])) return [];
+    return [parts.join("."), parts.join("")];
+  }
+
   /** A typed number with a point as decimal sign; null if it is not one number. */
   function tidy(typed) {
-    const text = typed.trim().replace(/[\u2212\u2013\u2012]/g, "-").replace(/\s/g, "").replace(",", ".");
-    return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? text.replace("+", "").replace(/^(-?)\./, "$10.").replace(/\.$/, "") : null;
+    const text = western(typed)
+      .trim()
+      .replace(/[\u2212\u2013\u2012]/g, "-")
+      .replace(/\s/g, "")
+      .replace(",", ".");
+    return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(text)
+      ? text
+          .replace("+", "")
+          .replace(/^(-?)\./, "$10.")
+          .replace(/\.$/, "")
+      : null;
   }
 
   /** As exact as the rules; nobody types one. */
@@ -109,13 +133,33 @@
     return (system === "us" || system === "si") && wanted ? wanted : own(reading);
   }
 
-  const kind = (reading) => reading.units.map((unit) => unit.symbol).sort().join(" ");
+  const kind = (reading) =>
+    reading.units
+      .map((unit) => unit.symbol)
+      .sort()
+      .join(" ");
 
   function remember(reading, unit) {
     fw.store.write("units", { ...fw.store.read("units"), [kind(reading)]: unit.symbol });
   }
 
   fw.figure = {
-    own, unitOf, tidy, read, toOwn, write, value, words, valueWords, shown, inRange, meant, side, reach, offered, remember,
+    own,
+    unitOf,
+    tidy,
+    twoWays,
+    read,
+    toOwn,
+    write,
+    value,
+    words,
+    valueWords,
+    shown,
+    inRange,
+    meant,
+    side,
+    reach,
+    offered,
+    remember,
   };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

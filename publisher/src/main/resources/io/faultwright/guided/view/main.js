@@ -4,34 +4,7 @@
 
   const { make, button, para } = fw;
   const at = (id) => document.getElementById(id);
-  const loads = new Map();
   let shown = "";
-
-  /** Loads a data file once; `then(true)` when it is there. */
-  function load(file, then) {
-    if (loads.get(file) === "there") return then(true);
-    const script = document.createElement("script");
-    script.src = file;
-    script.onload = () => {
-      loads.set(file, "there");
-      then(true);
-    };
-    script.onerror = () => then(false);
-    document.head.append(script);
-    return undefined;
-  }
-
-  /** Loads several; `then(true)` when all are there. */
-  function loadAll(files, then) {
-    if (!files.length) return then(true);
-    let left = files.length;
-    let good = true;
-    files.forEach((file) => load(file, (ok) => {
-      good = good && ok;
-      if (--left === 0) then(good);
-    }));
-    return undefined;
-  }
 
   fw.render = function () {
     const state = fw.job.state();
@@ -46,26 +19,40 @@
   function fetchSymptom(state) {
     const id = state.symptom;
     Object.assign(at("guided").dataset, { status: "loading", verdict: "", answers: "", next: "" });
-    loadAll([listed(state).file], (ok) => {
+    fw.loadAll(fw.symptoms[id] ? [] : [listed(state).file], (ok) => {
       const symptom = fw.symptoms[id];
-      if (!ok || !symptom) return put(notLoaded(), state);
-      return loadAll((symptom.curves || []).map((curve) => "guided/curve-" + curve + ".js"), (all) => {
-        symptom.ready = all;
-        return all ? fw.render() : put(notLoaded(), state);
-      });
+      if (ok && symptom) fetchCurves(state, symptom);
+      else put(notLoaded(), state);
     });
   }
 
+  function fetchCurves(state, symptom) {
+    const missing = (symptom.curves || []).filter((curve) => !fw.curves.has(curve));
+    fw.loadAll(
+      missing.map((curve) => "guided/curve-" + curve + ".js"),
+      (ok) => {
+        symptom.ready = ok;
+        if (ok) fw.render();
+        else put(notLoaded(), state);
+      },
+    );
+  }
+
   const notLoaded = () => ({
-    status: "not-loaded", title: fw.say("A part of the handbook is missing"),
-    content: [para(fw.say("Check the connection, then try again.")), make("div.answers", {}, button(fw.say("Try again"), fw.render, "answer.main"))],
+    status: "not-loaded",
+    title: fw.say("A part of the handbook is missing"),
+    content: [
+      para(fw.say("Check the connection, then try again.")),
+      make("div.answers", {}, button(fw.say("Try again"), fw.render, "answer.main")),
+    ],
   });
 
   /** Screens that need no reasoning; undefined where the address asks for none of them. */
   function plainScreen(state) {
     const model = state.facts.model;
     if (state.show === "new") return fw.screens.fresh(state);
-    if (state.show === "machine" || !model || (model !== "?" && !fw.machine.model(model))) return fw.screens.machine(state);
+    if (state.show === "machine" || !model || (model !== "?" && !fw.machine.model(model)))
+      return fw.screens.machine(state);
     if (state.show === "software" || fw.screens.needsSoftware(state.facts)) return fw.screens.software(state);
     if (state.show.startsWith("fact-")) return fw.screens.fact(state.show.slice(5), state);
     return state.show === "complaint" ? fw.screens.complaint(state) : undefined;
@@ -74,7 +61,10 @@
   function withoutSymptom(state) {
     const last = state.show ? null : fw.job.waiting();
     if (last) return fw.screens.last(last);
-    return plainScreen(state) || (state.show === "hand-over" ? fw.screens.handOver(state) : fw.screens.complaint(state));
+    return (
+      plainScreen(state) ||
+      (state.show === "hand-over" ? fw.screens.handOver(state) : fw.screens.complaint(state))
+    );
   }
 
   /** What the judge sees: only what is known, and only readings of this complaint. */
@@ -105,16 +95,26 @@
 
   function judged(state, symptom, look) {
     if (state.show === "hand-over") return fw.screens.handOver(state, symptom, look);
-    if (symptom.readings[state.ask]) return fw.screens.step(state, symptom, look, { reading: state.ask, toward: state.ask });
-    if (look.answers.length && !(state.on >= look.answers.length && look.next)) return fw.screens.result(state, symptom, look);
-    if (!look.next || !["nothing-yet", "ask-first", "answered"].includes(look.status)) return fw.screens.trouble(state, symptom, look);
+    if (symptom.readings[state.ask])
+      return fw.screens.step(state, symptom, look, { reading: state.ask, toward: state.ask });
+    if (look.answers.length && !(state.on >= look.answers.length && look.next))
+      return fw.screens.result(state, symptom, look);
+    if (!look.next || !["nothing-yet", "ask-first", "answered"].includes(look.status))
+      return fw.screens.trouble(state, symptom, look);
     if (!look.next.fact) return fw.screens.step(state, symptom, look, look.next);
-    return state.facts[look.next.fact] === "?" ? fw.screens.stuck(look.next.fact, state) : fw.screens.fact(look.next.fact, state);
+    return state.facts[look.next.fact] === "?"
+      ? fw.screens.stuck(look.next.fact, state)
+      : fw.screens.fact(look.next.fact, state);
   }
 
   const failed = (symptom) => ({
-    status: "failed", title: fw.say("The guided check does not work here"),
-    content: [para(fw.say("Work by the chart of the handbook.")), make("p", {}, fw.link(symptom.title, symptom.page, "press")), fw.hotline()],
+    status: "failed",
+    title: fw.say("The guided check does not work here"),
+    content: [
+      para(fw.say("Work by the chart of the handbook.")),
+      make("p", {}, fw.link(symptom.title, symptom.page, "press")),
+      fw.hotline(),
+    ],
   });
 
   /** Puts a screen on the page, and the focus on its heading. */
@@ -128,12 +128,22 @@
     root.dataset.next = look && look.next ? look.next.reading || look.next.fact : "";
     at("guided-strip").replaceChildren(...(screen.status === "last-job" ? [] : strip(state, symptom)));
     const heading = fw.heading(2, screen.title, { id: "guided-question" });
-    at("guided-step").replaceChildren(...[screen.label ? make("p.label", { id: "guided-label" }, screen.label) : null,
-      lately(state, symptom, look), heading, ...screen.content.flat(3)].filter((each) => each && each !== ""));
-    at("guided-so-far").replaceChildren(...(look || state.readings.size ? fw.soFar(state, symptom, look) : []));
+    at("guided-step").replaceChildren(
+      ...[
+        screen.label ? make("p.label", { id: "guided-label" }, screen.label) : null,
+        lately(state, symptom, look),
+        heading,
+        ...screen.content.flat(3),
+      ].filter((each) => each && each !== ""),
+    );
+    at("guided-so-far").replaceChildren(
+      ...(look || state.readings.size ? fw.soFar(state, symptom, look) : []),
+    );
     at("guided-tools").replaceChildren(...tools(state, screen));
     at("guided-so-far").setAttribute("aria-label", fw.say("So far"));
-    at("guided-live").textContent = isOutcome(screen) ? screen.title : (at("guided-lately") || { textContent: "" }).textContent;
+    at("guided-live").textContent = isOutcome(screen)
+      ? screen.title
+      : (at("guided-lately") || { textContent: "" }).textContent;
     if (!first) {
       root.scrollIntoView();
       heading.focus({ preventScroll: true });
@@ -145,8 +155,11 @@
   const isOutcome = (screen) => Boolean(screen.look && screen.label === fw.say("Result"));
 
   function strip(state, symptom) {
-    const parts = [state.facts.model === "?" ? fw.say("Model not known") : state.facts.model || "",
-      fw.machine.known(state.facts.software) ? fw.say("software {0}", state.facts.software) : "", symptom ? symptom.title : ""];
+    const parts = [
+      state.facts.model === "?" ? fw.say("Model not known") : state.facts.model || "",
+      fw.machine.known(state.facts.software) ? fw.say("software {0}", state.facts.software) : "",
+      symptom ? symptom.title : "",
+    ];
     return parts.filter(Boolean).map((text) => make("span", {}, text));
   }
 
@@ -157,25 +170,49 @@
     const reading = id && symptom.readings[id];
     if (!reading) return null;
     const side = reading.units ? fw.sideWords(reading, id, state.readings.get(id), look) : "";
-    const worked = fw.workedOut(symptom, look).filter((each) => each.derived && uses(symptom.readings[each.id].derived, id, symptom));
+    const worked = fw
+      .workedOut(symptom, look)
+      .filter((each) => each.derived && uses(symptom.readings[each.id].derived, id, symptom));
     const lines = worked.map((each) => make("span", { "data-derived": each.id }, fw.equation(each)));
-    return make("p.lately", { id: "guided-lately" },
-      make("span", {}, "✓ " + reading.title + ": " + fw.figure.words(reading, state.readings.get(id)) + (side ? " – " + side : "")), lines);
+    return make(
+      "p.lately",
+      { id: "guided-lately" },
+      make(
+        "span",
+        {},
+        "✓ " +
+          reading.title +
+          ": " +
+          fw.figure.words(reading, state.readings.get(id)) +
+          (side ? " – " + side : ""),
+      ),
+      lines,
+    );
   }
 
   function uses(derived, id, symptom) {
-    const inner = (other) => symptom.readings[other] && symptom.readings[other].derived && uses(symptom.readings[other].derived, id, symptom);
-    return derived.terms.some(([term]) => term === id || inner(term)) || derived.bends.some((bend) => uses(bend.argument, id, symptom));
+    const inner = (other) =>
+      symptom.readings[other] &&
+      symptom.readings[other].derived &&
+      uses(symptom.readings[other].derived, id, symptom);
+    return (
+      derived.terms.some(([term]) => term === id || inner(term)) ||
+      derived.bends.some((bend) => uses(bend.argument, id, symptom))
+    );
   }
 
   function tools(state, screen) {
     const list = [];
     if (screen.status === "last-job") return list;
     if (fw.job.canGoBack()) list.push(button(fw.say("Back"), fw.job.back, "plain", { id: "guided-back" }));
-    if (state.on && !state.show) list.push(button(fw.say("Show the result"), () => fw.job.goOn(0), "plain", { id: "guided-result" }));
-    if (state.symptom && screen.status !== "hand-over") list.push(button(fw.say("Hand over"), () => fw.job.show("hand-over"), "plain"));
-    if (state.symptom && screen.status !== "complaint") list.push(button(fw.say("Other complaint"), () => fw.job.show("complaint"), "plain"));
-    if (fw.job.isOpen() && screen.status !== "new-job") list.push(button(fw.say("New job"), () => fw.job.show("new"), "plain"));
+    if (state.on && !state.show)
+      list.push(button(fw.say("Show the result"), () => fw.job.goOn(0), "plain", { id: "guided-result" }));
+    if (state.symptom && screen.status !== "hand-over")
+      list.push(button(fw.say("Hand over"), () => fw.job.show("hand-over"), "plain"));
+    if (state.symptom && screen.status !== "complaint")
+      list.push(button(fw.say("Other complaint"), () => fw.job.show("complaint"), "plain"));
+    if (fw.job.isOpen() && screen.status !== "new-job")
+      list.push(button(fw.say("New job"), () => fw.job.show("new"), "plain"));
     return list;
   }
 
@@ -205,9 +242,12 @@
   function start() {
     if (!at("guided")) return;
     if (fw.book) begin();
-    else load("guided/handbook.js", (ok) => (ok ? begin() : at("guided-broken").removeAttribute("hidden")));
+    else
+      fw.loadAll(["guided/handbook.js"], (ok) =>
+        ok ? begin() : at("guided-broken").removeAttribute("hidden"),
+      );
   }
 
   if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", start);
   else start();
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -6,14 +6,18 @@
   fw.symptoms = fw.symptoms || Object.create(null);
 
   /** Called by the data file of the handbook. */
-  fw.handbook = fw.handbook || function (data) {
-    fw.book = data;
-  };
+  fw.handbook =
+    fw.handbook ||
+    function (data) {
+      fw.book = data;
+    };
 
   /** Called by the data file of a symptom. */
-  fw.symptom = fw.symptom || function (data) {
-    fw.symptoms[data.id] = data;
-  };
+  fw.symptom =
+    fw.symptom ||
+    function (data) {
+      fw.symptoms[data.id] = data;
+    };
 
   /** A built-in text in the handbook's language; {0}, {1} stand for the other arguments. */
   fw.say = function (text, ...parts) {
@@ -47,4 +51,4 @@
     const found = fact && fact.values.find((each) => each[0] === value);
     return found ? found[1] : value;
   };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));
