@@ -37,6 +37,7 @@ public final class GuidedScript {
           "view/outcome-screen",
           "view/trouble-screen",
           "view/hand-over-screen",
+          "view/page",
           "view/main");
 
   private GuidedScript() {}

@@ -171,12 +171,12 @@
   function worked(id, reading, look) {
     if (!reading.derived && !reading.assumed) return null;
     const told = look.value(id);
-    if (!told || told.untaken) return null;
+    if (!told || (told.untaken && !reading.derived)) return null;
     const computation = reading.derived ? fw.computation(reading) : fw.say("assumed");
     return {
       id,
       title: reading.title,
-      value: fw.figure.valueWords(reading, told),
+      value: told.untaken ? fw.say("cannot be worked out") : fw.figure.valueWords(reading, told),
       computation,
       derived: Boolean(reading.derived),
     };
