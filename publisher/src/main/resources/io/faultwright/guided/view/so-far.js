@@ -172,7 +172,7 @@
     if (!reading.derived && !reading.assumed) return null;
     const told = look.value(id);
     if (!told || (told.untaken && !reading.derived)) return null;
-    const computation = reading.derived ? fw.computation(reading) : fw.say("assumed");
+    const computation = told.untaken ? "" : reading.derived ? fw.computation(reading) : fw.say("assumed");
     return {
       id,
       title: reading.title,
