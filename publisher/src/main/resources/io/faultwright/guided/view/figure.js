@@ -65,7 +65,7 @@
     if (text === "untaken") return fw.say("cannot be taken");
     if (reading && reading.values) return (reading.values.find((each) => each[0] === text) || [0, text])[1];
     const figure = reading && reading.units && read(reading, text);
-    return figure ? fw.local(figure.number) + " " + figure.unit.symbol : text;
+    return figure ? fw.amount(figure.number, figure.unit) : text;
   }
 
   /** What the judge worked out or assumed, in words. */
@@ -73,7 +73,7 @@
     if (told.untaken) return fw.say("cannot be taken");
     if (told.word !== undefined) return words(reading, told.word);
     const unit = offered(reading);
-    return shown(reading, rational(told.number), unit) + " " + unit.symbol;
+    return fw.amount(shown(reading, rational(told.number), unit), unit);
   }
 
   /** How far the instrument may be off, in the unit of the answer. */
@@ -81,7 +81,7 @@
     const figure = text && text !== "untaken" && read(reading, text);
     if (!figure) return "";
     const there = fw.number.convert(tolerance, plain(own(reading)), plain(figure.unit));
-    return fw.local(fw.number.decimal(there, 2)) + " " + figure.unit.symbol;
+    return fw.amount(fw.number.decimal(there, 2), figure.unit);
   }
 
   const rational = (number) => (typeof number === "string" ? fw.number.of(number) : number);

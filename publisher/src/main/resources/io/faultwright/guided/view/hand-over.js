@@ -15,13 +15,39 @@
         ...readings(state, symptom, look),
         "",
         ...outcome(symptom, look),
+        ...checks(symptom, look),
         "",
         ...remarks(note, symptom),
+        "",
+        link(state),
       ]
-        .filter((line, index, all) => line !== null && !(line === "" && all[index - 1] === ""))
+        .filter((line) => line !== null)
+        .filter((line, index, all) => line !== "" || all[index - 1] !== "")
         .join("\n")
         .trim() + "\n"
     );
+  }
+
+  /** Where the page has an address, the same job opens from it. */
+  function link(state) {
+    if (!/^https?:$/.test(window.location.protocol)) return null;
+    const plain = { ...state, ask: "", show: "" };
+    return (
+      fw.say("Open this job") + ": " + window.location.href.replace(/[?#].*$/, "") + fw.address.write(plain)
+    );
+  }
+
+  /** What was checked after the repair. */
+  function checks(symptom, look) {
+    const faults = look
+      ? look.answers.filter((answer) => answer[0] === "fault" && symptom.faults[answer[1]])
+      : [];
+    const lines = faults.flatMap(([, id]) =>
+      (symptom.faults[id].verify || []).map(
+        (step, index) => (fw.isDone(fw.checkKey(id, index)) ? "[x] " : "[ ] ") + step.text,
+      ),
+    );
+    return lines.length ? [fw.say("Checked after the repair") + ":", ...lines] : [];
   }
 
   const row = (label, value) => (value ? label + ": " + value : null);

@@ -151,6 +151,12 @@
     keep();
   }
 
+  /** Whether a check after the repair was done. */
+  function tick(key, isDone) {
+    note.done = { ...note.done, [key]: isDone };
+    keep();
+  }
+
   function write(key, text) {
     note[key] = text;
     keep();
@@ -186,6 +192,7 @@
     back,
     remark,
     write,
+    tick,
     state: () => state,
     note: () => note,
     canGoBack: () => moves() > 0 || isOpen(),

@@ -53,7 +53,8 @@
     if (state.show === "machine" || !model || (model !== "?" && !fw.machine.model(model)))
       return fw.screens.machine(state);
     if (state.show === "software" || fw.screens.needsSoftware(state.facts)) return fw.screens.software(state);
-    if (state.show.startsWith("fact-")) return fw.screens.fact(state.show.slice(5), state);
+    if (state.show.startsWith("fact-") && fw.factOf(state.show.slice(5)))
+      return fw.screens.fact(state.show.slice(5), state);
     return state.show === "complaint" ? fw.screens.complaint(state) : undefined;
   }
 

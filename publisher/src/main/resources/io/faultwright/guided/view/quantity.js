@@ -12,6 +12,7 @@
     const input = make("input.entry.number", {
       id: "guided-value",
       type: "text",
+      dir: "ltr",
       inputmode: "decimal",
       autocomplete: "off",
       enterkeyhint: "done",
@@ -67,7 +68,7 @@
     };
     return make(
       "select.entry.unit",
-      { id: "guided-unit", "aria-label": fw.say("Unit"), onchange: choose },
+      { id: "guided-unit", dir: "ltr", "aria-label": fw.say("Unit"), onchange: choose },
       options,
     );
   }
@@ -123,7 +124,7 @@
 
   function whichOne(ways, unit, take) {
     const choose = ways.map((way) =>
-      button(fw.local(way) + " " + unit.symbol, () => take(fw.figure.write(way, unit)), "answer"),
+      button(fw.amount(way, unit), () => take(fw.figure.write(way, unit)), "answer"),
     );
     return [para(fw.say("Which of these do you mean?")), make("div.answers", {}, choose)];
   }
@@ -131,10 +132,9 @@
   /** The question back: this cannot be; what was meant? */
   function outside(reading, number, unit, take) {
     const meant = fw.figure.meant(reading, number, unit).slice(0, 3);
-    const says = (text, each) => fw.local(text) + " " + each.symbol;
     const buttons = meant.map(([text, each]) =>
       button(
-        says(text, each),
+        fw.amount(text, each),
         () => {
           fw.figure.remember(reading, each);
           take(fw.figure.write(text, each));
@@ -143,7 +143,7 @@
       ),
     );
     return [
-      para(fw.say("{0} is not possible here. Read it again.", says(number, unit))),
+      para(fw.say("{0} is not possible here. Read it again.", fw.amount(number, unit))),
       meant.length ? para(fw.say("Did you mean:")) : null,
       meant.length ? make("div.answers", {}, buttons) : null,
     ].filter(Boolean);

@@ -18,7 +18,7 @@
       nameplate(fault, state),
       part(fw.say("Repair"), repair(fault, symptom, seen)),
       parts(fault, state),
-      part(fw.say("Check that it worked"), checks(fault, symptom, seen)),
+      part(fw.say("Check that it worked"), checks(id, fault, symptom, seen)),
       fault.page
         ? make("ul.targets", {}, make("li", {}, fw.link(fw.say("This fault in the handbook"), fault.page)))
         : null,
@@ -40,24 +40,35 @@
       : null;
   }
 
-  function checks(fault, symptom, seen) {
+  function checks(id, fault, symptom, seen) {
     const list = fault.verify || [];
     return list.length
       ? make(
           "ul.checks",
           {},
-          list.map((step) => check(step, symptom, seen)),
+          list.map((step, index) => check(fw.checkKey(id, index), step, symptom, seen)),
         )
       : null;
   }
 
-  function check(step, symptom, seen) {
+  fw.checkKey = (fault, index) => fault + "/" + (index + 1);
+
+  fw.isDone = (key) => Boolean((fw.job.note().done || {})[key]);
+
+  function check(key, step, symptom, seen) {
     const id = fw.newId("check");
+    const box = make("input", {
+      type: "checkbox",
+      id,
+      "data-check": key,
+      onchange: () => fw.job.tick(key, box.checked),
+    });
+    box.checked = fw.isDone(key);
     return make(
       "li",
       {},
       fw.cautions(step.cautions, symptom.cautions, seen),
-      make("label.tick", { for: id }, make("input", { type: "checkbox", id }), make("span", {}, step.text)),
+      make("label.tick", { for: id }, box, make("span", {}, step.text)),
     );
   }
 

@@ -31,6 +31,12 @@
     return fw.book && fw.book.decimal === "," ? String(text).replace(".", ",") : String(text);
   };
 
+  /** A number with its unit stays in one order where the text around runs from right to left. */
+  fw.amount = function (number, unit) {
+    const text = fw.local(number) + " " + unit.symbol;
+    return document.documentElement.dir === "rtl" ? "\u2066" + text + "\u2069" : text;
+  };
+
   /** The title of an equipment fact or a reading. */
   fw.titleOf = function (id, symptom) {
     if (id === "model") return fw.say("Model");
