@@ -9,6 +9,7 @@
   function lastScreen(last) {
     const before = fw.address.read(last.at);
     const symptom = fw.book.symptoms.find((each) => each.id === before.symptom);
+    const revisions = [last.revision, fw.book.revision];
     const changed = last.revision !== fw.book.revision;
     return {
       status: "last-job",
@@ -20,14 +21,7 @@
           [fw.say("Readings"), String(before.readings.size)],
         ]),
         changed
-          ? para(
-              fw.say(
-                "The handbook has changed since: revision {0} is now {1}.",
-                last.revision,
-                fw.book.revision,
-              ),
-              "bad",
-            )
+          ? para(fw.say("The handbook has changed since: revision {0} is now {1}.", ...revisions), "bad")
           : null,
         make(
           "div.answers",
