@@ -1,8 +1,12 @@
 /* Finds what the handbook holds: complaints, faults, readings, parts. Nothing leaves the device. */
 (function (fw) {
   "use strict";
-  fw.words = fw.words || {};
-  fw.say = fw.say || function (text) { return fw.words[text] || text; };
+  var translated = {};
+
+  /* A built-in text in the language of the handbook. */
+  fw.say = fw.say || function (text, value) {
+    return (Object.hasOwn(translated, text) ? translated[text] : text).replace("{0}", value);
+  };
 
   /* What a word counts for in an instruction, in the sentence about it, in what people say, in the name. */
   var WEIGHTS = [1, 3, 6, 8];
@@ -19,6 +23,7 @@
   }
 
   fw.index = function (data) {
+    translated = data.words;
     families = data.families;
     entries = data.entries;
     terms = data.terms ? data.terms.split(" ") : [];
@@ -241,7 +246,7 @@
     if (!words(query).length) return "";
     if (!found.length) return fw.say("Nothing found. Use fewer or other words, or see A to Z.");
     if (found.length > SHOWN) return fw.say("Many results. Add a word.");
-    return found.length === 1 ? fw.say("1 result") : fw.say("{n} results").replace("{n}", found.length);
+    return found.length === 1 ? fw.say("1 result") : fw.say("{0} results", found.length);
   }
 
   var form = document.getElementById("search"), place = document.getElementById("results"), timer, shownHash;
