@@ -12,6 +12,8 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
+import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.Watch;
 import io.faultwright.run.Runner;
 import io.faultwright.site.Situations.Told;
 import io.faultwright.syntax.FolderReader;
@@ -70,7 +72,7 @@ class GuidedParityTest {
   void everyWitnessOfTheSpecimens() throws IOException {
     int witnesses = 0;
     for (Path folder : specimens()) {
-      Checked checked = new Pipeline().check(FolderReader.read(folder));
+      Checked checked = new Pipeline(Scope.ALL, Watch.NOBODY).check(FolderReader.read(folder));
       KnowledgeBase kb = checked.knowledge();
       List<Situation> shown =
           checked.report().findings().stream()
