@@ -38,44 +38,44 @@ class PublisherLayersTest {
   /** What each package may use besides itself. */
   private static final Map<String, List<String>> ARROWS =
       new TreeMap<>(
-          Map.of(
-              "flow",
-              with(
-                  VALUES,
-                  "analysis.space",
-                  "analysis.judge",
-                  "analysis.coverage",
-                  "analysis.outcome",
-                  "analysis.order",
-                  "analysis.chart"),
-              "font",
-              List.of(),
-              "layout",
-              List.of("flow", "font"),
-              "prose",
-              List.of(),
-              "page",
-              with(VALUES, "prose", "layout"),
-              "render.svg",
-              List.of("flow", "font", "layout"),
-              "render.html",
-              List.of("font", "layout", "page", "prose"),
-              "render.pdf",
-              List.of("font", "layout"),
-              "output",
-              List.of(),
-              "site",
-              with(
-                  VALUES,
-                  "analysis.space",
+          Map.ofEntries(
+              Map.entry(
                   "flow",
-                  "font",
-                  "layout",
-                  "page",
-                  "render.svg",
-                  "render.html",
-                  "render.pdf",
-                  "output")));
+                  with(
+                      VALUES,
+                      "analysis.space",
+                      "analysis.judge",
+                      "analysis.coverage",
+                      "analysis.outcome",
+                      "analysis.order",
+                      "analysis.chart")),
+              Map.entry("font", List.of()),
+              Map.entry("layout", List.of("flow", "font")),
+              Map.entry("find", with(VALUES, "page")),
+              Map.entry("guided", with(VALUES, "flow", "page")),
+              Map.entry("prose", List.of()),
+              Map.entry("page", with(VALUES, "prose", "layout")),
+              Map.entry("render.svg", List.of("flow", "font", "layout")),
+              Map.entry("render.html", List.of("font", "layout", "page", "prose")),
+              Map.entry("render.pdf", List.of("font", "layout")),
+              Map.entry("output", List.of()),
+              Map.entry("piece", List.of("source", "quantity")),
+              Map.entry(
+                  "site",
+                  with(
+                      VALUES,
+                      "analysis.space",
+                      "find",
+                      "guided",
+                      "flow",
+                      "font",
+                      "layout",
+                      "page",
+                      "render.svg",
+                      "render.html",
+                      "render.pdf",
+                      "piece",
+                      "output"))));
 
   private static List<String> with(List<String> some, String... more) {
     return Stream.concat(some.stream(), Arrays.stream(more)).toList();

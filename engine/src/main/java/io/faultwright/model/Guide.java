@@ -10,4 +10,9 @@ import io.faultwright.source.Place;
  * @param title its first heading, else the id
  * @param markdown the whole text
  */
-public record Guide(String id, Place place, String title, String markdown) {}
+public record Guide(String id, Place place, String title, String markdown) {
+  /** No more of it than others need to refer to it. */
+  Guide titled() {
+    return new Guide(id, place, title, "");
+  }
+}

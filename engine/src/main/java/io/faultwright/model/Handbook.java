@@ -34,4 +34,22 @@ public record Handbook(
     Optional<String> start,
     List<String> notes,
     Optional<ShownUnits> units,
-    AccessWeights weights) {}
+    AccessWeights weights) {
+  /** The same, of no revision. */
+  Handbook undated() {
+    return new Handbook(
+        place,
+        title,
+        maker,
+        "",
+        "",
+        language,
+        disclaimer,
+        hotline,
+        base,
+        start,
+        notes,
+        units,
+        weights);
+  }
+}

@@ -5,13 +5,20 @@ import io.faultwright.flow.Imprint;
 import io.faultwright.flow.ScopedChart;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.Paper;
+import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Target;
+import io.faultwright.piece.Fingerprints;
+import io.faultwright.piece.Made;
+import io.faultwright.piece.Piece;
+import io.faultwright.piece.Workshop;
 import io.faultwright.render.svg.ChartSvg;
+import java.io.IOException;
 import java.net.URI;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -21,31 +28,52 @@ import java.util.stream.Stream;
 /** Draws the charts of every symptom as standalone SVG files. */
 public final class ChartDrawings {
   private final KnowledgeBase kb;
-  private final ChartLayout layout;
+  private final Imprint imprint;
+  private final Paper paper;
+  private final Excerpts excerpts;
+  private final Fingerprints fingerprints = Fingerprints.withoutPlaces();
 
   /**
    * @param draft whether every chart is marked as a draft
    */
   public ChartDrawings(KnowledgeBase kb, boolean draft, Paper paper) {
     this.kb = kb;
-    this.layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
+    this.imprint = Imprint.of(kb.handbook(), draft);
+    this.paper = paper;
+    this.excerpts = new Excerpts(kb);
   }
 
-  /** The pages of each symptom's charts, in order, by the symptom's id. */
-  public SortedMap<String, List<ChartSheet>> all() {
+  /**
+   * The pages of each symptom's charts, in order, by the symptom's id.
+   *
+   * @param workshop draws them, as far as they were not drawn before
+   */
+  public SortedMap<String, List<ChartSheet>> all(Workshop workshop) throws IOException {
+    List<Piece> pieces = kb.symptoms().values().parallelStream().map(this::piece).toList();
+    Iterator<Made> made = workshop.make(pieces).iterator();
     SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
-    kb.symptoms().forEach((id, symptom) -> charts.put(id, of(symptom)));
+    kb.symptoms().keySet().forEach(id -> charts.put(id, ChartFiles.sheets(made.next())));
     return charts;
   }
 
-  private List<ChartSheet> of(Symptom symptom) {
-    return ChartBuilder.charts(kb, symptom).stream()
-        .flatMap(chart -> sheets(symptom, chart))
+  private Piece piece(Symptom symptom) {
+    KnowledgeBase excerpt = excerpts.forDrawing(symptom);
+    return new Piece(
+        "charts of " + symptom.id(),
+        Optional.of(fingerprints.of(symptom.id(), excerpt, imprint, paper)),
+        () -> ChartFiles.made(symptom.id(), of(excerpt, symptom)));
+  }
+
+  private List<ChartSheet> of(KnowledgeBase excerpt, Symptom symptom) {
+    ChartLayout layout = new ChartLayout(imprint, paper);
+    return ChartBuilder.charts(excerpt, symptom).stream()
+        .flatMap(chart -> sheets(layout, chart, address(excerpt, symptom)))
         .toList();
   }
 
-  private Stream<ChartSheet> sheets(Symptom symptom, ScopedChart chart) {
-    return layout.pages(chart.chart(), address(kb, symptom)).stream()
+  private static Stream<ChartSheet> sheets(
+      ChartLayout layout, ScopedChart chart, Optional<String> address) {
+    return layout.pages(chart.chart(), address).stream()
         .map(
             page ->
                 new ChartSheet(
