@@ -62,7 +62,8 @@ public final class Excerpts {
         named(kb.parts(), names),
         guides(names),
         named(kb.setUps(), names),
-        charts);
+        charts,
+        Wordbook.EMPTY);
   }
 
   /** The symptom, and by their titles those it mentions. */

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param notes further printed lines
  * @param units in which quantities are shown; absent for those in which they are written
  * @param weights what a minute of each kind of access counts for
+ * @param translatedTo tags of the languages in which it is published too, in the written order
  */
 public record Handbook(
     Place place,
@@ -34,7 +35,32 @@ public record Handbook(
     Optional<String> start,
     List<String> notes,
     Optional<ShownUnits> units,
-    AccessWeights weights) {
+    AccessWeights weights,
+    List<String> translatedTo) {
+  public Handbook {
+    notes = List.copyOf(notes);
+    translatedTo = List.copyOf(translatedTo);
+  }
+
+  /** The same title page in another language. */
+  Handbook in(String other) {
+    return new Handbook(
+        place,
+        title,
+        maker,
+        revision,
+        date,
+        other,
+        disclaimer,
+        hotline,
+        base,
+        start,
+        notes,
+        units,
+        weights,
+        translatedTo);
+  }
+
   /** The same, of no revision. */
   Handbook undated() {
     return new Handbook(
@@ -50,6 +76,7 @@ public record Handbook(
         start,
         notes,
         units,
-        weights);
+        weights,
+        translatedTo);
   }
 }

@@ -23,6 +23,7 @@ import java.util.TreeSet;
  * @param guides Markdown pages, by id
  * @param setUps what is done once before several readings, by id
  * @param charts orders of work that a trainer wrote, by id
+ * @param wordbook synonyms and translations
  */
 public record KnowledgeBase(
     Handbook handbook,
@@ -37,7 +38,8 @@ public record KnowledgeBase(
     SortedMap<String, Part> parts,
     SortedMap<String, Guide> guides,
     SortedMap<String, SetUp> setUps,
-    SortedMap<String, Chart> charts) {
+    SortedMap<String, Chart> charts,
+    Wordbook wordbook) {
   public KnowledgeBase {
     readings = Sorted.copy(readings);
     limits = Sorted.copy(limits);
@@ -72,13 +74,40 @@ public record KnowledgeBase(
     return charts.values().stream().filter(chart -> chart.symptom().equals(symptom)).toList();
   }
 
+  /** A text of the rules as it is shown in the language of the handbook. */
+  public String said(String text) {
+    return wordbook
+        .catalogue(handbook.language())
+        .flatMap(catalogue -> catalogue.translation(text))
+        .orElse(text);
+  }
+
+  /** The same, whose texts are in another language now. */
+  public KnowledgeBase in(String language) {
+    return new KnowledgeBase(
+        handbook.in(language),
+        equipment,
+        readings,
+        limits,
+        faults,
+        symptoms,
+        nevers,
+        cases,
+        cautions,
+        parts,
+        guides,
+        setUps,
+        charts,
+        wordbook);
+  }
+
   /** The same with one of its symptoms replaced by another of the same id. */
   public KnowledgeBase with(Symptom symptom) {
     SortedMap<String, Symptom> others = new TreeMap<>(symptoms);
     others.put(symptom.id(), symptom);
     return new KnowledgeBase(
         handbook, equipment, readings, limits, faults, others, nevers, cases, cautions, parts,
-        guides, setUps, charts);
+        guides, setUps, charts, wordbook);
   }
 
   /** The same with one of its limits tables replaced by another for the same reading. */
@@ -87,7 +116,7 @@ public record KnowledgeBase(
     others.put(table.reading(), table);
     return new KnowledgeBase(
         handbook, equipment, readings, others, faults, symptoms, nevers, cases, cautions, parts,
-        guides, setUps, charts);
+        guides, setUps, charts, wordbook);
   }
 
   /** The same with one chart more, or with another in place of the one of its id. */
@@ -96,6 +125,6 @@ public record KnowledgeBase(
     others.put(chart.id(), chart);
     return new KnowledgeBase(
         handbook, equipment, readings, limits, faults, symptoms, nevers, cases, cautions, parts,
-        guides, setUps, others);
+        guides, setUps, others, wordbook);
   }
 }

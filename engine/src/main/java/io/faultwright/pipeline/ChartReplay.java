@@ -118,7 +118,8 @@ final class ChartReplay {
         kb.parts(),
         kb.guides(),
         kb.setUps(),
-        kb.charts());
+        kb.charts(),
+        kb.wordbook());
   }
 
   private static Symptom asSymptom(Chart chart) {

@@ -1,5 +1,6 @@
 package io.faultwright.resolve;
 
+import io.faultwright.model.Catalogue;
 import io.faultwright.source.Place;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
@@ -15,6 +16,14 @@ record Definition(String what, Scalar key, Node body) {
   static Definition of(Kind kind, Node.Entry entry) {
     return new Definition(
         kind.noun() + " " + Words.quoted(entry.name()), entry.key(), entry.value());
+  }
+
+  /** A translated text; its id is the text it translates, as a catalogue looks it up. */
+  static Definition ofTranslation(String language, Node.Entry entry) {
+    String what = "the translation of " + Words.quoted(entry.name()) + " into `" + language + "`";
+    Scalar key = entry.key();
+    return new Definition(
+        what, new Scalar(Catalogue.key(key.text()), key.quoted(), key.place()), entry.value());
   }
 
   String id() {

@@ -10,13 +10,14 @@ import io.faultwright.syntax.Node.Scalar;
 import java.net.URI;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.IllformedLocaleException;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the section {@code handbook}. */
 final class HandbookResolver {
+  private static final String TRANSLATED_TO = "translated-to";
   private static final List<String> KEYS =
       List.of(
           "title",
@@ -30,7 +31,8 @@ final class HandbookResolver {
           "start",
           "notes",
           "units",
-          AccessWeightsResolver.ACCESS_WEIGHTS);
+          AccessWeightsResolver.ACCESS_WEIGHTS,
+          TRANSLATED_TO);
 
   private final Context context;
 
@@ -67,25 +69,28 @@ final class HandbookResolver {
         none,
         List.of(),
         Optional.empty(),
-        AccessWeights.USUAL);
+        AccessWeights.USUAL,
+        List.of());
   }
 
   private Handbook read(Definition definition) {
     Fields fields = Fields.of(definition, KEYS, context.problems());
+    String language = fields.requireScalar("language").map(this::language).orElse("");
     return new Handbook(
         definition.place(),
         fields.requireText("title"),
         fields.requireText("maker"),
         fields.requireText("revision"),
         fields.requireScalar("date").map(this::date).orElse(""),
-        fields.requireScalar("language").map(this::language).orElse(""),
+        language,
         fields.requireText("disclaimer"),
         fields.text("hotline"),
         fields.scalar("base").map(this::base),
         fields.scalar("start").map(guide -> context.names().reference(Kind.GUIDE, guide)),
         fields.texts("notes"),
         fields.scalar("units").flatMap(this::units),
-        new AccessWeightsResolver(context).of(fields));
+        new AccessWeightsResolver(context).of(fields),
+        translatedTo(fields, language));
   }
 
   private Optional<ShownUnits> units(Scalar written) {
@@ -107,12 +112,31 @@ final class HandbookResolver {
   }
 
   private String language(Scalar written) {
-    try {
-      new Locale.Builder().setLanguageTag(written.text().strip());
-    } catch (IllformedLocaleException wrong) {
-      problem(written, "is not a language tag", "write a tag such as `en` or `pt-BR`");
+    return LanguageTags.read(written, context.problems()).orElse("");
+  }
+
+  private List<String> translatedTo(Fields fields, String own) {
+    Set<String> languages = new LinkedHashSet<>();
+    for (Scalar written : fields.oneOrMore(TRANSLATED_TO)) {
+      LanguageTags.read(written, context.problems())
+          .ifPresent(tag -> translatedTo(written, tag, own, languages));
     }
-    return written.text().strip();
+    return List.copyOf(languages);
+  }
+
+  private void translatedTo(Scalar written, String tag, String own, Set<String> languages) {
+    Set<String> known = context.outline().translations().keySet();
+    if (tag.equals(own)) {
+      problem(written, "is the language of the handbook itself", "name further languages only");
+    } else if (!languages.add(tag)) {
+      problem(written, "is named twice", "name every language once");
+    } else if (!known.contains(tag) && context.outline().complete(Kind.TRANSLATION)) {
+      String near = known.isEmpty() ? "" : "; " + NearMatch.help(tag, known);
+      problem(
+          written,
+          "has no translations",
+          "write them below `translations: { " + tag + ": … }`" + near);
+    }
   }
 
   private String base(Scalar written) {

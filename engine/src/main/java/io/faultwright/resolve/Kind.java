@@ -18,7 +18,9 @@ enum Kind {
   RULE("rule"),
   CHART("chart"),
   STEP("step"),
-  GUIDE("guide");
+  GUIDE("guide"),
+  SYNONYM("synonym"),
+  TRANSLATION("translation");
 
   private final String noun;
 

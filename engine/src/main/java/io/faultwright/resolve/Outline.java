@@ -28,6 +28,7 @@ final class Outline {
   private static final String HANDBOOK = "handbook";
   private static final String EQUIPMENT = "equipment";
   private static final String NAMEPLATE = "nameplate";
+  private static final String TRANSLATIONS = "translations";
   private static final Map<String, Kind> SECTIONS = new TreeMap<>();
   private static final Map<String, Kind> EQUIPMENT_SECTIONS = new TreeMap<>();
 
@@ -42,6 +43,7 @@ final class Outline {
     SECTIONS.put("never", Kind.NEVER);
     SECTIONS.put("cases", Kind.CASE);
     SECTIONS.put("charts", Kind.CHART);
+    SECTIONS.put("synonyms", Kind.SYNONYM);
     EQUIPMENT_SECTIONS.put("families", Kind.FAMILY);
     EQUIPMENT_SECTIONS.put("options", Kind.OPTION);
     EQUIPMENT_SECTIONS.put("models", Kind.MODEL);
@@ -51,6 +53,7 @@ final class Outline {
   private final Problems problems;
   private final Map<Kind, SortedMap<String, Definition>> definitions = new EnumMap<>(Kind.class);
   private final SortedMap<String, Definition> singles = new TreeMap<>();
+  private final SortedMap<String, SortedMap<String, Definition>> translations = new TreeMap<>();
   private final Set<Kind> incomplete = EnumSet.noneOf(Kind.class);
 
   private Outline(Problems problems) {
@@ -90,6 +93,11 @@ final class Outline {
     return Optional.ofNullable(singles.get(NAMEPLATE));
   }
 
+  /** Translated texts by language, and by the text that is translated. */
+  SortedMap<String, SortedMap<String, Definition>> translations() {
+    return Collections.unmodifiableSortedMap(translations);
+  }
+
   private void read(ParsedFile parsed) {
     problems.addAll(parsed.problems());
     parsed.tree().ifPresentOrElse(this::readTree, () -> readGuide(parsed.file()));
@@ -122,8 +130,11 @@ final class Outline {
       readEquipment(section);
     } else if (section.name().equals(HANDBOOK)) {
       defineSingle(section);
+    } else if (section.name().equals(TRANSLATIONS)) {
+      readTranslations(section);
     } else {
-      unknownSection(section, EnumSet.allOf(Kind.class), SECTIONS, List.of(HANDBOOK, EQUIPMENT));
+      unknownSection(
+          section, EnumSet.allOf(Kind.class), SECTIONS, List.of(HANDBOOK, EQUIPMENT, TRANSLATIONS));
     }
   }
 
@@ -139,6 +150,25 @@ final class Outline {
       } else {
         unknownSection(part, kinds, EQUIPMENT_SECTIONS, List.of(NAMEPLATE));
       }
+    }
+  }
+
+  private void readTranslations(Entry section) {
+    Set<Kind> kinds = EnumSet.of(Kind.TRANSLATION);
+    for (Entry language : entries(section.value(), "`" + TRANSLATIONS + "`", kinds)) {
+      Optional<String> tag = LanguageTags.read(language.key(), problems);
+      if (tag.isEmpty()) {
+        incomplete.add(Kind.TRANSLATION);
+      }
+      tag.ifPresent(known -> readTranslations(known, language));
+    }
+  }
+
+  private void readTranslations(String tag, Entry language) {
+    SortedMap<String, Definition> known = translations.computeIfAbsent(tag, one -> new TreeMap<>());
+    String what = "`" + language.name() + "`";
+    for (Entry text : entries(language.value(), what, EnumSet.of(Kind.TRANSLATION))) {
+      add(known, Definition.ofTranslation(tag, text), "keep one of the two");
     }
   }
 
@@ -171,6 +201,10 @@ final class Outline {
   }
 
   private void define(Kind kind, Entry entry) {
+    if (kind == Kind.SYNONYM) {
+      add(definitions.get(kind), Definition.of(kind, entry), "put all ids into one list");
+      return;
+    }
     if (kind != Kind.LIMITS) {
       Ids.check(kind, entry.key(), problems);
     }
@@ -182,13 +216,17 @@ final class Outline {
   }
 
   private void add(SortedMap<String, Definition> known, Definition definition) {
+    add(known, definition, "keep one of the two, or give one another id");
+  }
+
+  private void add(SortedMap<String, Definition> known, Definition definition, String help) {
     Definition earlier = known.putIfAbsent(definition.id(), definition);
     if (earlier != null) {
       problems.add(
           new Problem(
               List.of(definition.place(), earlier.place()),
               definition.what() + " is defined twice",
-              "keep one of the two, or give one another id"));
+              help));
     }
   }
 

@@ -14,6 +14,7 @@ import io.faultwright.model.Never;
 import io.faultwright.model.Reading;
 import io.faultwright.model.SetUp;
 import io.faultwright.model.Symptom;
+import io.faultwright.model.Wordbook;
 import io.faultwright.source.Place;
 import io.faultwright.source.Sources;
 import java.util.Optional;
@@ -94,7 +95,10 @@ public final class Resolver {
         new PartResolver(context).resolveAll(),
         new GuideResolver(context).resolveAll(),
         setUps,
-        new ChartResolver(context, facts, situation, symptoms, known).resolveAll());
+        new ChartResolver(context, facts, situation, symptoms, known).resolveAll(),
+        new Wordbook(
+            new SynonymResolver(context).resolveAll(),
+            new TranslationResolver(context).resolveAll()));
   }
 
   /** A symptom for which no published model and software is left would never be offered. */

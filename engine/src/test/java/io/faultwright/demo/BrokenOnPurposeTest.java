@@ -194,6 +194,7 @@ class BrokenOnPurposeTest {
         FREEZERS.parts(),
         FREEZERS.guides(),
         FREEZERS.setUps(),
-        FREEZERS.charts());
+        FREEZERS.charts(),
+        FREEZERS.wordbook());
   }
 }

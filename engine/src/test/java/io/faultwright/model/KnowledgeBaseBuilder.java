@@ -262,7 +262,8 @@ public final class KnowledgeBaseBuilder {
         new TreeMap<>(),
         new TreeMap<>(),
         new TreeMap<>(),
-        new TreeMap<>());
+        new TreeMap<>(),
+        Wordbook.EMPTY);
   }
 
   private static Handbook handbook() {
@@ -279,7 +280,8 @@ public final class KnowledgeBaseBuilder {
         Optional.empty(),
         List.of(),
         Optional.empty(),
-        AccessWeights.USUAL);
+        AccessWeights.USUAL,
+        List.of());
   }
 
   private static List<NamedValue> named(String... ids) {

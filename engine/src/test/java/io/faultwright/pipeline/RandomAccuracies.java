@@ -42,7 +42,8 @@ final class RandomAccuracies {
         base.parts(),
         base.guides(),
         base.setUps(),
-        base.charts());
+        base.charts(),
+        base.wordbook());
   }
 
   private Reading with(Reading reading) {

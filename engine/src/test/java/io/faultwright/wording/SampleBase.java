@@ -16,6 +16,7 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.ShownUnits;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Version;
+import io.faultwright.model.Wordbook;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Units;
@@ -63,7 +64,8 @@ public final class SampleBase {
         new TreeMap<>(),
         new TreeMap<>(),
         new TreeMap<>(),
-        new TreeMap<>());
+        new TreeMap<>(),
+        Wordbook.EMPTY);
   }
 
   private static Handbook handbook(Optional<ShownUnits> units) {
@@ -80,7 +82,8 @@ public final class SampleBase {
         Optional.empty(),
         List.of(),
         units,
-        AccessWeights.USUAL);
+        AccessWeights.USUAL,
+        List.of());
   }
 
   private static Equipment equipment() {

@@ -43,7 +43,8 @@ final class AuthoredCharts {
     Wording wording = Wording.published(knowledge);
     String scope = ChartBuilder.scope(knowledge, wording, course.builds());
     Flowchart drawing = new AuthoredDrawing(chart, course, wording).chart(noted(scope, course));
-    return new ScopedChart(course.builds(), scope, drawing, cost(chart, course));
+    return new ScopedChart(
+        course.builds(), scope, drawing, cost(chart, course), AuthoredCourse.of(chart));
   }
 
   /** What it takes, and the least that any order the symptom allows can take. */

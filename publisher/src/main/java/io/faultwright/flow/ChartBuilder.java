@@ -103,7 +103,16 @@ public final class ChartBuilder {
             .checks()
             .map(checks -> builder.chart(checks.root()))
             .orElseGet(() -> builder.unworkable(reason(space)));
-    return new ScopedChart(order.builds(), scope, chart, order.checks().map(CheckOrder::cost));
+    return new ScopedChart(
+        order.builds(),
+        scope,
+        chart,
+        order.checks().map(CheckOrder::cost),
+        order.checks().map(checks -> course(space, checks)).orElse(Course.NONE));
+  }
+
+  private static Course course(SymptomSpace space, CheckOrder checks) {
+    return Courses.of(space.space(), space.symptom().place(), checks.decisions(), checks.root());
   }
 
   private static String reason(SymptomSpace space) {

@@ -13,9 +13,10 @@ import java.util.Optional;
  * @param chart the flowchart
  * @param cost of its order of checks; absent where there is no chart to work by, and where a
  *     trainer wrote it: a check says what that takes
+ * @param course the same order of checks, to be followed by a program
  */
 public record ScopedChart(
-    List<Build> builds, String scope, Flowchart chart, Optional<OrderCost> cost) {
+    List<Build> builds, String scope, Flowchart chart, Optional<OrderCost> cost, Course course) {
   public ScopedChart {
     builds = List.copyOf(builds);
   }

@@ -10,15 +10,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A QR code (ISO/IEC 18004) with an address, at least 17 mm wide without its quiet zone.
+ * A QR code (ISO/IEC 18004) with an address.
  *
  * @param address what it says
  * @param box the symbol with a quiet zone of four modules all round, in points
  * @param dark its dark modules, those side by side as one
  */
 public record QrSymbol(String address, Box box, List<Box> dark) {
-  /** Seventeen millimetres in points. */
-  private static final double LEAST = 17 * 72 / 25.4;
+  /** How wide it is on a chart, in millimetres. */
+  private static final double ON_CHARTS = 17;
+
+  private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
 
   /** Modules of the quiet zone on each side (ISO/IEC 18004). */
   private static final int QUIET = 4;
@@ -37,9 +39,18 @@ public record QrSymbol(String address, Box box, List<Box> dark) {
 
   /** The symbol of an address with its upper left corner at 0, 0; none if that is too long. */
   static Optional<QrSymbol> of(String address) {
+    return of(address, ON_CHARTS);
+  }
+
+  /**
+   * The symbol of an address with its upper left corner at 0, 0; none if that is too long.
+   *
+   * @param least how wide it is at least without its quiet zone, in millimetres
+   */
+  public static Optional<QrSymbol> of(String address, double least) {
     return address.getBytes(StandardCharsets.UTF_8).length > LONGEST
         ? Optional.empty()
-        : Optional.of(drawn(address, matrix(address)));
+        : Optional.of(drawn(address, matrix(address), least * POINTS_PER_MILLIMETRE));
   }
 
   private static ByteMatrix matrix(String address) {
@@ -51,9 +62,9 @@ public record QrSymbol(String address, Box box, List<Box> dark) {
     }
   }
 
-  private static QrSymbol drawn(String address, ByteMatrix matrix) {
+  private static QrSymbol drawn(String address, ByteMatrix matrix, double least) {
     int count = matrix.getWidth();
-    double module = Math.ceil(LEAST / count * 100) / 100;
+    double module = Math.ceil(least / count * 100) / 100;
     List<Box> dark = new ArrayList<>();
     for (int row = 0; row < count; row++) {
       int from = 0;

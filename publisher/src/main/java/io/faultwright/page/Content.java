@@ -1,5 +1,6 @@
 package io.faultwright.page;
 
+import java.util.List;
 import java.util.Locale;
 
 /** What stands between the head and the foot of a page. */
@@ -12,9 +13,18 @@ public sealed interface Content
         RefrigerantSection,
         EquipmentSection,
         SafetySection,
+        PartsSection,
+        SearchSection,
+        DiagnosisSection,
+        StickersSection,
         IndexSection,
         FindingsSection,
         ChangesSection {
+  /** Paths of the scripts it needs, from the site's root; most pages run none. */
+  default List<String> scripts() {
+    return List.of();
+  }
+
   /** The name of its template, for instance {@code symptom}. */
   default String kind() {
     return getClass().getSimpleName().replace("Section", "").toLowerCase(Locale.ROOT);

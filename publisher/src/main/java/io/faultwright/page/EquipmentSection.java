@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param models every published model
  * @param dataColumns labels of further nameplate data
  * @param data further nameplate data of the models that have any, one cell for each label
+ * @param stickers labels with a code for the nameplate; absent where the site's address is not
+ *     known
  */
 public record EquipmentSection(
     Optional<NameplateSection> nameplate,
@@ -21,7 +23,8 @@ public record EquipmentSection(
     List<String> columns,
     List<ModelRow> models,
     List<String> dataColumns,
-    List<ModelRow> data)
+    List<ModelRow> data,
+    Optional<Link> stickers)
     implements Content {
   /** A family. */
   public record Item(String anchor, String title, String about) {}

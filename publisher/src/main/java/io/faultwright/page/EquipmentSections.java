@@ -36,7 +36,12 @@ final class EquipmentSections {
         models().stream()
             .filter(model -> !model.data().isEmpty())
             .map(model -> row(model, data(model)))
-            .toList());
+            .toList(),
+        desk.kb().handbook().base().map(base -> stickers()));
+  }
+
+  private Link stickers() {
+    return new Link("Labels with a code for the nameplate", desk.links().page(Target.STICKERS));
   }
 
   private List<Model> models() {

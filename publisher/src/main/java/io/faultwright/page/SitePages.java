@@ -41,7 +41,9 @@ public final class SitePages {
   /** The pages to be written, in a fixed order. */
   public List<Plan> plans() {
     return Stream.of(
-            Stream.of(start(), equipment(), safety(), index()),
+            Stream.of(start(), equipment(), safety(), index(), search(), diagnosis()),
+            kb.parts().isEmpty() ? Stream.<Plan>empty() : Stream.of(parts()),
+            kb.handbook().base().stream().map(this::stickers),
             edition.draft() ? Stream.of(findings()) : Stream.<Plan>empty(),
             edition.since().stream().map(this::changes),
             kb.symptoms().values().stream().map(this::symptom),
@@ -81,6 +83,11 @@ public final class SitePages {
         .toList();
   }
 
+  /** Pages of refrigerants, seen from the site's root. */
+  public List<Link> refrigerants() {
+    return desk.links().refrigerants(desk.uses().refrigerants());
+  }
+
   /** Links in guides that lead nowhere. */
   public List<Problem> problems() {
     GuideSections guides = new GuideSections(desk, edition.pictures().keySet());
@@ -113,6 +120,31 @@ public final class SitePages {
 
   private Plan index() {
     return page(Target.INDEX, "A to Z", Set.of(), at -> new IndexSections(at).section());
+  }
+
+  private Plan search() {
+    return page(Target.SEARCH, "Search", Set.of(), at -> new SearchSections(at).section());
+  }
+
+  private Plan diagnosis() {
+    return page(
+        Target.DIAGNOSIS,
+        "Guided diagnosis",
+        Set.of(),
+        at -> new DiagnosisSection(new Link("List of complaints", at.links().page(Target.START))));
+  }
+
+  private Plan parts() {
+    Set<Target> here = targets(Kind.PART, kb.parts().keySet()).collect(Collectors.toSet());
+    return page(Target.PARTS, "Parts", here, at -> new PartsSections(at).section());
+  }
+
+  private Plan stickers(String base) {
+    return page(
+        Target.STICKERS,
+        "Labels for the nameplate",
+        Set.of(),
+        at -> new StickersSections(at, base).section());
   }
 
   private Plan findings() {
@@ -159,22 +191,26 @@ public final class SitePages {
 
   private Page page(String path, String title, Set<Target> here, Function<Desk, Content> content) {
     Addresses addresses = new SiteAddresses(path, here);
+    Content shown = content.apply(desk.at(addresses));
     return new Page(
         path,
         title,
         Frames.of(kb.handbook(), edition.draft()),
         addresses.file(SitePaths.STYLE),
+        shown.scripts().stream().map(addresses::file).toList(),
         new Link("Start", addresses.href(Target.START)),
         new Link("Safety", addresses.href(Target.SAFETY)),
         navigation(addresses),
-        content.apply(desk.at(addresses)));
+        shown);
   }
 
   private List<Link> navigation(Addresses addresses) {
     List<Link> ways = new ArrayList<>();
     ways.add(new Link("Complaints", addresses.href(Target.START)));
+    ways.add(new Link("Guided diagnosis", addresses.href(Target.DIAGNOSIS)));
     ways.add(new Link("Equipment", addresses.href(Target.EQUIPMENT)));
     ways.add(new Link("Safety", addresses.href(Target.SAFETY)));
+    ways.add(new Link("Search", addresses.href(Target.SEARCH)));
     ways.add(new Link("A to Z", addresses.href(Target.INDEX)));
     if (edition.draft()) {
       ways.add(new Link("Findings", addresses.href(Target.FINDINGS)));

@@ -7,6 +7,7 @@ import java.util.Optional;
 /**
  * The way in.
  *
+ * @param search where everything is looked up
  * @param complaints every symptom, in the written order
  * @param families the symptoms by family
  * @param refrigerants their tables of pressure and temperature
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param notes further printed lines
  */
 public record StartSection(
+    Link search,
     List<Complaint> complaints,
     List<FamilyItem> families,
     List<Link> refrigerants,
@@ -26,6 +28,11 @@ public record StartSection(
     String disclaimer,
     List<String> notes)
     implements Content {
+  @Override
+  public List<String> scripts() {
+    return List.of(SitePaths.SEARCH_SCRIPT);
+  }
+
   /** A symptom as the caller would say it. */
   public record Complaint(Link link, String applies) {}
 

@@ -15,6 +15,10 @@ public record Target(Kind kind, String id) {
   public static final Target INDEX = new Target(Kind.INDEX, "");
   public static final Target FINDINGS = new Target(Kind.FINDINGS, "");
 
+  public static final Target PARTS = new Target(Kind.PARTS, "");
+  public static final Target SEARCH = new Target(Kind.SEARCH, "");
+  public static final Target DIAGNOSIS = new Target(Kind.DIAGNOSIS, "");
+  public static final Target STICKERS = new Target(Kind.STICKERS, "");
   public static final Target CHANGES = new Target(Kind.CHANGES, "");
 
   /** The things that can be linked to. */
@@ -31,6 +35,11 @@ public record Target(Kind kind, String id) {
     MODEL,
     SAFETY,
     CAUTION,
+    PARTS,
+    PART,
+    SEARCH,
+    DIAGNOSIS,
+    STICKERS,
     INDEX,
     FINDINGS,
     CHANGES;

@@ -3,6 +3,7 @@ package io.faultwright.site;
 import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.ScopedChart;
+import io.faultwright.guided.GuidedFiles;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.Excerpts;
@@ -44,15 +45,15 @@ public final class ChartDrawings {
   }
 
   /**
-   * The pages of each symptom's charts, in order, by the symptom's id.
+   * The charts of each symptom, by its id.
    *
    * @param workshop draws them, as far as they were not drawn before
    */
-  public SortedMap<String, List<ChartSheet>> all(Workshop workshop) throws IOException {
+  public SortedMap<String, Drawn> all(Workshop workshop) throws IOException {
     List<Piece> pieces = kb.symptoms().values().parallelStream().map(this::piece).toList();
     Iterator<Made> made = workshop.make(pieces).iterator();
-    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
-    kb.symptoms().keySet().forEach(id -> charts.put(id, ChartFiles.sheets(made.next())));
+    SortedMap<String, Drawn> charts = new TreeMap<>();
+    kb.symptoms().keySet().forEach(id -> charts.put(id, ChartFiles.drawn(id, made.next())));
     return charts;
   }
 
@@ -64,11 +65,12 @@ public final class ChartDrawings {
         () -> ChartFiles.made(symptom.id(), of(excerpt, symptom)));
   }
 
-  private List<ChartSheet> of(KnowledgeBase excerpt, Symptom symptom) {
+  private Drawn of(KnowledgeBase excerpt, Symptom symptom) {
     ChartLayout layout = new ChartLayout(imprint, paper);
-    return ChartBuilder.charts(excerpt, symptom).stream()
-        .flatMap(chart -> sheets(layout, chart, address(excerpt, symptom)))
-        .toList();
+    List<ScopedChart> charts = ChartBuilder.charts(excerpt, symptom);
+    return new Drawn(
+        charts.stream().flatMap(chart -> sheets(layout, chart, address(excerpt, symptom))).toList(),
+        new GuidedFiles(excerpt).symptom(symptom, charts));
   }
 
   private static Stream<ChartSheet> sheets(

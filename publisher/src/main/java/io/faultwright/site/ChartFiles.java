@@ -14,10 +14,10 @@ import java.util.TreeMap;
 final class ChartFiles {
   private ChartFiles() {}
 
-  static Made made(String symptom, List<ChartSheet> sheets) {
+  static Made made(String symptom, Drawn drawn) {
     SortedMap<String, byte[]> files = new TreeMap<>();
     List<String> notes = new ArrayList<>();
-    for (ChartSheet sheet : sheets) {
+    for (ChartSheet sheet : drawn.sheets()) {
       String path = SitePaths.chart(symptom, files.size() + 1);
       files.put(path, sheet.svg().getBytes(StandardCharsets.UTF_8));
       notes.add(path);
@@ -25,10 +25,15 @@ final class ChartFiles {
       notes.add(Integer.toString(sheet.number()));
       notes.add(Integer.toString(sheet.count()));
     }
+    files.put(SitePaths.diagnosis(symptom), drawn.diagnosis());
     return new Made(files, notes);
   }
 
-  static List<ChartSheet> sheets(Made made) {
+  static Drawn drawn(String symptom, Made made) {
+    return new Drawn(sheets(made), made.files().get(SitePaths.diagnosis(symptom)));
+  }
+
+  private static List<ChartSheet> sheets(Made made) {
     List<ChartSheet> sheets = new ArrayList<>();
     for (Iterator<String> notes = made.notes().iterator(); notes.hasNext(); ) {
       String svg = new String(made.files().get(notes.next()), StandardCharsets.UTF_8);

@@ -1,7 +1,10 @@
 package io.faultwright.site;
 
+import io.faultwright.find.SearchFiles;
 import io.faultwright.flow.Imprint;
 import io.faultwright.font.Fonts;
+import io.faultwright.guided.GuidedFiles;
+import io.faultwright.guided.GuidedScript;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
@@ -24,6 +27,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -35,20 +39,32 @@ import java.util.stream.Stream;
 final class SitePieces {
   private final KnowledgeBase kb;
   private final Edition edition;
+  private final SortedMap<String, Drawn> drawn;
   private final Options options;
   private final SitePages site;
   private final SiteHtml html = new SiteHtml();
 
-  SitePieces(KnowledgeBase kb, Edition edition, Options options, SitePages site) {
+  SitePieces(KnowledgeBase kb, Edition edition, SortedMap<String, Drawn> drawn, Options options) {
     this.kb = kb;
     this.edition = edition;
+    this.drawn = drawn;
     this.options = options;
-    this.site = site;
+    this.site = new SitePages(kb, edition);
   }
 
   /** The files, in a fixed order. */
   List<Piece> all() {
-    return Stream.of(pages(), charts(), pictures(), book(), style(), fonts(), cards())
+    return Stream.of(
+            pages(),
+            charts(),
+            pictures(),
+            book(),
+            style(),
+            fonts(),
+            cards(),
+            search(),
+            diagnosis(),
+            curves())
         .flatMap(pieces -> pieces)
         .toList();
   }
@@ -128,6 +144,28 @@ final class SitePieces {
             .card(excerpt, options.draft(), options.paper(), true);
     ChartPdf pdf = new ChartPdf(card.title(), kb.handbook().language(), kb.handbook().date());
     return pdf.write(List.of(card)).bytes();
+  }
+
+  private Stream<Piece> search() {
+    return Stream.of(
+        Piece.file(SitePaths.SEARCH_SCRIPT, () -> utf8(SearchFiles.script())),
+        Piece.file(SitePaths.SEARCH_INDEX, () -> utf8(SearchFiles.index(kb, site.refrigerants()))));
+  }
+
+  /** The data of each symptom were made with its charts. */
+  private Stream<Piece> diagnosis() {
+    return Stream.concat(
+        Stream.of(
+            Piece.file(SitePaths.DIAGNOSIS_SCRIPT, () -> utf8(GuidedScript.text())),
+            Piece.file(
+                SitePaths.DIAGNOSIS_HANDBOOK, () -> new GuidedFiles(kb).handbook(options.draft()))),
+        drawn.entrySet().stream()
+            .map(one -> Piece.file(SitePaths.diagnosis(one.getKey()), one.getValue()::diagnosis)));
+  }
+
+  private Stream<Piece> curves() {
+    return new GuidedFiles(kb)
+        .curves().entrySet().stream().map(curve -> Piece.file(curve.getKey(), curve::getValue));
   }
 
   private static byte[] utf8(String text) {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Publishes a handbook into a folder, whole or not at all. */
 public final class SitePublisher {
@@ -40,13 +41,14 @@ public final class SitePublisher {
   /**
    * Publishes.
    *
-   * @param charts pages of the charts of each symptom, in order
+   * @param drawn the charts of each symptom, by its id
    * @param to the folder; it is replaced
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
-  public Summary publish(
-      KnowledgeBase kb, SortedMap<String, List<ChartSheet>> charts, Options options, Path to)
+  public Summary publish(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path to)
       throws IOException {
+    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
+    drawn.forEach((id, one) -> charts.put(id, one.sheets()));
     Edition edition =
         new Edition(
             charts,
@@ -60,7 +62,7 @@ public final class SitePublisher {
     if (!problems.isEmpty() && !options.draft()) {
       throw new Unreadable(problems);
     }
-    List<Piece> pieces = new SitePieces(kb, edition, options, site).all();
+    List<Piece> pieces = new SitePieces(kb, edition, drawn, options).all();
     new AtomicFolder(to).publish(sink -> fill(sink, pieces));
     Optional<List<String>> book = workshop.notes(SitePaths.BOOK);
     return new Summary(

@@ -74,7 +74,8 @@ public final class Demos {
             as.start(),
             as.notes(),
             Optional.of(units),
-            as.weights());
+            as.weights(),
+            as.translatedTo());
     return new KnowledgeBase(
         handbook,
         kb.equipment(),
@@ -88,7 +89,8 @@ public final class Demos {
         kb.parts(),
         kb.guides(),
         kb.setUps(),
-        kb.charts());
+        kb.charts(),
+        kb.wordbook());
   }
 
   private static KnowledgeBase read(String name) {

@@ -34,6 +34,7 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Symptom;
+import io.faultwright.model.Wordbook;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Units;
 import io.faultwright.source.Place;
@@ -94,7 +95,8 @@ final class SampleBook {
         parts(),
         guides(),
         new TreeMap<>(),
-        new TreeMap<>());
+        new TreeMap<>(),
+        Wordbook.EMPTY);
   }
 
   private Place place() {
@@ -119,7 +121,8 @@ final class SampleBook {
         Optional.of("welcome"),
         List.of(t("Printed copies are not kept up to date.")),
         Optional.empty(),
-        AccessWeights.USUAL);
+        AccessWeights.USUAL,
+        List.of());
   }
 
   private SortedMap<String, Reading> readings() {

@@ -52,7 +52,8 @@ final class SampleChanges {
         kb.parts(),
         kb.guides(),
         kb.setUps(),
-        kb.charts());
+        kb.charts(),
+        kb.wordbook());
   }
 
   private static Symptom withoutARule(Symptom symptom) {

@@ -136,7 +136,8 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
         kb.parts(),
         kb.guides(),
         kb.setUps(),
-        kb.charts());
+        kb.charts(),
+        kb.wordbook());
   }
 
   /**

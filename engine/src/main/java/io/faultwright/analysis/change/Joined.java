@@ -119,7 +119,8 @@ public final class Joined {
         current.parts(),
         new TreeMap<>(),
         current.setUps(),
-        current.charts());
+        current.charts(),
+        current.wordbook());
   }
 
   /** Shared equipment, the readings and limits of both; no symptoms. */

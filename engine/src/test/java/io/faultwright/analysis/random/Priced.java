@@ -37,7 +37,8 @@ public final class Priced {
         base.parts(),
         base.guides(),
         setUps,
-        base.charts());
+        base.charts(),
+        base.wordbook());
   }
 
   private static SortedMap<String, SetUp> setUps(Random random) {

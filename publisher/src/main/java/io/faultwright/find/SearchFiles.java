@@ -1,0 +1,32 @@
+package io.faultwright.find;
+
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.page.Link;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+
+/** The two files behind the page for searching. */
+public final class SearchFiles {
+  private SearchFiles() {}
+
+  /** The script, the same for every handbook. */
+  public static String script() {
+    try (InputStream in = SearchFiles.class.getResourceAsStream("search.js")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * The index of a handbook, as a call that hands it to the script.
+   *
+   * @param refrigerants pages of refrigerants
+   */
+  public static String index(KnowledgeBase kb, Collection<Link> refrigerants) {
+    return new IndexScript(SearchIndex.of(kb, refrigerants)).text();
+  }
+}

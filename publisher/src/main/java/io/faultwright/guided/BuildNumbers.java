@@ -1,0 +1,39 @@
+package io.faultwright.guided;
+
+import io.faultwright.model.Build;
+import io.faultwright.model.Condition;
+import io.faultwright.model.Equipment;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The published builds, each known by its number. */
+final class BuildNumbers {
+  private final List<Build> builds;
+  private final Map<Build, Integer> numbers = new HashMap<>();
+
+  BuildNumbers(Equipment equipment) {
+    this.builds = equipment.builds();
+    builds.forEach(build -> numbers.put(build, numbers.size()));
+  }
+
+  List<Build> all() {
+    return builds;
+  }
+
+  List<Integer> of(Collection<Build> some) {
+    return some.stream().map(numbers::get).sorted().toList();
+  }
+
+  /** Those for which a condition on equipment holds. */
+  List<Integer> of(Condition applies) {
+    return of(builds.stream().filter(build -> build.satisfies(applies)).toList());
+  }
+
+  /** As above; absent where they are all. */
+  Optional<List<Integer>> unlessAll(Condition applies) {
+    return Optional.of(of(applies)).filter(some -> some.size() < builds.size());
+  }
+}

@@ -1,0 +1,169 @@
+// The job: what is known so far, where it is kept, and how it moves on.
+(function (fw) {
+  "use strict";
+
+  let state = fw.address.empty();
+  let current = "";
+  let note = {};
+  let joined = false;
+
+  const fragment = () => window.location.hash;
+
+  function go(next) {
+    const target = fw.address.write(next);
+    if (target === current) return fw.render();
+    const step = moves() + 1;
+    window.location.hash = target;
+    number(step);
+    arrive();
+  }
+
+  /** How many steps back still are steps of ours. */
+  const moves = () => (window.history.state && window.history.state.step) || 0;
+
+  function number(step) {
+    try {
+      window.history.replaceState({ step }, "");
+    } catch (refused) {
+      // then Back takes answers away instead
+    }
+  }
+
+  /** Takes the address as it now stands, and shows it. */
+  function arrive() {
+    current = fragment() || "#";
+    state = fw.address.read(current);
+    joined = joined || Boolean(state.symptom);
+    keep();
+    fw.render();
+  }
+
+  function keep() {
+    if (!state.symptom) return;
+    remember(state.facts.model);
+    const last = fw.address.copy(state);
+    last.ask = last.show = "";
+    fw.store.write("job", { at: fw.address.write(last), revision: fw.book.revision, note });
+  }
+
+  /** The last models, for the next job. */
+  function remember(model) {
+    const before = fw.store.read("models") || [];
+    if (!fw.machine.known(model) || before[0] === model) return;
+    fw.store.write("models", [model, ...before.filter((each) => each !== model)].slice(0, 3));
+  }
+
+  const isOpen = () => Boolean(state.symptom || state.readings.size || Object.keys(state.facts).length);
+
+  const kept = () => fw.store.read("job");
+
+  /** The job that this device remembers, until this visit goes on with it or begins another. */
+  const waiting = () => (joined ? null : kept());
+
+  function resume() {
+    const last = kept();
+    note = (last && last.note) || {};
+    joined = true;
+    go(fw.address.read(last ? last.at : ""));
+  }
+
+  function begin(facts) {
+    note = {};
+    joined = true;
+    fw.store.remove("job");
+    go({ ...fw.address.empty(), facts: facts || {} });
+  }
+
+  const change = (alter) => {
+    const next = fw.address.copy(state);
+    alter(next);
+    go(next);
+  };
+
+  const done = (next) => {
+    next.ask = next.show = "";
+  };
+
+  const answer = (id, text) => change((next) => {
+    next.readings.set(id, text);
+    done(next);
+  });
+
+  const fact = (id, value) => change((next) => {
+    if (id === "model") next.facts = value === "?" ? { ...next.facts, model: value } : { model: value, ...softwareOf(next, value) };
+    else next.facts[id] = value;
+    done(next);
+  });
+
+  function softwareOf(next, id) {
+    const model = fw.machine.model(id);
+    const before = next.facts.software;
+    const keepIt = before === "?" || (model && model.software.includes(before));
+    return before && keepIt ? { software: before } : {};
+  }
+
+  const symptom = (id) => change((next) => {
+    next.symptom = id;
+    next.on = 0;
+    done(next);
+  });
+
+  const ask = (id) => change((next) => {
+    next.ask = id;
+    next.show = "";
+  });
+
+  const show = (what) => change((next) => {
+    next.show = what;
+    next.ask = "";
+  });
+
+  const goOn = (answers) => change((next) => {
+    next.on = answers;
+    done(next);
+  });
+
+  /** One step back: by the browser where we came from there, else by taking the last answer away. */
+  function back() {
+    if (moves() > 0) window.history.back();
+    else change(undo);
+  }
+
+  function undo(next) {
+    if (next.show || next.ask) done(next);
+    else if (next.on) next.on = 0;
+    else if (next.readings.size) next.readings.delete([...next.readings.keys()].pop());
+    else if (next.symptom) next.symptom = "";
+    else next.facts = {};
+  }
+
+  function remark(id, title, text) {
+    note.unclear = { ...note.unclear, [id]: [title, text] };
+    if (!text.trim()) delete note.unclear[id];
+    keep();
+  }
+
+  function write(key, text) {
+    note[key] = text;
+    keep();
+  }
+
+  const start = () => {
+    window.addEventListener("hashchange", () => {
+      if ((fragment() || "#") !== current) arrive();
+    });
+    const last = kept();
+    if (last && fw.address.write(withoutViews(fw.address.read(fragment()))) === last.at) note = last.note || {};
+    arrive();
+  };
+
+  const withoutViews = (next) => {
+    done(next);
+    return next;
+  };
+
+  fw.job = {
+    start, isOpen, waiting, resume, begin, answer, fact, symptom, ask, show, goOn, back, remark, write,
+    state: () => state, note: () => note, canGoBack: () => moves() > 0 || isOpen(),
+  };
+})(window.faultwright = window.faultwright || {});
