@@ -25,7 +25,9 @@ final class Printer {
   /** A printer of one chart at one text size. */
   Printer(double size, Paper paper, Imprint imprint, Node.Start start, Optional<String> address) {
     this.compositors =
-        Stream.of(true, false).map(broad -> new Compositor(new Typography(size, broad))).toList();
+        Stream.of(true, false)
+            .map(broad -> new Compositor(new Typography(size, broad, imprint.say())))
+            .toList();
     this.paper = paper;
     this.imprint = imprint;
     this.start = start;

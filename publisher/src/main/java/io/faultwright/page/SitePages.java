@@ -55,7 +55,7 @@ public final class SitePages {
                         page(
                             Kind.REFRIGERANT,
                             one.id(),
-                            RefrigerantSections.title(one),
+                            RefrigerantSections.title(one, desk.words().say()),
                             at -> new RefrigerantSections(at).of(one))),
             kb.guides().values().stream()
                 .map(
@@ -96,31 +96,33 @@ public final class SitePages {
                 targets(Kind.MODEL, kb.equipment().models().keySet()))
             .flatMap(targets -> targets)
             .collect(Collectors.toSet());
-    return page(Target.EQUIPMENT, "Equipment", here, at -> new EquipmentSections(at).section());
+    return page(
+        Target.EQUIPMENT, desk.say("Equipment"), here, at -> new EquipmentSections(at).section());
   }
 
   private Page safety() {
     Set<Target> here = targets(Kind.CAUTION, kb.cautions().keySet()).collect(Collectors.toSet());
-    return page(Target.SAFETY, "Safety", here, at -> new SafetySections(at).section());
+    return page(Target.SAFETY, desk.say("Safety"), here, at -> new SafetySections(at).section());
   }
 
   private Page index() {
-    return page(Target.INDEX, "A to Z", Set.of(), at -> new IndexSections(at).section());
+    return page(Target.INDEX, desk.say("A to Z"), Set.of(), at -> new IndexSections(at).section());
   }
 
   private Page search() {
-    return page(Target.SEARCH, "Search", Set.of(), at -> new SearchSections(at).section());
+    return page(
+        Target.SEARCH, desk.say("Search"), Set.of(), at -> new SearchSections(at).section());
   }
 
   private Page parts() {
     Set<Target> here = targets(Kind.PART, kb.parts().keySet()).collect(Collectors.toSet());
-    return page(Target.PARTS, "Parts", here, at -> new PartsSections(at).section());
+    return page(Target.PARTS, desk.say("Parts"), here, at -> new PartsSections(at).section());
   }
 
   private Page stickers(String base) {
     return page(
         Target.STICKERS,
-        "Labels for the nameplate",
+        desk.say("Labels for the nameplate"),
         Set.of(),
         at -> new StickersSections(at, base).section());
   }
@@ -128,14 +130,17 @@ public final class SitePages {
   private Page findings() {
     return page(
         Target.FINDINGS,
-        "Findings",
+        desk.say("Findings"),
         Set.of(),
         at -> new FindingsSections(at).of(edition.findings()));
   }
 
   private Page changes(Since since) {
     return page(
-        Target.CHANGES, "What changed", Set.of(), at -> new ChangesSections(at, since).section());
+        Target.CHANGES,
+        desk.say("What changed"),
+        Set.of(),
+        at -> new ChangesSections(at, since).section());
   }
 
   private Page symptom(Symptom symptom) {
@@ -144,7 +149,7 @@ public final class SitePages {
                 targets(Kind.READING, desk.uses().readingsOf(symptom.id())),
                 targets(Kind.FAULT, desk.uses().faultsOf(symptom.id())))
             .collect(Collectors.toSet());
-    ChartFigures charts = new ChartFigures(edition.charts());
+    ChartFigures charts = new ChartFigures(edition.charts(), desk.words().say());
     return page(
         new Target(Kind.SYMPTOM, symptom.id()),
         symptom.title(),
@@ -172,21 +177,21 @@ public final class SitePages {
         Frames.of(kb.handbook(), edition.draft()),
         addresses.file(SitePaths.STYLE),
         shown.scripts().stream().map(addresses::file).toList(),
-        new Link("Start", addresses.href(Target.START)),
-        new Link("Safety", addresses.href(Target.SAFETY)),
+        new Link(desk.say("Start"), addresses.href(Target.START)),
+        new Link(desk.say("Safety"), addresses.href(Target.SAFETY)),
         navigation(addresses),
         shown);
   }
 
   private List<Link> navigation(Addresses addresses) {
     List<Link> ways = new ArrayList<>();
-    ways.add(new Link("Complaints", addresses.href(Target.START)));
-    ways.add(new Link("Equipment", addresses.href(Target.EQUIPMENT)));
-    ways.add(new Link("Safety", addresses.href(Target.SAFETY)));
-    ways.add(new Link("Search", addresses.href(Target.SEARCH)));
-    ways.add(new Link("A to Z", addresses.href(Target.INDEX)));
+    ways.add(new Link(desk.say("Complaints"), addresses.href(Target.START)));
+    ways.add(new Link(desk.say("Equipment"), addresses.href(Target.EQUIPMENT)));
+    ways.add(new Link(desk.say("Safety"), addresses.href(Target.SAFETY)));
+    ways.add(new Link(desk.say("Search"), addresses.href(Target.SEARCH)));
+    ways.add(new Link(desk.say("A to Z"), addresses.href(Target.INDEX)));
     if (edition.draft()) {
-      ways.add(new Link("Findings", addresses.href(Target.FINDINGS)));
+      ways.add(new Link(desk.say("Findings"), addresses.href(Target.FINDINGS)));
     }
     return ways;
   }

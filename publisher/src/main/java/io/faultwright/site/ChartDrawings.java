@@ -11,6 +11,7 @@ import io.faultwright.page.ChartSheet;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Target;
 import io.faultwright.render.svg.ChartSvg;
+import io.faultwright.words.Words;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +50,10 @@ public final class ChartDrawings {
         .map(
             page ->
                 new ChartSheet(
-                    ChartSvg.standalone(page), chart.scope(), page.number(), page.count()));
+                    ChartSvg.standalone(page, Words.of(kb.handbook().language())),
+                    chart.scope(),
+                    page.number(),
+                    page.count()));
   }
 
   /** Where the symptom's page will stand online, if the handbook says where it will stand. */
