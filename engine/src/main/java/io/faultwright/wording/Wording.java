@@ -12,6 +12,7 @@ import io.faultwright.model.Effort;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Model;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
@@ -283,6 +284,11 @@ public final class Wording {
       return say.say("work {0} instead", symptom(referral.symptom()));
     }
     return say.say("ask {0}", escalation(answer.name()));
+  }
+
+  /** A label of the nameplate; that of the refrigerant is a word of the tool. */
+  public String label(String label) {
+    return label.equals(Model.REFRIGERANT) ? say.say("refrigerant") : label;
   }
 
   /** Whom to ask. */

@@ -22,6 +22,7 @@ public final class Words {
 
   private static final Map<String, Words> KNOWN = new ConcurrentHashMap<>();
   private static final Pattern SLOT = Pattern.compile("\\{(\\d)}");
+  private static final Pattern CALL = Pattern.compile("say\\(\"([^\"]+)\"");
   private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
   private final String language;
@@ -48,9 +49,20 @@ public final class Words {
                 Matcher.quoteReplacement(String.valueOf(parts[Integer.parseInt(slot.group(1))])));
   }
 
-  /** Those of some texts that this language has, by the English text. */
+  /** Every word that differs from English, by the English text. */
   public SortedMap<String, String> all() {
     return new TreeMap<>(words);
+  }
+
+  /** Those for which a script calls {@code say} with the English text. */
+  public SortedMap<String, String> calledFor(String script) {
+    SortedMap<String, String> called = new TreeMap<>();
+    CALL.matcher(script)
+        .results()
+        .map(call -> call.group(1))
+        .filter(words::containsKey)
+        .forEach(english -> called.put(english, words.get(english)));
+    return called;
   }
 
   /** What parts the whole from the fraction of a number. */

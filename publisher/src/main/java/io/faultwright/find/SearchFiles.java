@@ -2,13 +2,14 @@ package io.faultwright.find;
 
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.Link;
+import io.faultwright.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.SortedMap;
-import java.util.SortedSet;
+import java.util.stream.Collectors;
 
 /** The two files behind the page for searching. */
 public final class SearchFiles {
@@ -26,13 +27,21 @@ public final class SearchFiles {
   /**
    * The index of a handbook, as a call that hands it to the script.
    *
-   * @param synonyms what people say, with the ids of the things they mean
    * @param refrigerants pages of refrigerants
    */
-  public static String index(
-      KnowledgeBase kb,
-      SortedMap<String, SortedSet<String>> synonyms,
-      Collection<Link> refrigerants) {
-    return new IndexScript(SearchIndex.of(kb, synonyms, refrigerants)).text();
+  public static String index(KnowledgeBase kb, Collection<Link> refrigerants) {
+    return words(Words.of(kb.handbook().language()).calledFor(script()))
+        + new IndexScript(SearchIndex.of(kb, refrigerants)).text();
+  }
+
+  /** What the script says in the language of the handbook; nothing in English. */
+  private static String words(SortedMap<String, String> words) {
+    return words.isEmpty()
+        ? ""
+        : words.entrySet().stream()
+            .map(word -> Json.text(word.getKey()) + ":" + Json.text(word.getValue()))
+            .collect(
+                Collectors.joining(
+                    ",\n", "(window.faultwright = window.faultwright || {}).words = {\n", "};\n"));
   }
 }
