@@ -3,6 +3,7 @@ package io.faultwright.translation;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Model;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
@@ -18,6 +19,7 @@ record NameplateLabels(Map<String, String> labels) {
     for (Model model : knowledge.equipment().models().values()) {
       model.data().keySet().forEach(label -> firsts.putIfAbsent(label, model));
     }
+    offerRefrigerant(knowledge, reword);
     firsts.remove(Model.REFRIGERANT);
     Set<String> taken = new HashSet<>(firsts.keySet());
     taken.add(Model.REFRIGERANT);
@@ -28,6 +30,14 @@ record NameplateLabels(Map<String, String> labels) {
           labels.put(label, taken.add(other) ? other : label);
         });
     return new NameplateLabels(labels);
+  }
+
+  /** A word of the tool, which may be translated otherwise. */
+  private static void offerRefrigerant(KnowledgeBase knowledge, Reword reword) {
+    List<String> keys = List.of(Model.REFRIGERANT);
+    ShownText text =
+        new ShownText(Model.REFRIGERANT, knowledge.handbook().place(), keys, false);
+    reword.rewording().reword(text);
   }
 
   String reworded(String label) {

@@ -288,7 +288,8 @@ public final class Wording {
 
   /** A label of the nameplate; that of the refrigerant is a word of the tool. */
   public String label(String label) {
-    return label.equals(Model.REFRIGERANT) ? say.say("refrigerant") : label;
+    String said = label.equals(Model.REFRIGERANT) ? kb.said(label) : label;
+    return said.equals(Model.REFRIGERANT) ? say.say("refrigerant") : said;
   }
 
   /** Whom to ask. */
