@@ -137,7 +137,8 @@ public final class SitePublisher {
 
   private static void writeSearch(Sink sink, KnowledgeBase kb, SitePages site) throws IOException {
     sink.write(SitePaths.SEARCH_SCRIPT, utf8(SearchFiles.script()));
-    sink.write(SitePaths.SEARCH_INDEX, utf8(SearchFiles.index(kb, site.refrigerants())));
+    sink.write(
+        SitePaths.SEARCH_INDEX, utf8(SearchFiles.index(kb, site.refrigerants(), new TreeMap<>())));
   }
 
   private static void writeDiagnosis(
