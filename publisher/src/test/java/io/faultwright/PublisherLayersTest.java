@@ -59,6 +59,7 @@ class PublisherLayersTest {
               Map.entry("render.html", List.of("font", "layout", "page", "prose")),
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("output", List.of()),
+              Map.entry("piece", List.of("source", "quantity")),
               Map.entry(
                   "site",
                   with(
@@ -73,6 +74,7 @@ class PublisherLayersTest {
                       "render.svg",
                       "render.html",
                       "render.pdf",
+                      "piece",
                       "output"))));
 
   private static List<String> with(List<String> some, String... more) {

@@ -42,7 +42,7 @@ public record Handbook(
     translatedTo = List.copyOf(translatedTo);
   }
 
-  /** The same title page in another language. */
+  /** The same title page in another language, which stands in a folder of its own. */
   Handbook in(String other) {
     return new Handbook(
         place,
@@ -51,6 +51,25 @@ public record Handbook(
         revision,
         date,
         other,
+        disclaimer,
+        hotline,
+        base.map(root -> root.replaceFirst("/+$", "") + "/" + other),
+        start,
+        notes,
+        units,
+        weights,
+        translatedTo);
+  }
+
+  /** The same, of no revision. */
+  Handbook undated() {
+    return new Handbook(
+        place,
+        title,
+        maker,
+        "",
+        "",
+        language,
         disclaimer,
         hotline,
         base,

@@ -3,7 +3,6 @@ package io.faultwright.translation;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Model;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
@@ -34,9 +33,7 @@ record NameplateLabels(Map<String, String> labels) {
 
   /** A word of the tool, which may be translated otherwise. */
   private static void offerRefrigerant(KnowledgeBase knowledge, Reword reword) {
-    List<String> keys = List.of(Model.REFRIGERANT);
-    ShownText text =
-        new ShownText(Model.REFRIGERANT, knowledge.handbook().place(), keys, false);
+    ShownText text = ShownText.name(Model.REFRIGERANT, knowledge.handbook().place(), false);
     reword.rewording().reword(text);
   }
 

@@ -42,9 +42,7 @@ record SymptomTexts(Reword reword) {
 
   /** The hotline is a word of the tool. */
   private void target(String to, Place place) {
-    ShownText text = ShownText.of(to, place);
-    boolean known = to.equals("hotline");
-    reword.rewording().reword(known ? new ShownText(to, place, text.keys(), false) : text);
+    reword.rewording().reword(ShownText.name(to, place, !to.equals("hotline")));
   }
 
   private Never never(Never old) {

@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -17,20 +18,48 @@ public final class SitePages {
   private final KnowledgeBase kb;
   private final Edition edition;
   private final Desk desk;
+  private final Tongue tongue;
+  private final List<Tongue> all;
 
+  /** The pages in the only language there is. */
   public SitePages(KnowledgeBase kb, Edition edition) {
+    this(kb, edition, Tongue.own(kb.handbook().language()), List.of());
+  }
+
+  /**
+   * The pages in one of several languages.
+   *
+   * @param kb in that language
+   * @param all the languages
+   */
+  public SitePages(KnowledgeBase kb, Edition edition, Tongue tongue, List<Tongue> all) {
+    this.tongue = tongue;
+    this.all = List.copyOf(all);
     this.kb = kb;
     this.edition = edition;
-    this.desk = Desk.of(kb, new SiteAddresses("", Set.of()));
+    this.desk = Desk.of(kb, new SiteAddresses(tongue.folder(), "", Set.of()));
   }
+
+  /**
+   * A page to be written.
+   *
+   * @param path its file
+   * @param page writes it; may run on any thread
+   */
+  public record Plan(String path, Supplier<Page> page) {}
 
   /** The pages, in a fixed order. */
   public List<Page> all() {
+    return plans().stream().map(plan -> plan.page().get()).toList();
+  }
+
+  /** The pages to be written, in a fixed order. */
+  public List<Plan> plans() {
     return Stream.of(
             Stream.of(start(), equipment(), safety(), index(), search(), diagnosis()),
-            kb.parts().isEmpty() ? Stream.<Page>empty() : Stream.of(parts()),
+            kb.parts().isEmpty() ? Stream.<Plan>empty() : Stream.of(parts()),
             kb.handbook().base().stream().map(this::stickers),
-            edition.draft() ? Stream.of(findings()) : Stream.<Page>empty(),
+            edition.draft() ? Stream.of(findings()) : Stream.<Plan>empty(),
             edition.since().stream().map(this::changes),
             kb.symptoms().values().stream().map(this::symptom),
             kb.faults().values().stream()
@@ -80,7 +109,7 @@ public final class SitePages {
     return kb.guides().values().stream().flatMap(guides::problems).sorted().toList();
   }
 
-  private Page start() {
+  private Plan start() {
     return page(
         Target.START,
         kb.handbook().title(),
@@ -88,7 +117,7 @@ public final class SitePages {
         at -> new StartSections(at, edition).section());
   }
 
-  private Page equipment() {
+  private Plan equipment() {
     Set<Target> here =
         Stream.of(
                 targets(Kind.FAMILY, kb.equipment().families().keySet()),
@@ -100,21 +129,21 @@ public final class SitePages {
         Target.EQUIPMENT, desk.say("Equipment"), here, at -> new EquipmentSections(at).section());
   }
 
-  private Page safety() {
+  private Plan safety() {
     Set<Target> here = targets(Kind.CAUTION, kb.cautions().keySet()).collect(Collectors.toSet());
     return page(Target.SAFETY, desk.say("Safety"), here, at -> new SafetySections(at).section());
   }
 
-  private Page index() {
+  private Plan index() {
     return page(Target.INDEX, desk.say("A to Z"), Set.of(), at -> new IndexSections(at).section());
   }
 
-  private Page search() {
+  private Plan search() {
     return page(
         Target.SEARCH, desk.say("Search"), Set.of(), at -> new SearchSections(at).section());
   }
 
-  private Page diagnosis() {
+  private Plan diagnosis() {
     return page(
         Target.DIAGNOSIS,
         desk.say("Guided diagnosis"),
@@ -124,12 +153,12 @@ public final class SitePages {
                 new Link(desk.say("List of complaints"), at.links().page(Target.START))));
   }
 
-  private Page parts() {
+  private Plan parts() {
     Set<Target> here = targets(Kind.PART, kb.parts().keySet()).collect(Collectors.toSet());
     return page(Target.PARTS, desk.say("Parts"), here, at -> new PartsSections(at).section());
   }
 
-  private Page stickers(String base) {
+  private Plan stickers(String base) {
     return page(
         Target.STICKERS,
         desk.say("Labels for the nameplate"),
@@ -137,7 +166,7 @@ public final class SitePages {
         at -> new StickersSections(at, base).section());
   }
 
-  private Page findings() {
+  private Plan findings() {
     return page(
         Target.FINDINGS,
         desk.say("Findings"),
@@ -145,7 +174,7 @@ public final class SitePages {
         at -> new FindingsSections(at).of(edition.findings()));
   }
 
-  private Page changes(Since since) {
+  private Plan changes(Since since) {
     return page(
         Target.CHANGES,
         desk.say("What changed"),
@@ -153,7 +182,7 @@ public final class SitePages {
         at -> new ChangesSections(at, since).section());
   }
 
-  private Page symptom(Symptom symptom) {
+  private Plan symptom(Symptom symptom) {
     Set<Target> here =
         Stream.concat(
                 targets(Kind.READING, desk.uses().readingsOf(symptom.id())),
@@ -172,24 +201,29 @@ public final class SitePages {
     return ids.stream().map(id -> new Target(kind, id));
   }
 
-  private Page page(Kind kind, String id, String title, Function<Desk, Content> content) {
+  private Plan page(Kind kind, String id, String title, Function<Desk, Content> content) {
     return page(new Target(kind, id), title, Set.of(), content);
   }
 
-  private Page page(
+  private Plan page(
       Target target, String title, Set<Target> here, Function<Desk, Content> content) {
     String path = SitePaths.file(target);
-    Addresses addresses = new SiteAddresses(path, here);
+    return new Plan(path, () -> page(path, title, here, content));
+  }
+
+  private Page page(String path, String title, Set<Target> here, Function<Desk, Content> content) {
+    SiteAddresses addresses = new SiteAddresses(tongue.folder(), path, here);
     Content shown = content.apply(desk.at(addresses));
     return new Page(
         path,
         title,
         Frames.of(kb.handbook(), edition.draft()),
-        addresses.file(SitePaths.STYLE),
+        addresses.shared(SitePaths.STYLE),
         shown.scripts().stream().map(addresses::file).toList(),
         new Link(desk.say("Start"), addresses.href(Target.START)),
         new Link(desk.say("Safety"), addresses.href(Target.SAFETY)),
         navigation(addresses),
+        Tongue.switches(tongue, all, path),
         shown);
   }
 

@@ -1,61 +1,88 @@
 package io.faultwright.site;
 
+import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.flow.ChartBuilder;
-import io.faultwright.flow.Imprint;
 import io.faultwright.flow.ScopedChart;
-import io.faultwright.guided.GuidedFiles;
-import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.Paper;
+import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
-import io.faultwright.page.ChartSheet;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Target;
-import io.faultwright.render.svg.ChartSvg;
-import io.faultwright.words.Words;
+import io.faultwright.piece.Fingerprints;
+import io.faultwright.piece.Made;
+import io.faultwright.piece.Piece;
+import io.faultwright.piece.Workshop;
+import java.io.IOException;
 import java.net.URI;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** Draws the charts of every symptom as standalone SVG files. */
 public final class ChartDrawings {
+  private final List<Sheets> languages;
   private final KnowledgeBase kb;
-  private final ChartLayout layout;
+  private final Excerpts excerpts;
+  private final Paper paper;
+  private final Fingerprints fingerprints = Fingerprints.withoutPlaces();
 
   /**
    * @param draft whether every chart is marked as a draft
    */
   public ChartDrawings(KnowledgeBase kb, boolean draft, Paper paper) {
+    Languages all = new Languages(kb);
     this.kb = kb;
-    this.layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
+    this.paper = paper;
+    this.excerpts = new Excerpts(kb);
+    this.languages =
+        all.all().stream().map(tongue -> new Sheets(all.in(tongue), tongue, draft, paper)).toList();
   }
 
-  /** The charts of each symptom, by its id. */
-  public SortedMap<String, Drawn> all() {
-    SortedMap<String, Drawn> charts = new TreeMap<>();
-    kb.symptoms().forEach((id, symptom) -> charts.put(id, of(symptom)));
+  /**
+   * The charts of each symptom, by its id, by the tag of the language.
+   *
+   * @param workshop draws them, as far as they were not drawn before
+   */
+  public SortedMap<String, SortedMap<String, Drawn>> all(Workshop workshop) throws IOException {
+    List<Piece> pieces = kb.symptoms().values().parallelStream().map(this::piece).toList();
+    SortedMap<String, SortedMap<String, Drawn>> charts = new TreeMap<>();
+    languages.forEach(one -> charts.put(one.tongue().tag(), new TreeMap<>()));
+    Iterator<Made> made = workshop.make(pieces).iterator();
+    for (String id : kb.symptoms().keySet()) {
+      Made files = made.next();
+      languages.forEach(
+          one ->
+              charts
+                  .get(one.tongue().tag())
+                  .put(id, ChartFiles.drawn(one.tongue().folder(), id, files)));
+    }
     return charts;
   }
 
-  private Drawn of(Symptom symptom) {
-    List<ScopedChart> charts = ChartBuilder.charts(kb, symptom);
-    return new Drawn(
-        charts.stream().flatMap(chart -> sheets(symptom, chart)).toList(),
-        new GuidedFiles(kb).symptom(symptom, charts));
+  /** The order of the checks is worked out once for all languages. */
+  private Piece piece(Symptom symptom) {
+    List<Sheets.OfSymptom> all = languages.stream().map(one -> one.of(symptom)).toList();
+    List<Object> inputs = all.stream().map(Sheets.OfSymptom::inputs).toList();
+    return new Piece(
+        "charts of " + symptom.id(),
+        Optional.of(fingerprints.of(symptom.id(), inputs, paper)),
+        () -> made(symptom, all));
   }
 
-  private Stream<ChartSheet> sheets(Symptom symptom, ScopedChart chart) {
-    return layout.pages(chart.chart(), address(kb, symptom)).stream()
-        .map(
-            page ->
-                new ChartSheet(
-                    ChartSvg.standalone(page, Words.of(kb.handbook().language())),
-                    chart.scope(),
-                    page.number(),
-                    page.count()));
+  private Made made(Symptom symptom, List<Sheets.OfSymptom> all) {
+    KnowledgeBase excerpt = excerpts.forDrawing(symptom);
+    List<List<ScopedChart>> charts =
+        ChartBuilder.charts(
+            SymptomSpace.of(excerpt, symptom),
+            all.stream().map(Sheets.OfSymptom::excerpt).toList());
+    ChartFiles files = new ChartFiles(symptom.id());
+    for (int i = 0; i < all.size(); i++) {
+      files.add(languages.get(i).tongue().folder(), all.get(i).drawn(charts.get(i)));
+    }
+    return files.made();
   }
 
   /** Where the symptom's page will stand online, if the handbook says where it will stand. */

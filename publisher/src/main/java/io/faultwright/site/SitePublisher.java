@@ -2,48 +2,79 @@ package io.faultwright.site;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
-import io.faultwright.find.SearchFiles;
-import io.faultwright.font.Fonts;
-import io.faultwright.font.Fonts.WebFont;
-import io.faultwright.guided.GuidedFiles;
-import io.faultwright.guided.GuidedScript;
-import io.faultwright.layout.ChartPage;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
-import io.faultwright.page.Book;
-import io.faultwright.page.BookPages;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
-import io.faultwright.page.Page;
-import io.faultwright.page.SitePages;
-import io.faultwright.page.SitePaths;
-import io.faultwright.render.html.BookHtml;
-import io.faultwright.render.html.SiteHtml;
-import io.faultwright.render.html.SiteStyle;
-import io.faultwright.render.pdf.ChartPdf;
-import io.faultwright.render.pdf.PdfBook;
-import io.faultwright.render.pdf.PdfPrinter;
+import io.faultwright.page.Tongue;
+import io.faultwright.piece.Ledger;
+import io.faultwright.piece.Piece;
+import io.faultwright.piece.Workshop;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Publishes a handbook into a folder, whole or not at all. */
 public final class SitePublisher {
+  private final Workshop workshop;
+
+  /** A publisher that makes everything anew. */
+  public SitePublisher() {
+    this(new Workshop(Ledger.empty()));
+  }
+
   /**
-   * Publishes.
+   * A publisher.
    *
-   * @param drawn the charts of each symptom, by its id
+   * @param workshop makes the files, as far as they were not made before
+   */
+  public SitePublisher(Workshop workshop) {
+    this.workshop = workshop;
+  }
+
+  /**
+   * Publishes, in all languages of the handbook.
+   *
+   * @param drawn the charts of each symptom, by its id, by the tag of the language
    * @param to the folder; it is replaced
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
-  public Summary publish(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path to)
+  public Summary publish(
+      KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
+    Languages languages = new Languages(kb);
+    List<SitePieces> sites =
+        languages.all().stream()
+            .map(tongue -> pieces(languages, drawn.get(tongue.tag()), options, tongue))
+            .toList();
+    List<Problem> problems = sites.get(0).problems();
+    if (!problems.isEmpty() && !options.draft()) {
+      throw new Unreadable(problems);
+    }
+    List<Piece> pieces = sites.stream().flatMap(site -> site.all().stream()).toList();
+    new AtomicFolder(to).publish(sink -> fill(sink, pieces));
+    List<List<String>> books =
+        sites.stream().flatMap(site -> workshop.notes(site.bookName()).stream()).toList();
+    return new Summary(
+        sites.stream().mapToInt(SitePieces::pageCount).sum(),
+        drawn.values().stream().flatMap(all -> all.values().stream()).mapToInt(this::pages).sum(),
+        books.stream().mapToInt(notes -> Integer.parseInt(notes.get(0))).sum(),
+        books.stream().map(notes -> notes.get(1)).distinct().collect(Collectors.joining()),
+        problems);
+  }
+
+  private int pages(Drawn drawn) {
+    return drawn.sheets().size();
+  }
+
+  private static SitePieces pieces(
+      Languages languages, SortedMap<String, Drawn> drawn, Options options, Tongue tongue) {
     SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
     drawn.forEach((id, one) -> charts.put(id, one.sheets()));
     Edition edition =
@@ -53,117 +84,21 @@ public final class SitePublisher {
             options.pictures(),
             options.draft(),
             options.pdf(),
-            options.since());
-    SitePages site = new SitePages(kb, edition);
-    List<Problem> problems = site.problems();
-    if (!problems.isEmpty() && !options.draft()) {
-      throw new Unreadable(problems);
-    }
-    List<Page> pages = site.all();
-    Optional<PdfBook> book =
-        options.pdf() ? Optional.of(book(kb, edition, options)) : Optional.empty();
-    SortedMap<String, byte[]> cards = options.pdf() ? cards(kb, options) : new TreeMap<>();
-    new AtomicFolder(to)
-        .publish(
-            sink -> {
-              fill(sink, pages, book, edition, options);
-              writeCards(sink, cards);
-              writeSearch(sink, kb, site);
-              writeDiagnosis(sink, kb, drawn, options.draft());
-            });
-    return new Summary(
-        pages.size(),
-        count(charts),
-        book.map(PdfBook::pages).orElse(0),
-        book.map(PdfBook::undrawn).orElse(""),
-        problems);
+            options.since().map(since -> Languages.in(since, tongue)));
+    return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, languages.all());
   }
 
-  private static PdfBook book(KnowledgeBase kb, Edition edition, Options options)
-      throws IOException {
-    Book book = new BookPages(kb, edition, options.paper()).book();
-    return new PdfPrinter().print(new BookHtml().print(book, options.paper()), book.date());
-  }
-
-  /** The pocket card of each symptom, four to a sheet. */
-  private static SortedMap<String, byte[]> cards(KnowledgeBase kb, Options options)
-      throws IOException {
-    SortedMap<String, byte[]> cards = new TreeMap<>();
-    for (String symptom : Edition.withCards(kb)) {
-      ChartPage card =
-          new SingleChart(symptom, Optional.empty(), Optional.empty())
-              .card(kb, options.draft(), options.paper(), true);
-      ChartPdf pdf = new ChartPdf(card.title(), kb.handbook().language(), kb.handbook().date());
-      cards.put(symptom, pdf.write(List.of(card)).bytes());
-    }
-    return cards;
-  }
-
-  private static void writeCards(Sink sink, SortedMap<String, byte[]> cards) throws IOException {
-    for (Map.Entry<String, byte[]> card : cards.entrySet()) {
-      sink.write(SitePaths.card(card.getKey()), card.getValue());
+  private void fill(Sink sink, List<Piece> pieces) throws IOException {
+    workshop.make(pieces, made -> write(sink, made.files()));
+    Optional<byte[]> ledger = workshop.ledger();
+    if (ledger.isPresent()) {
+      sink.write(Ledger.NAME, ledger.get());
     }
   }
 
-  private static int count(SortedMap<String, List<ChartSheet>> charts) {
-    return charts.values().stream().mapToInt(List::size).sum();
-  }
-
-  private static void fill(
-      Sink sink, List<Page> pages, Optional<PdfBook> book, Edition edition, Options options)
-      throws IOException {
-    SiteHtml html = new SiteHtml();
-    for (Page page : pages) {
-      sink.write(page.path(), utf8(html.print(page)));
+  private static void write(Sink sink, SortedMap<String, byte[]> files) throws IOException {
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      sink.write(file.getKey(), file.getValue());
     }
-    for (Map.Entry<String, List<ChartSheet>> symptom : edition.charts().entrySet()) {
-      writeCharts(sink, symptom.getKey(), symptom.getValue());
-    }
-    for (Map.Entry<String, byte[]> picture : options.pictures().entrySet()) {
-      sink.write(SitePaths.picture(picture.getKey()), picture.getValue());
-    }
-    if (book.isPresent()) {
-      sink.write(SitePaths.BOOK, book.get().bytes());
-    }
-    writeStyle(sink);
-  }
-
-  private static void writeCharts(Sink sink, String symptom, List<ChartSheet> drawings)
-      throws IOException {
-    for (int i = 0; i < drawings.size(); i++) {
-      sink.write(SitePaths.chart(symptom, i + 1), utf8(drawings.get(i).svg()));
-    }
-  }
-
-  private static void writeSearch(Sink sink, KnowledgeBase kb, SitePages site) throws IOException {
-    sink.write(SitePaths.SEARCH_SCRIPT, utf8(SearchFiles.script()));
-    sink.write(
-        SitePaths.SEARCH_INDEX, utf8(SearchFiles.index(kb, site.refrigerants(), new TreeMap<>())));
-  }
-
-  private static void writeDiagnosis(
-      Sink sink, KnowledgeBase kb, SortedMap<String, Drawn> drawn, boolean draft)
-      throws IOException {
-    GuidedFiles guided = new GuidedFiles(kb);
-    sink.write(SitePaths.DIAGNOSIS_SCRIPT, utf8(GuidedScript.text()));
-    sink.write(SitePaths.DIAGNOSIS_HANDBOOK, guided.handbook(draft));
-    for (Map.Entry<String, Drawn> symptom : drawn.entrySet()) {
-      sink.write(SitePaths.diagnosis(symptom.getKey()), symptom.getValue().diagnosis());
-    }
-    for (Map.Entry<String, byte[]> curve : guided.curves().entrySet()) {
-      sink.write(curve.getKey(), curve.getValue());
-    }
-  }
-
-  private static void writeStyle(Sink sink) throws IOException {
-    sink.write(SitePaths.STYLE, utf8(SiteStyle.css(SitePaths.FONTS)));
-    for (WebFont font : Fonts.web()) {
-      sink.write(SitePaths.FONTS + font.name(), font.bytes());
-    }
-    sink.write(SitePaths.FONTS + "OFL.txt", Fonts.licence());
-  }
-
-  private static byte[] utf8(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
   }
 }
