@@ -27,7 +27,9 @@ final class Printer {
   Printer(
       double size, Paper paper, Imprint imprint, Node.Start start, Optional<OnlinePage> online) {
     this.compositors =
-        Stream.of(true, false).map(broad -> new Compositor(new Typography(size, broad))).toList();
+        Stream.of(true, false)
+            .map(broad -> new Compositor(new Typography(size, broad, imprint.say())))
+            .toList();
     this.paper = paper;
     this.imprint = imprint;
     this.start = start;

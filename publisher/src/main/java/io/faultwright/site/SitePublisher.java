@@ -7,8 +7,7 @@ import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
-import io.faultwright.page.SitePages;
-import io.faultwright.page.SitePaths;
+import io.faultwright.page.Tongue;
 import io.faultwright.piece.Ledger;
 import io.faultwright.piece.Piece;
 import io.faultwright.piece.Workshop;
@@ -19,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Publishes a handbook into a folder, whole or not at all. */
 public final class SitePublisher {
@@ -39,14 +39,42 @@ public final class SitePublisher {
   }
 
   /**
-   * Publishes.
+   * Publishes, in all languages of the handbook.
    *
-   * @param drawn the charts of each symptom, by its id
+   * @param drawn the charts of each symptom, by its id, by the tag of the language
    * @param to the folder; it is replaced
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
-  public Summary publish(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path to)
+  public Summary publish(
+      KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
+    Languages languages = new Languages(kb);
+    List<SitePieces> sites =
+        languages.all().stream()
+            .map(tongue -> pieces(languages, drawn.get(tongue.tag()), options, tongue))
+            .toList();
+    List<Problem> problems = sites.get(0).problems();
+    if (!problems.isEmpty() && !options.draft()) {
+      throw new Unreadable(problems);
+    }
+    List<Piece> pieces = sites.stream().flatMap(site -> site.all().stream()).toList();
+    new AtomicFolder(to).publish(sink -> fill(sink, pieces));
+    List<List<String>> books =
+        sites.stream().flatMap(site -> workshop.notes(site.bookName()).stream()).toList();
+    return new Summary(
+        sites.stream().mapToInt(SitePieces::pageCount).sum(),
+        drawn.values().stream().flatMap(all -> all.values().stream()).mapToInt(this::pages).sum(),
+        books.stream().mapToInt(notes -> Integer.parseInt(notes.get(0))).sum(),
+        books.stream().map(notes -> notes.get(1)).distinct().collect(Collectors.joining()),
+        problems);
+  }
+
+  private int pages(Drawn drawn) {
+    return drawn.sheets().size();
+  }
+
+  private static SitePieces pieces(
+      Languages languages, SortedMap<String, Drawn> drawn, Options options, Tongue tongue) {
     SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
     drawn.forEach((id, one) -> charts.put(id, one.sheets()));
     Edition edition =
@@ -56,21 +84,8 @@ public final class SitePublisher {
             options.pictures(),
             options.draft(),
             options.pdf(),
-            options.since());
-    SitePages site = new SitePages(kb, edition);
-    List<Problem> problems = site.problems();
-    if (!problems.isEmpty() && !options.draft()) {
-      throw new Unreadable(problems);
-    }
-    List<Piece> pieces = new SitePieces(kb, edition, drawn, options).all();
-    new AtomicFolder(to).publish(sink -> fill(sink, pieces));
-    Optional<List<String>> book = workshop.notes(SitePaths.BOOK);
-    return new Summary(
-        site.plans().size(),
-        charts.values().stream().mapToInt(List::size).sum(),
-        book.map(notes -> Integer.parseInt(notes.get(0))).orElse(0),
-        book.map(notes -> notes.get(1)).orElse(""),
-        problems);
+            options.since().map(since -> Languages.in(since, tongue)));
+    return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, languages.all());
   }
 
   private void fill(Sink sink, List<Piece> pieces) throws IOException {

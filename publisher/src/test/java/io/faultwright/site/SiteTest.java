@@ -51,6 +51,7 @@ class SiteTest {
     assertEquals(
         List.of(
             "a-z.html",
+            "diagnose.html",
             "equipment.html",
             "fault/fan-stuck.html",
             "fault/valve-not-powered.html",
@@ -166,7 +167,10 @@ class SiteTest {
     for (String path : site.pages().toList()) {
       Document page = site.document(path);
       int scripts = page.getElementsByTagName("script").getLength();
-      assertEquals(Map.of("index.html", 1, "search.html", 2).getOrDefault(path, 0), scripts, path);
+      assertEquals(
+          Map.of("index.html", 1, "search.html", 2, "diagnose.html", 1).getOrDefault(path, 0),
+          scripts,
+          path);
       assertEquals(scripts > 0, site.text(path).contains("script-src"), path);
       assertEquals(0, page.getElementsByTagName("style").getLength(), path);
       assertTrue(Elements.values(page, "style").findAny().isEmpty(), path);

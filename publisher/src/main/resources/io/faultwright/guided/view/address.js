@@ -10,10 +10,14 @@
 
   function read(fragment) {
     const state = empty();
-    fragment.replace(/^#/, "").split("&").filter(Boolean).forEach((part) => {
-      const at = part.indexOf("=");
-      if (at > 0) put(state, decode(part.slice(0, at)), decode(part.slice(at + 1)));
-    });
+    fragment
+      .replace(/^#/, "")
+      .split("&")
+      .filter(Boolean)
+      .forEach((part) => {
+        const at = part.indexOf("=");
+        if (at > 0) put(state, decode(part.slice(0, at)), decode(part.slice(at + 1)));
+      });
     return state;
   }
 
@@ -41,9 +45,11 @@
     const push = (key, value) => value && parts.push(encode(key) + "=" + encode(String(value)));
     push("model", state.facts.model);
     push("software", state.facts.software);
-    Object.keys(state.facts).sort().forEach((id) => {
-      if (id !== "model" && id !== "software") push("f." + id, state.facts[id]);
-    });
+    Object.keys(state.facts)
+      .sort()
+      .forEach((id) => {
+        if (id !== "model" && id !== "software") push("f." + id, state.facts[id]);
+      });
     push("symptom", state.symptom);
     state.readings.forEach((value, id) => push("r." + id, value));
     push("on", state.on);
@@ -53,4 +59,4 @@
   }
 
   fw.address = { read, write, empty, copy };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));
