@@ -32,6 +32,8 @@ class LayersTest {
     arrows("model", "source", "quantity");
     arrows("finding", "source", "model");
     arrows("wording", "source", "model", "quantity");
+    arrows("translation", "source", "model", "quantity");
+    arrows("analysis.translation", "source", "model", "finding", "translation");
     arrows("resolve", "source", "diagnostic", "syntax", "model", "quantity");
     arrows("compile", "model", "quantity");
     arrows("run", "model", "quantity", "compile");

@@ -21,6 +21,7 @@ import io.faultwright.analysis.referral.CircularReferralAnalysis;
 import io.faultwright.analysis.space.Deadline;
 import io.faultwright.analysis.space.OutOfTime;
 import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.analysis.translation.TranslationAnalysis;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Chart;
@@ -53,7 +54,8 @@ public final class Analyses {
           RecognitionAnalysis::findings,
           UnusedReadingAnalysis::findings,
           FaultAnalysis::findings,
-          CautionAnalysis::findings);
+          CautionAnalysis::findings,
+          TranslationAnalysis::findings);
 
   private Analyses() {}
 

@@ -22,6 +22,9 @@ public record Equipment(
     SortedMap<String, Model> models,
     Optional<Nameplate> nameplate,
     SortedMap<String, Refrigerant> refrigerants) {
+  /** Id of the one model and family of a knowledge base that does not write its equipment. */
+  public static final String IMPLICIT = "equipment";
+
   /** Names of the facts of a build that are not options. */
   public static final String FAMILY = "family";
 

@@ -41,4 +41,23 @@ public record Handbook(
     notes = List.copyOf(notes);
     translatedTo = List.copyOf(translatedTo);
   }
+
+  /** The same title page in another language. */
+  Handbook in(String other) {
+    return new Handbook(
+        place,
+        title,
+        maker,
+        revision,
+        date,
+        other,
+        disclaimer,
+        hotline,
+        base,
+        start,
+        notes,
+        units,
+        weights,
+        translatedTo);
+  }
 }

@@ -74,6 +74,33 @@ public record KnowledgeBase(
     return charts.values().stream().filter(chart -> chart.symptom().equals(symptom)).toList();
   }
 
+  /** A text of the rules as it is shown in the language of the handbook. */
+  public String said(String text) {
+    return wordbook
+        .catalogue(handbook.language())
+        .flatMap(catalogue -> catalogue.translation(text))
+        .orElse(text);
+  }
+
+  /** The same, whose texts are in another language now. */
+  public KnowledgeBase in(String language) {
+    return new KnowledgeBase(
+        handbook.in(language),
+        equipment,
+        readings,
+        limits,
+        faults,
+        symptoms,
+        nevers,
+        cases,
+        cautions,
+        parts,
+        guides,
+        setUps,
+        charts,
+        wordbook);
+  }
+
   /** The same with one of its symptoms replaced by another of the same id. */
   public KnowledgeBase with(Symptom symptom) {
     SortedMap<String, Symptom> others = new TreeMap<>(symptoms);

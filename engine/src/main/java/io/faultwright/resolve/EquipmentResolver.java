@@ -17,7 +17,6 @@ import java.util.TreeMap;
  * of one family {@code equipment}, without options and software.
  */
 final class EquipmentResolver {
-  private static final String IMPLICIT = "equipment";
 
   private final Context context;
 
@@ -38,22 +37,22 @@ final class EquipmentResolver {
             .handbook()
             .map(Definition::place)
             .orElse(new Place(FolderReader.MARKER, 1, 1, 1));
-    String title = Words.title(IMPLICIT);
-    Family family = new Family(IMPLICIT, place, title, "");
+    String title = Words.title(Equipment.IMPLICIT);
+    Family family = new Family(Equipment.IMPLICIT, place, title, "");
     Model model =
         new Model(
-            IMPLICIT,
+            Equipment.IMPLICIT,
             place,
             title,
-            IMPLICIT,
+            Equipment.IMPLICIT,
             new TreeMap<>(),
             List.of(),
             Optional.empty(),
             new TreeMap<>());
     return new Equipment(
-        sorted(IMPLICIT, family),
+        sorted(Equipment.IMPLICIT, family),
         new TreeMap<>(),
-        sorted(IMPLICIT, model),
+        sorted(Equipment.IMPLICIT, model),
         Optional.empty(),
         new TreeMap<>());
   }

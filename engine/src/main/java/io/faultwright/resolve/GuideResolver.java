@@ -2,17 +2,11 @@ package io.faultwright.resolve;
 
 import io.faultwright.model.Guide;
 import io.faultwright.syntax.Node.Scalar;
-import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads the pages below {@code guides/}. */
 final class GuideResolver {
-  private static final Pattern HEADING = Pattern.compile(" {0,3}#[ \\t]+(.*?)[ \\t]*(#+[ \\t]*)?");
-  private static final Pattern FENCE = Pattern.compile(" {0,3}(```|~~~).*");
-
   private final Context context;
 
   GuideResolver(Context context) {
@@ -27,20 +21,6 @@ final class GuideResolver {
 
   private static Guide resolve(Definition definition) {
     String markdown = definition.body() instanceof Scalar text ? text.text() : "";
-    String title = title(markdown.lines().toList(), definition.id());
-    return new Guide(definition.id(), definition.place(), title, markdown);
-  }
-
-  /** The first heading of the first level that stands outside a block of code. */
-  private static String title(List<String> lines, String id) {
-    boolean code = false;
-    for (String line : lines) {
-      code ^= FENCE.matcher(line).matches();
-      Matcher heading = HEADING.matcher(line);
-      if (!code && heading.matches() && !heading.group(1).isBlank()) {
-        return heading.group(1).strip();
-      }
-    }
-    return id;
+    return Guide.of(definition.id(), definition.place(), markdown);
   }
 }

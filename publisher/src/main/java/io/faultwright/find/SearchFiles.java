@@ -7,8 +7,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
-import java.util.SortedMap;
-import java.util.SortedSet;
 
 /** The two files behind the page for searching. */
 public final class SearchFiles {
@@ -26,13 +24,9 @@ public final class SearchFiles {
   /**
    * The index of a handbook, as a call that hands it to the script.
    *
-   * @param synonyms what people say, with the ids of the things they mean
    * @param refrigerants pages of refrigerants
    */
-  public static String index(
-      KnowledgeBase kb,
-      SortedMap<String, SortedSet<String>> synonyms,
-      Collection<Link> refrigerants) {
-    return new IndexScript(SearchIndex.of(kb, synonyms, refrigerants)).text();
+  public static String index(KnowledgeBase kb, Collection<Link> refrigerants) {
+    return new IndexScript(SearchIndex.of(kb, refrigerants)).text();
   }
 }

@@ -1,8 +1,8 @@
 package io.faultwright.find;
 
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Synonym;
 import io.faultwright.page.Link;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -34,16 +34,12 @@ record SearchIndex(
   /**
    * The index of a knowledge base.
    *
-   * @param synonyms what people say, with the ids of the things they mean
    * @param refrigerants pages of refrigerants
    */
-  static SearchIndex of(
-      KnowledgeBase kb,
-      SortedMap<String, SortedSet<String>> synonyms,
-      Collection<Link> refrigerants) {
+  static SearchIndex of(KnowledgeBase kb, Collection<Link> refrigerants) {
     List<Source> sources = new Sources(kb).all(refrigerants);
     List<Entry> entries = sources.stream().map(Source::entry).toList();
-    SortedMap<String, List<Integer>> meant = meant(synonyms, entries);
+    SortedMap<String, List<Integer>> meant = meant(kb.wordbook().synonyms(), entries);
     Postings postings = new Postings();
     IntStream.range(0, sources.size()).forEach(i -> postings.add(i, sources.get(i)));
     meant.forEach(
@@ -53,20 +49,16 @@ record SearchIndex(
   }
 
   private static SortedMap<String, List<Integer>> meant(
-      SortedMap<String, SortedSet<String>> synonyms, List<Entry> entries) {
+      SortedMap<String, Synonym> synonyms, List<Entry> entries) {
     SortedMap<String, List<Integer>> meant = new TreeMap<>();
-    synonyms.forEach(
-        (phrase, ids) -> {
-          List<Integer> numbers = new ArrayList<>();
-          for (int i = 0; i < entries.size(); i++) {
-            if (ids.contains(entries.get(i).id())) {
-              numbers.add(i);
-            }
-          }
-          if (!numbers.isEmpty()) {
-            meant.put(phrase, List.copyOf(numbers));
-          }
-        });
+    synonyms.forEach((text, synonym) -> meant.put(text, numbers(entries, synonym.ids())));
     return meant;
+  }
+
+  private static List<Integer> numbers(List<Entry> entries, SortedSet<String> ids) {
+    return IntStream.range(0, entries.size())
+        .filter(i -> ids.contains(entries.get(i).id()))
+        .boxed()
+        .toList();
   }
 }

@@ -4,6 +4,7 @@ import io.faultwright.flow.ScopedChart;
 import io.faultwright.model.Build;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
+import io.faultwright.page.SitePaths;
 import io.faultwright.quantity.Refrigerant;
 import java.util.List;
 import java.util.Objects;
@@ -12,25 +13,10 @@ import java.util.TreeMap;
 
 /** The files of data that the page for guided diagnosis loads as it needs them. */
 public final class GuidedFiles {
-  /** The folder of all of them. */
-  public static final String FOLDER = "guided/";
-
-  public static final String HANDBOOK = FOLDER + "handbook.js";
-
   private final KnowledgeBase kb;
 
   public GuidedFiles(KnowledgeBase kb) {
     this.kb = kb;
-  }
-
-  /** The file of a symptom. */
-  public static String symptom(String id) {
-    return FOLDER + "symptom-" + id + ".js";
-  }
-
-  /** The file of a refrigerant's saturation curves, or of the altitude's. */
-  static String curve(String id) {
-    return FOLDER + "curve-" + id + ".js";
   }
 
   /** What has to be known before a complaint is chosen. */
@@ -47,13 +33,13 @@ public final class GuidedFiles {
   public SortedMap<String, byte[]> curves() {
     SortedMap<String, byte[]> files = new TreeMap<>();
     if (kb.readings().values().stream().anyMatch(GuidedFiles::isReadOffACurve)) {
-      files.put(curve(CurveData.ALTITUDE), CurveData.altitude());
+      files.put(SitePaths.curve(CurveData.ALTITUDE), CurveData.altitude());
       kb.equipment().builds().stream()
           .flatMap((Build build) -> build.model().refrigerant().stream())
           .map(kb.equipment().refrigerants()::get)
           .filter(Objects::nonNull)
           .distinct()
-          .forEach((Refrigerant one) -> files.put(curve(one.id()), CurveData.of(one)));
+          .forEach((Refrigerant one) -> files.put(SitePaths.curve(one.id()), CurveData.of(one)));
     }
     return files;
   }

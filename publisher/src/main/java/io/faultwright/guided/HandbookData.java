@@ -167,6 +167,6 @@ final class HandbookData {
         .put(
             "recognise",
             symptom.recognise().tests().findAny().isPresent() ? seen.toList() : List.of())
-        .put("file", GuidedFiles.symptom(symptom.id()));
+        .put("file", SitePaths.diagnosis(symptom.id()));
   }
 }

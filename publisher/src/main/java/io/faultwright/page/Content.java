@@ -15,6 +15,7 @@ public sealed interface Content
         SafetySection,
         PartsSection,
         SearchSection,
+        DiagnosisSection,
         StickersSection,
         IndexSection,
         FindingsSection,

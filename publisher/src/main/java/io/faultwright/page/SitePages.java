@@ -27,7 +27,7 @@ public final class SitePages {
   /** The pages, in a fixed order. */
   public List<Page> all() {
     return Stream.of(
-            Stream.of(start(), equipment(), safety(), index(), search()),
+            Stream.of(start(), equipment(), safety(), index(), search(), diagnosis()),
             kb.parts().isEmpty() ? Stream.<Page>empty() : Stream.of(parts()),
             kb.handbook().base().stream().map(this::stickers),
             edition.draft() ? Stream.of(findings()) : Stream.<Page>empty(),
@@ -112,6 +112,14 @@ public final class SitePages {
     return page(Target.SEARCH, "Search", Set.of(), at -> new SearchSections(at).section());
   }
 
+  private Page diagnosis() {
+    return page(
+        Target.DIAGNOSIS,
+        "Guided diagnosis",
+        Set.of(),
+        at -> new DiagnosisSection(new Link("List of complaints", at.links().page(Target.START))));
+  }
+
   private Page parts() {
     Set<Target> here = targets(Kind.PART, kb.parts().keySet()).collect(Collectors.toSet());
     return page(Target.PARTS, "Parts", here, at -> new PartsSections(at).section());
@@ -181,6 +189,7 @@ public final class SitePages {
   private List<Link> navigation(Addresses addresses) {
     List<Link> ways = new ArrayList<>();
     ways.add(new Link("Complaints", addresses.href(Target.START)));
+    ways.add(new Link("Guided diagnosis", addresses.href(Target.DIAGNOSIS)));
     ways.add(new Link("Equipment", addresses.href(Target.EQUIPMENT)));
     ways.add(new Link("Safety", addresses.href(Target.SAFETY)));
     ways.add(new Link("Search", addresses.href(Target.SEARCH)));

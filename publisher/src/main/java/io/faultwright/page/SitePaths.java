@@ -11,6 +11,8 @@ public final class SitePaths {
   public static final String FONTS = "fonts/";
   public static final String SEARCH_SCRIPT = "search.js";
   public static final String SEARCH_INDEX = "search-index.js";
+  public static final String DIAGNOSIS_SCRIPT = "diagnose.js";
+  public static final String DIAGNOSIS_HANDBOOK = "guided/handbook.js";
   public static final String BOOK = "handbook.pdf";
 
   /** Names that Windows keeps for devices, whatever their ending. */
@@ -32,6 +34,7 @@ public final class SitePaths {
       case SAFETY, CAUTION -> "safety.html";
       case PARTS, PART -> "parts.html";
       case SEARCH -> "search.html";
+      case DIAGNOSIS -> "diagnose.html";
       case STICKERS -> "stickers.html";
       case INDEX -> "a-z.html";
       case FINDINGS -> "findings.html";
@@ -50,6 +53,16 @@ public final class SitePaths {
   /** The file of a symptom's chart; {@code number} counts from 1. */
   public static String chart(String symptom, int number) {
     return "charts/" + fileName(symptom) + "-" + number + ".svg";
+  }
+
+  /** The file of the data of a symptom's diagnosis. */
+  public static String diagnosis(String symptom) {
+    return "guided/symptom-" + symptom + ".js";
+  }
+
+  /** The file of a curve that readings are read off. */
+  public static String curve(String id) {
+    return "guided/curve-" + id + ".js";
   }
 
   /** The file of a symptom's pocket card. */

@@ -85,6 +85,10 @@ final class SymptomSections {
 
   private List<Link> jumps(String anchor, boolean chart, Symptom symptom) {
     List<Link> jumps = new ArrayList<>();
+    jumps.add(
+        new Link(
+            "Guided diagnosis",
+            desk.links().page(Target.DIAGNOSIS) + "#symptom=" + UrlPath.encoded(symptom.id())));
     if (chart) {
       jumps.add(new Link("Chart", "#" + anchor + "-chart"));
     }

@@ -17,6 +17,7 @@ public record Target(Kind kind, String id) {
 
   public static final Target PARTS = new Target(Kind.PARTS, "");
   public static final Target SEARCH = new Target(Kind.SEARCH, "");
+  public static final Target DIAGNOSIS = new Target(Kind.DIAGNOSIS, "");
   public static final Target STICKERS = new Target(Kind.STICKERS, "");
   public static final Target CHANGES = new Target(Kind.CHANGES, "");
 
@@ -37,6 +38,7 @@ public record Target(Kind kind, String id) {
     PARTS,
     PART,
     SEARCH,
+    DIAGNOSIS,
     STICKERS,
     INDEX,
     FINDINGS,

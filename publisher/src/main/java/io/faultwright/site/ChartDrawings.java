@@ -3,6 +3,7 @@ package io.faultwright.site;
 import io.faultwright.flow.ChartBuilder;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.ScopedChart;
+import io.faultwright.guided.GuidedFiles;
 import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
@@ -31,17 +32,18 @@ public final class ChartDrawings {
     this.layout = new ChartLayout(Imprint.of(kb.handbook(), draft), paper);
   }
 
-  /** The pages of each symptom's charts, in order, by the symptom's id. */
-  public SortedMap<String, List<ChartSheet>> all() {
-    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
+  /** The charts of each symptom, by its id. */
+  public SortedMap<String, Drawn> all() {
+    SortedMap<String, Drawn> charts = new TreeMap<>();
     kb.symptoms().forEach((id, symptom) -> charts.put(id, of(symptom)));
     return charts;
   }
 
-  private List<ChartSheet> of(Symptom symptom) {
-    return ChartBuilder.charts(kb, symptom).stream()
-        .flatMap(chart -> sheets(symptom, chart))
-        .toList();
+  private Drawn of(Symptom symptom) {
+    List<ScopedChart> charts = ChartBuilder.charts(kb, symptom);
+    return new Drawn(
+        charts.stream().flatMap(chart -> sheets(symptom, chart)).toList(),
+        new GuidedFiles(kb).symptom(symptom, charts));
   }
 
   private Stream<ChartSheet> sheets(Symptom symptom, ScopedChart chart) {

@@ -5,6 +5,8 @@ import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.find.SearchFiles;
 import io.faultwright.font.Fonts;
 import io.faultwright.font.Fonts.WebFont;
+import io.faultwright.guided.GuidedFiles;
+import io.faultwright.guided.GuidedScript;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.output.AtomicFolder;
@@ -36,13 +38,14 @@ public final class SitePublisher {
   /**
    * Publishes.
    *
-   * @param charts pages of the charts of each symptom, in order
+   * @param drawn the charts of each symptom, by its id
    * @param to the folder; it is replaced
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
-  public Summary publish(
-      KnowledgeBase kb, SortedMap<String, List<ChartSheet>> charts, Options options, Path to)
+  public Summary publish(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path to)
       throws IOException {
+    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
+    drawn.forEach((id, one) -> charts.put(id, one.sheets()));
     Edition edition =
         new Edition(
             charts,
@@ -66,6 +69,7 @@ public final class SitePublisher {
               fill(sink, pages, book, edition, options);
               writeCards(sink, cards);
               writeSearch(sink, kb, site);
+              writeDiagnosis(sink, kb, drawn, options.draft());
             });
     return new Summary(
         pages.size(),
@@ -133,8 +137,21 @@ public final class SitePublisher {
 
   private static void writeSearch(Sink sink, KnowledgeBase kb, SitePages site) throws IOException {
     sink.write(SitePaths.SEARCH_SCRIPT, utf8(SearchFiles.script()));
-    sink.write(
-        SitePaths.SEARCH_INDEX, utf8(SearchFiles.index(kb, new TreeMap<>(), site.refrigerants())));
+    sink.write(SitePaths.SEARCH_INDEX, utf8(SearchFiles.index(kb, site.refrigerants())));
+  }
+
+  private static void writeDiagnosis(
+      Sink sink, KnowledgeBase kb, SortedMap<String, Drawn> drawn, boolean draft)
+      throws IOException {
+    GuidedFiles guided = new GuidedFiles(kb);
+    sink.write(SitePaths.DIAGNOSIS_SCRIPT, utf8(GuidedScript.text()));
+    sink.write(SitePaths.DIAGNOSIS_HANDBOOK, guided.handbook(draft));
+    for (Map.Entry<String, Drawn> symptom : drawn.entrySet()) {
+      sink.write(SitePaths.diagnosis(symptom.getKey()), symptom.getValue().diagnosis());
+    }
+    for (Map.Entry<String, byte[]> curve : guided.curves().entrySet()) {
+      sink.write(curve.getKey(), curve.getValue());
+    }
   }
 
   private static void writeStyle(Sink sink) throws IOException {

@@ -15,7 +15,8 @@ public final class SiteStyle {
    */
   public static String css(String fonts) {
     return Fonts.web().stream().map(font -> face(font, fonts)).collect(Collectors.joining())
-        + Resources.text("site/style.css");
+        + Resources.text("site/style.css")
+        + Resources.text("site/diagnosis.css");
   }
 
   private static String face(WebFont font, String folder) {

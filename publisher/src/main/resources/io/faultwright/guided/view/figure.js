@@ -12,10 +12,13 @@
     return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? text.replace("+", "").replace(/^(-?)\./, "$10.").replace(/\.$/, "") : null;
   }
 
+  /** As exact as the rules; nobody types one. */
+  const FRACTION = /^-?\d{1,40}\/[1-9]\d{0,40}$/;
+
   /** From the text of the address, `36 psi(g)`, to number, unit and the rational in the reading's own unit. */
   function read(reading, text) {
-    const match = /^\s*([-+\u2212\d.,]+)\s*(.*?)\s*$/.exec(text);
-    const number = match && tidy(match[1]);
+    const match = /^\s*([-+\u2212\d.,]+(?:\/\d+)?)\s*(.*?)\s*$/.exec(text);
+    const number = match && (FRACTION.test(match[1]) ? match[1] : tidy(match[1]));
     const unit = match && (match[2] ? unitOf(reading, match[2]) : own(reading));
     if (number === null || !number || !unit) return null;
     return { number, unit, inOwn: toOwn(reading, number, unit) };
@@ -45,8 +48,18 @@
   function valueWords(reading, told) {
     if (told.untaken) return fw.say("cannot be taken");
     if (told.word !== undefined) return words(reading, told.word);
-    return shown(reading, fw.number.of(told.number), own(reading)) + " " + own(reading).symbol;
+    return shown(reading, rational(told.number), own(reading)) + " " + own(reading).symbol;
   }
+
+  /** How far the instrument may be off, in the unit of the answer. */
+  function reach(reading, text, tolerance) {
+    const figure = text && text !== "untaken" && read(reading, text);
+    if (!figure) return "";
+    const there = fw.number.convert(tolerance, plain(own(reading)), plain(figure.unit));
+    return fw.local(fw.number.decimal(there, 2)) + " " + figure.unit.symbol;
+  }
+
+  const rational = (number) => (typeof number === "string" ? fw.number.of(number) : number);
 
   /** A rational of the own unit, shown in another. */
   function shown(reading, rational, unit) {
@@ -55,10 +68,11 @@
     return fw.local(finest ? fw.number.rounded(there, finest) : fw.number.decimal(there, 3));
   }
 
+  const plain = (unit) => ({ symbol: unit.symbol, scale: unit.scale, offset: "0" });
+
   /** The resolution in another unit; differences have no offset. */
   function step(reading, unit) {
     if (!reading.resolution) return null;
-    const plain = (each) => ({ symbol: each.symbol, scale: each.scale, offset: "0" });
     return fw.number.convert(fw.number.of(reading.resolution), plain(own(reading)), plain(unit));
   }
 
@@ -101,6 +115,6 @@
   }
 
   fw.figure = {
-    own, unitOf, tidy, read, toOwn, write, value, words, valueWords, shown, inRange, meant, side, offered, remember,
+    own, unitOf, tidy, read, toOwn, write, value, words, valueWords, shown, inRange, meant, side, reach, offered, remember,
   };
 })(window.faultwright = window.faultwright || {});

@@ -8,19 +8,19 @@
     number();
     const area = make("textarea.entry.job", { id: "guided-text", readonly: true, "aria-label": fw.say("The job as text") });
     const paper = make("pre.on-paper", {});
-    const said = make("p.said", { role: "status" });
+    const said = make("p.said.on-screen", { role: "status" });
     const fill = () => {
       area.value = fw.handOver.text(state, symptom, look);
-      area.rows = area.value.split("\n").length + 1;
+      area.rows = area.value.split("\n").reduce((rows, line) => rows + 1 + Math.floor(line.length / 36), 0);
       paper.textContent = area.value;
     };
     fill();
     return {
       status: "hand-over", title: fw.say("Hand the job over"),
-      content: [para(fw.say("Nothing is sent by itself. You decide who gets this.")), fields(symptom, fill), area, paper, said,
+      content: [para(fw.say("Nothing is sent by itself. You decide who gets this."), "on-screen"), fields(symptom, fill), area, paper, said,
         make("div.answers.tools", {}, copy(area, said), share(area, said), button(fw.say("Print"), () => window.print(), "answer"),
           symptom ? button(fw.say("Save as a field case"), () => save(state, symptom, said), "answer", { id: "guided-save" }) : null),
-        para(fw.say("A field case helps to make the handbook better. Send the file to the people who write it."), "fine"),
+        para(fw.say("A field case helps to make the handbook better. Send the file to the people who write it."), "fine.on-screen"),
         make("div.answers.tools", {}, button(fw.say("Back to the job"), () => fw.job.show(""), "answer"),
           button(fw.say("Job done"), () => fw.job.show("new"), "answer"))],
     };

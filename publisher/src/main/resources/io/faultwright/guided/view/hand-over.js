@@ -25,7 +25,7 @@
       const side = reading.units && look ? fw.sideWords(reading, id, value, look) : "";
       return "- " + reading.title + ": " + fw.figure.words(reading, value) + (side ? " (" + side + ")" : "");
     });
-    const worked = look ? fw.workedOut(symptom, look).map((each) => "- " + each.title + ": " + each.value + " = " + each.computation) : [];
+    const worked = look ? fw.workedOut(symptom, look).map((each) => "- " + fw.equation(each)) : [];
     return given.length ? [fw.say("Readings") + ":", ...given, ...worked] : [];
   }
 
@@ -39,24 +39,25 @@
   }
 
   function remarks(note, symptom) {
-    const unclear = unclearLines(note, symptom).map((line) => "- " + line);
+    const unclear = unclearLines(note).map((line) => "- " + line);
     return [row(fw.say("Found in the end"), foundWords(note, symptom)), row(fw.say("Remark"), note.remark),
       ...(unclear.length ? [fw.say("Unclear") + ":", ...unclear] : [])];
   }
 
   const foundWords = (note, symptom) => (note.found && symptom && symptom.faults[note.found] ? symptom.faults[note.found].title : "");
 
-  const unclearLines = (note, symptom) => Object.entries(note.unclear || {}).filter((pair) => pair[1].trim())
-    .map(([id, said]) => (id === "result" ? "" : fw.titleOf(id, symptom) + ": ") + said.trim());
+  const unclearLines = (note) => Object.values(note.unclear || {}).map(([title, said]) => title + ": " + said.trim());
 
   /** A scalar that is safe in YAML whatever it holds: JSON's double quotes are YAML's. */
-  const quoted = (value) => JSON.stringify(String(value)).replace(/[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g,
-    (sign) => "\\u" + sign.charCodeAt(0).toString(16).padStart(4, "0"));
+  const quoted = (value) => JSON.stringify(visible(String(value)));
+
+  /** Without signs that nobody sees: controls, turns of direction, halves of pairs. */
+  const visible = (text) => text.replace(/[\p{Cc}\p{Zl}\p{Zp}\p{Cs}\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff\ufffe\uffff]/gu, " ");
 
   /** A field case; see the format of field cases. */
   function yaml(state, symptom) {
     const note = fw.job.note();
-    const unclear = unclearLines(note, symptom);
+    const unclear = unclearLines(note);
     const origin = [note.job, note.date].filter(Boolean).join(", ");
     return [
       "cases:", "  " + quoted(caseId(state, note)) + ":", "    symptom: " + quoted(state.symptom), "    given:", ...given(state, symptom),

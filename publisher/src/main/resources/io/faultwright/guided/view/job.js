@@ -40,9 +40,17 @@
 
   function keep() {
     if (!state.symptom) return;
+    remember(state.facts.model);
     const last = fw.address.copy(state);
     last.ask = last.show = "";
     fw.store.write("job", { at: fw.address.write(last), revision: fw.book.revision, note });
+  }
+
+  /** The last models, for the next job. */
+  function remember(model) {
+    const before = fw.store.read("models") || [];
+    if (!fw.machine.known(model) || before[0] === model) return;
+    fw.store.write("models", [model, ...before.filter((each) => each !== model)].slice(0, 3));
   }
 
   const isOpen = () => Boolean(state.symptom || state.readings.size || Object.keys(state.facts).length);
@@ -129,8 +137,8 @@
     else next.facts = {};
   }
 
-  function remark(id, text) {
-    note.unclear = { ...note.unclear, [id]: text };
+  function remark(id, title, text) {
+    note.unclear = { ...note.unclear, [id]: [title, text] };
     if (!text.trim()) delete note.unclear[id];
     keep();
   }

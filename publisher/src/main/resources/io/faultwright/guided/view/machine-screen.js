@@ -28,8 +28,6 @@
 
   function take(id) {
     typed = "";
-    const before = (fw.store.read("models") || []).filter((each) => each !== id);
-    fw.store.write("models", [id, ...before].slice(0, 3));
     fw.job.fact("model", id);
   }
 
@@ -70,9 +68,8 @@
   function decoded(plate) {
     const parts = plate.parts.filter((part) => part.title);
     if (!parts.length) return null;
-    return make("table.plate", {}, make("tbody", {},
-      make("tr", {}, parts.map((part) => make("td.code", {}, part.code))),
-      make("tr", {}, parts.map((part) => make("td", {}, make("span.fine", {}, part.title), part.text)))));
+    return make("ul.decoded", {}, parts.map((part) => make("li", {}, make("b", {}, part.code),
+      make("span", {}, make("span.fine", {}, part.title), part.text))));
   }
 
   function verdict(hit, plate) {

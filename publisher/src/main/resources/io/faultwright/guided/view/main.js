@@ -37,7 +37,7 @@
     const state = fw.job.state();
     if (!state.symptom || !listed(state)) return put(withoutSymptom(state), state);
     const symptom = fw.symptoms[state.symptom];
-    if (symptom && symptom.ready) return put(working(state, symptom), state, symptom);
+    if (symptom && isReady(state, symptom)) return put(working(state, symptom), state, symptom);
     return fetchSymptom(state);
   };
 
@@ -45,15 +45,21 @@
 
   function fetchSymptom(state) {
     const id = state.symptom;
+    at("guided").dataset.status = "loading";
     loadAll([listed(state).file], (ok) => {
       const symptom = fw.symptoms[id];
       if (!ok || !symptom) return put(notLoaded(), state);
-      return loadAll((symptom.curves || []).map((curve) => "guided/curve-" + curve + ".js"), (all) => {
-        symptom.ready = all;
-        return all ? fw.render() : put(notLoaded(), state);
-      });
+      return loadAll(curves(state, symptom), (all) => (all ? fw.render() : put(notLoaded(), state)));
     });
   }
+
+  /** The curves that this machine needs: the altitude's, and those of the refrigerants that it may have. */
+  function curves(state, symptom) {
+    const may = new Set(fw.machine.builds(state.facts).map((number) => fw.book.builds[number].refrigerant));
+    return (symptom.curves || []).filter((curve) => curve === "altitude" || may.has(curve)).map((curve) => "guided/curve-" + curve + ".js");
+  }
+
+  const isReady = (state, symptom) => curves(state, symptom).every((file) => loads.get(file) === "there");
 
   const notLoaded = () => ({
     status: "not-loaded", title: fw.say("A part of the handbook is missing"),
@@ -122,6 +128,7 @@
     const root = at("guided");
     const look = screen.look;
     root.dataset.status = screen.status;
+    root.dataset.verdict = look ? look.status : "";
     root.dataset.answers = look ? look.answers.map((answer) => answer.join(":")).join(" ") : "";
     root.dataset.next = look && look.next ? look.next.reading || look.next.fact : "";
     at("guided-strip").replaceChildren(...strip(state, symptom));
@@ -130,16 +137,19 @@
       lately(state, symptom, look), heading, ...screen.content.flat(3)].filter((each) => each && each !== ""));
     at("guided-so-far").replaceChildren(...(look || state.readings.size ? fw.soFar(state, symptom, look) : []));
     at("guided-tools").replaceChildren(...tools(state, screen));
-    at("guided-live").textContent = screen.look && screen.label ? screen.label + ". " + screen.title : screen.title;
+    at("guided-so-far").setAttribute("aria-label", fw.say("So far"));
+    at("guided-live").textContent = isOutcome(screen) ? screen.title : (at("guided-lately") || { textContent: "" }).textContent;
     if (!first) {
-      window.scrollTo(0, 0);
+      root.scrollIntoView();
       heading.focus({ preventScroll: true });
     }
     shown = screen.status;
   }
 
+  const isOutcome = (screen) => Boolean(screen.look && screen.label === fw.say("Result"));
+
   function strip(state, symptom) {
-    const parts = [state.facts.model ? fw.factValue("model", state.facts.model) : "",
+    const parts = [state.facts.model === "?" ? fw.say("Model not known") : state.facts.model || "",
       fw.machine.known(state.facts.software) ? fw.say("software {0}", state.facts.software) : "", symptom ? symptom.title : ""];
     return parts.filter(Boolean).map((text) => make("span", {}, text));
   }
@@ -152,7 +162,7 @@
     if (!reading) return null;
     const side = reading.units ? fw.sideWords(reading, id, state.readings.get(id), look) : "";
     const worked = fw.workedOut(symptom, look).filter((each) => each.derived && uses(symptom.readings[each.id].derived, id, symptom));
-    const lines = worked.map((each) => make("span", { "data-derived": each.id }, each.title + ": " + each.value + " = " + each.computation));
+    const lines = worked.map((each) => make("span", { "data-derived": each.id }, fw.equation(each)));
     return make("p.lately", { id: "guided-lately" },
       make("span", {}, "✓ " + reading.title + ": " + fw.figure.words(reading, state.readings.get(id)) + (side ? " – " + side : "")), lines);
   }
@@ -164,6 +174,7 @@
 
   function tools(state, screen) {
     const list = [];
+    if (screen.status === "last-job") return list;
     if (fw.job.canGoBack()) list.push(button(fw.say("Back"), fw.job.back, "plain", { id: "guided-back" }));
     if (state.symptom && screen.status !== "hand-over") list.push(button(fw.say("Hand over"), () => fw.job.show("hand-over"), "plain"));
     if (state.symptom && screen.status !== "complaint") list.push(button(fw.say("Other complaint"), () => fw.job.show("complaint"), "plain"));

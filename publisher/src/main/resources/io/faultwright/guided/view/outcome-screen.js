@@ -15,10 +15,12 @@
     return {
       status: "answered", label: fw.say("Result"),
       title: faults.length > 1 ? fw.say("{0} faults found. Mend all of them.", faults.length) : fw.say("Found: {0}", faultTitle(symptom, faults[0])),
-      content: [borderline(state, symptom, look), because(symptom, look), faults.map((id) => fw.remedy(id, state, symptom)),
-        others(symptom, look), readingsThatLed(state, symptom, look), actions(), fw.remark("result")],
+      content: [borderline(state, symptom, look), because(symptom, look), faults.map((id) => fw.remedy(id, state, symptom, faults.length > 1)),
+        others(symptom, look), readingsThatLed(state, symptom, look), actions(true), unclear()],
     };
   }
+
+  const unclear = () => fw.remark("result", fw.say("Result"), fw.say("Something was unclear"));
 
   const faultTitle = (symptom, id) => (symptom.faults[id] ? symptom.faults[id].title : id);
 
@@ -34,13 +36,24 @@
   function borderline(state, symptom, look) {
     if (!look.borderline || !look.borderline.length) return null;
     const items = look.borderline.map((near) => make("li", { "data-reading": near.reading },
-      para(make("b", {}, fw.titleOf(near.reading, symptom) + ": " + fw.valueOf(near.reading, state, symptom, look))),
-      para(otherwise(symptom, near)), again(near.reading, state)));
+      para(make("b", {}, fw.titleOf(near.reading, symptom) + ": " + measuredAt(near, state, symptom, look))),
+      limitsOf(near.reading, state, symptom, look),
+      para(otherwise(symptom, near)), toChange(operands(near.reading, symptom), state, symptom)));
     return make("div.close-call", { id: "guided-borderline" }, make("h3", {}, fw.say("Too close to call")),
       para(fw.say("Before you replace a part: take this again with a better instrument.")), make("ul.plainly", {}, items));
   }
 
-  const again = (id, state) => (state.readings.has(id) ? button(fw.say("Take it again"), () => fw.job.ask(id), "plain") : null);
+  function measuredAt(near, state, symptom, look) {
+    const value = fw.valueOf(near.reading, state, symptom, look);
+    const reach = near.tolerance && fw.figure.reach(symptom.readings[near.reading], state.readings.get(near.reading), near.tolerance);
+    return reach ? fw.say("{0}, give or take {1}", value, reach) : value;
+  }
+
+  function limitsOf(id, state, symptom, look) {
+    const reading = symptom.readings[id];
+    const figure = reading && reading.units && state.readings.has(id) && fw.figure.read(reading, state.readings.get(id));
+    return figure ? fw.limitsLine(reading, look.band(id), figure.unit) : null;
+  }
 
   function otherwise(symptom, near) {
     const names = (near.otherwise || []).map((answer) => answerWords(answer, symptom));
@@ -74,15 +87,15 @@
     return make("div.led", {}, make("h3", {}, fw.say("The readings that led here")), fw.facts([...given, ...worked]));
   }
 
-  const actions = () => make("div.answers.tools", {}, button(fw.say("Hand the job over"), () => fw.job.show("hand-over"), "answer", { id: "guided-hand-over" }),
-    button(fw.say("Print"), () => window.print(), "answer"));
+  const actions = (onPaper) => make("div.answers.tools", {}, button(fw.say("Hand the job over"), () => fw.job.show("hand-over"), "answer", { id: "guided-hand-over" }),
+    onPaper ? button(fw.say("Print"), () => window.print(), "answer") : null);
 
   function referral(state, symptom, look) {
     const ids = of(look, "refer");
     return {
       status: "referred", label: fw.say("Result"), title: fw.say("This belongs to another complaint"),
       content: [because(symptom, look), reasons(look.because, state, symptom, look), borderline(state, symptom, look),
-        para(fw.say("Model and readings are kept.")), make("div.answers", {}, ids.map((id) => onward(id, symptom))), actions(), fw.remark("result")],
+        para(fw.say("Model and readings are kept.")), make("div.answers", {}, ids.map((id) => onward(id, symptom))), actions(), unclear()],
     };
   }
 
@@ -92,7 +105,7 @@
     return {
       status: "escalate", label: fw.say("Result"), title: fw.say("Call the hotline"),
       content: [because(symptom, look), fw.hotline(), para(fw.say("Have your readings ready.")), borderline(state, symptom, look),
-        readingsThatLed(state, symptom, look), actions(), fw.remark("result")],
+        readingsThatLed(state, symptom, look), actions(), unclear()],
     };
   }
 
@@ -124,6 +137,10 @@
     return of(reading.derived).flatMap((each) => operands(each, symptom));
   }
 
+  const unknown = (tests) => tests.filter((test) => test.truth === null);
+
+  const subjects = (tests, symptom) => [...new Set(tests.map((test) => fw.titleOf(test.subject, symptom)))].join(", ");
+
   const measured = (tests, symptom) => tests.flatMap((test) => operands(test.subject, symptom));
 
   const troubles = {
@@ -134,7 +151,8 @@
     }),
     "check-values": (state, symptom, look) => ({
       title: fw.say("A value is not possible"),
-      content: [look.strange.map((odd) => para(fw.titleOf(odd.reading, symptom) + ": " + fw.valueOf(odd.reading, state, symptom, look))),
+      content: [look.strange.map((odd) => [para(fw.titleOf(odd.reading, symptom) + ": " + fw.valueOf(odd.reading, state, symptom, look)),
+        fw.rangeLine(symptom.readings[odd.reading])]),
         toChange(look.strange.flatMap((odd) => operands(odd.reading, symptom)), state, symptom)],
     }),
     "not-this-symptom": (state, symptom, look) => ({
@@ -148,14 +166,17 @@
     "no-such-equipment": () => ({
       title: fw.say("There is no such machine in this handbook"), content: [otherMachine()],
     }),
-    "ask-first": () => ({
-      title: fw.say("Something must be known first"), content: [para(fw.say("Without it there is no answer."))],
+    "ask-first": (state, symptom, look) => ({
+      title: fw.say("Something must be known first"),
+      content: [para(fw.say("Without it there is no answer: {0}.", subjects(unknown(look.because), symptom))),
+        toChange(measured(unknown(look.because), symptom), state, symptom)],
     }),
     "no-answer": () => ({
       title: fw.say("The handbook has no answer here"), content: [para(fw.say("Do not guess. Call the hotline."))],
     }),
     "nothing-yet": (state, symptom, look) => ({
-      title: fw.say("These readings do not decide it"), content: [para(fw.say("Call the hotline, or change a reading below.")), stillOpen(symptom, look)],
+      title: fw.say("These readings do not decide it"), content: [para(fw.say("Call the hotline, or change a reading.")), stillOpen(symptom, look),
+        toChange([...state.readings.keys()].filter((id) => state.readings.get(id) === "untaken"), state, symptom)],
     }),
   };
 
@@ -170,7 +191,7 @@
   function troubleScreen(state, symptom, look) {
     const known = troubles[look.status] || troubles["nothing-yet"];
     const { title, content } = known(state, symptom, look);
-    return { status: look.status, label: fw.say("Result"), title, content: [content, fw.hotline(), actions(), fw.remark("result")] };
+    return { status: look.status, label: fw.say("Result"), title, content: [content, fw.hotline(), actions(), unclear()] };
   }
 
   /** A fact that the technician does not know, and without which nothing goes on. */

@@ -5,7 +5,7 @@
   const { make, button, para } = fw;
 
   /** A form that gives the text of the answer, such as `36 psi(g)`. */
-  fw.quantity = function (reading, before, band, take) {
+  fw.quantity = function (reading, before, band, take, note) {
     const old = before && before !== "untaken" ? fw.figure.read(reading, before) : null;
     const unit = { now: old ? old.unit : fw.figure.offered(reading) };
     const ids = { hint: fw.newId("hint"), wrong: fw.newId("wrong") };
@@ -17,7 +17,7 @@
     const hint = make("div.hints", { id: ids.hint });
     const sign = signKey(input);
     const show = () => {
-      hint.replaceChildren(...hints(reading, band, unit.now));
+      hint.replaceChildren(...hints(reading, band, unit.now, note));
       sign.hidden = !negative(reading, unit.now);
     };
     const picker = unitPicker(reading, unit, () => {
@@ -56,15 +56,20 @@
     return make("select.entry.unit", { id: "guided-unit", "aria-label": fw.say("Unit"), onchange: choose }, options);
   }
 
-  function hints(reading, band, unit) {
-    const from = fw.number.of(reading.range[0]);
-    const to = fw.number.of(reading.range[1]);
-    const range = fw.say("Possible: {0} to {1} {2}", fw.figure.shown(reading, from, unit), fw.figure.shown(reading, to, unit), unit.symbol);
-    return [fw.limits(reading, band, unit), para(range, "fine")].filter(Boolean);
+  function hints(reading, band, unit, note) {
+    return [fw.limitsLine(reading, band, unit), para(note, "fine"), fw.rangeLine(reading, unit)].filter(Boolean);
   }
 
+  /** What the reading can be at all. */
+  fw.rangeLine = function (reading, unit) {
+    if (!reading.range) return null;
+    const there = unit || fw.figure.own(reading);
+    const [from, to] = reading.range.map((end) => fw.figure.shown(reading, fw.number.of(end), there));
+    return para(fw.say("Possible: {0} to {1} {2}", from, to, there.symbol), "fine");
+  };
+
   /** The limits for this machine, in words. */
-  fw.limits = function (reading, band, unit) {
+  fw.limitsLine = function (reading, band, unit) {
     if (!band || (!band.low && !band.high)) return null;
     const low = band.low && fw.figure.shown(reading, band.low, unit);
     const high = band.high && fw.figure.shown(reading, band.high, unit);

@@ -5,18 +5,18 @@
   const { make, para } = fw;
 
   /** One fault in full; cautions stand before all else and before the step they belong to. */
-  fw.remedy = function (id, state, symptom) {
+  fw.remedy = function (id, state, symptom, titled) {
     const fault = symptom.faults[id];
     if (!fault) return make("section.fault", {}, fw.heading(3, id));
     const seen = new Set();
-    return make("section.fault", { "data-fault": id }, fw.heading(3, fault.title), para(fault.about),
+    return make("section.fault", { "data-fault": id }, titled ? fw.heading(3, fault.title) : null, para(fault.about),
       fw.cautions(fault.cautions, symptom.cautions, seen), nameplate(fault, state),
-      titled(fw.say("Repair"), repair(fault, symptom, seen)), parts(fault, state),
-      titled(fw.say("Check that it worked"), checks(fault, symptom, seen)),
+      part(fw.say("Repair"), repair(fault, symptom, seen)), parts(fault, state),
+      part(fw.say("Check that it worked"), checks(fault, symptom, seen)),
       fault.page ? make("p", {}, fw.link(fw.say("This fault in the handbook"), fault.page, "go")) : null);
   };
 
-  const titled = (title, content) => (content ? [make("h4", {}, title), content] : null);
+  const part = (title, content) => (content ? [make("h4", {}, title), content] : null);
 
   function repair(fault, symptom, seen) {
     const list = fault.remedy || [];
@@ -47,10 +47,10 @@
   }
 
   function parts(fault, state) {
-    const list = (fault.parts || []).filter((part) => fw.machine.fits(part.builds, state.facts));
+    const list = (fault.parts || []).filter((each) => fw.machine.fits(each.builds, state.facts));
     if (!list.length) return null;
-    const rows = list.map((part) => make("li", {}, make("b", {}, part.title), part.number ? " – " + part.number : "",
-      part.note ? make("span.fine", {}, part.note) : null));
-    return titled(fw.say("Parts"), make("ul.plainly", {}, rows));
+    const rows = list.map((each) => make("li", {}, make("b", {}, each.title), each.number ? " – " + each.number : "",
+      each.note ? make("span.fine", {}, each.note) : null));
+    return part(fw.say("Parts"), make("ul.plainly", {}, rows));
   }
 })(window.faultwright = window.faultwright || {});

@@ -25,12 +25,13 @@
   const faultTitle = (symptom, id) => (symptom.faults[id] ? symptom.faults[id].title : id);
 
   function possible(symptom, look) {
-    if (!look) return null;
+    if (!look || !(look.possible.length || look.answers.some((answer) => answer[0] === "fault"))) return null;
     const found = look.answers.filter((answer) => answer[0] === "fault").map((answer) => answer[1]);
     const items = look.possible.map((id) => make("li", { "data-fault": id }, faultTitle(symptom, id)));
     const certain = found.map((id) => make("li", { "data-fault": id }, make("b", {}, fw.say("Found: {0}", faultTitle(symptom, id)))));
     const list = [...certain, ...items];
-    return block("possible", fw.say("Still possible"), list.length, list.length ? make("ul.plainly", {}, list) : para(fw.say("No fault of this complaint.")));
+    const title = found.length && !items.length ? fw.say("Found") : fw.say("Still possible");
+    return block("possible", title, list.length, list.length ? make("ul.plainly", {}, list) : para(fw.say("No fault of this complaint.")));
   }
 
   function ruledOut(state, symptom, look) {
@@ -44,7 +45,8 @@
   fw.testWords = function (test, state, symptom, look) {
     const title = fw.titleOf(test.subject, symptom);
     const value = fw.valueOf(test.subject, state, symptom, look);
-    const words = test.truth === false ? fw.say("not: {0}", test.words) : test.words;
+    const holds = (test.truth !== false) === (test.wanted !== false);
+    const words = holds ? test.words : fw.say("not: {0}", test.words);
     return title + ": " + (value && value !== test.words ? value + " – " + words : words);
   };
 
@@ -67,9 +69,10 @@
   function readings(state, symptom, look) {
     const given = [...state.readings].map(([id, text]) => reading(id, text, symptom, look)).filter(Boolean);
     const worked = symptom && look ? fw.workedOut(symptom, look).map((each) => make("li", { "data-reading": each.id },
-      make("div", {}, make("span.fine", {}, each.title), make("b", {}, each.value), make("span.fine", {}, each.computation)))) : [];
+      make("div", {}, make("span.fine", {}, each.title), make("b", {}, each.value), make("span.fine", {}, each.computation)),
+    each.derived ? null : change(each.id, each.title))) : [];
     const list = [...given, ...worked];
-    return list.length ? block("readings", fw.say("Readings so far"), given.length, make("ul.given", {}, list)) : null;
+    return given.length ? block("readings", fw.say("Readings so far"), given.length, make("ul.given", {}, list)) : null;
   }
 
   function reading(id, text, symptom, look) {
@@ -78,8 +81,10 @@
     const place = known.units && look ? fw.sideWords(known, id, text, look) : "";
     return make("li", { "data-reading": id }, make("div", {}, make("span.fine", {}, known.title),
       make("b", {}, fw.figure.words(known, text)), place ? make("span.fine", {}, place) : null),
-    button(fw.say("Change"), () => fw.job.ask(id), "plain", { "aria-label": fw.say("Change: {0}", known.title) }));
+    change(id, known.title));
   }
+
+  const change = (id, title) => button(fw.say("Change"), () => fw.job.ask(id), "plain", { "aria-label": fw.say("Change: {0}", title) });
 
   /** `below limits`, `within limits`, `above limits`, or nothing. */
   fw.sideWords = function (reading, id, text, look) {
@@ -95,11 +100,16 @@
     return Object.keys(symptom.readings).filter((id) => !state.readings.has(id)).map((id) => worked(id, symptom.readings[id], look)).filter(Boolean);
   };
 
+  /** How a derived reading comes about, in words; "" where the data do not say. */
+  fw.computation = (reading) => reading.computation || (reading.derived && reading.derived.computation) || "";
+
+  fw.equation = (each) => each.title + ": " + each.value + (each.derived && each.computation ? " = " + each.computation : each.derived ? "" : " (" + each.computation + ")");
+
   function worked(id, reading, look) {
     if (!reading.derived && !reading.assumed) return null;
     const told = look.value(id);
     if (!told || told.untaken) return null;
-    const computation = reading.derived ? reading.derived.computation : fw.say("assumed");
+    const computation = reading.derived ? fw.computation(reading) : fw.say("assumed");
     return { id, title: reading.title, value: fw.figure.valueWords(reading, told), computation, derived: Boolean(reading.derived) };
   }
 

@@ -17,7 +17,8 @@
         purpose(symptom, look, at), look.status === "ask-first" && !changing ? para(fw.say("This must be right before all else."), "purpose") : null,
         make("div.cautions", {}, fw.cautions(reading.cautions, symptom.cautions)),
         placeOf(reading), setUp(reading, state, symptom, at.reading), how(reading),
-        answers(reading, at.reading, before, look), remark(at.reading),
+        answers(reading, at.reading, before, look, limitsNote(symptom, look, at.reading)),
+        remark(at.reading, reading.title, fw.say("This step was unclear")),
       ],
     };
   }
@@ -31,9 +32,9 @@
   function purpose(symptom, look, at) {
     const goal = at.toward && at.toward !== at.reading && symptom.readings[at.toward];
     if (!goal) return null;
-    const sum = goal.derived && goal.derived.computation ? " = " + goal.derived.computation : "";
+    const sum = fw.computation(goal) ? " = " + fw.computation(goal) : "";
     return make("div.purpose", {}, para([make("b", {}, fw.say("For: {0}", goal.title)), sum]),
-      goal.units ? fw.limits(goal, look.band(at.toward), fw.figure.own(goal)) : null);
+      goal.units ? fw.limitsLine(goal, look.band(at.toward), fw.figure.own(goal)) : null);
   }
 
   const placeOf = (reading) => fw.facts([
@@ -60,11 +61,18 @@
       guide ? make("p", {}, fw.say("Guide") + ": ", fw.link(guide.title, guide.href, "go")) : null);
   }
 
-  function answers(reading, id, before, look) {
+  /** What the limits hang on, where that is not known yet. */
+  function limitsNote(symptom, look, id) {
+    const table = symptom.limits[id];
+    const missing = table && !look.band(id) ? (table.drivers || []).filter((driver) => !look.value(driver)) : [];
+    return missing.length ? fw.say("The limits depend on: {0}.", missing.map((driver) => fw.titleOf(driver, symptom)).join(", ")) : "";
+  }
+
+  function answers(reading, id, before, look, note) {
     const take = (text) => fw.job.answer(id, text);
     const untaken = button(fw.say("This reading cannot be taken"), () => take("untaken"), "answer.none",
       { "data-value": "untaken", "aria-pressed": before === "untaken" ? "true" : null });
-    const body = reading.values ? choices(reading, before, take) : fw.quantity(reading, before, look.band(id), take);
+    const body = reading.values ? choices(reading, before, take) : fw.quantity(reading, before, look.band(id), take, note);
     return make("div.reply", {}, make("h3", {}, fw.say("Your answer")), body, untaken);
   }
 
@@ -75,11 +83,11 @@
   }
 
   /** Kept with the job; it goes along when the job is handed over. */
-  function remark(id) {
-    const old = ((fw.job.note().unclear || {})[id]) || "";
+  function remark(id, title, question) {
+    const old = ((fw.job.note().unclear || {})[id] || ["", ""])[1];
     const name = fw.newId("remark");
-    const field = make("textarea.entry", { id: name, rows: "3", value: old, oninput: () => fw.job.remark(id, field.value) });
-    return fw.details("aside.remark", fw.say("This step was unclear"),
+    const field = make("textarea.entry", { id: name, rows: "3", value: old, oninput: () => fw.job.remark(id, title, field.value) });
+    return fw.details("aside.remark", question,
       [make("label.field", { for: name }, fw.say("What was unclear? It goes along when you hand the job over.")), field], old);
   }
 

@@ -1,0 +1,36 @@
+package io.faultwright.translation;
+
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Model;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The labels of nameplate data in other words, the same for models and for the faults that name
+ * them. Two labels never become one.
+ */
+record NameplateLabels(Map<String, String> labels) {
+  static NameplateLabels of(KnowledgeBase knowledge, Reword reword) {
+    SortedMap<String, Model> firsts = new TreeMap<>();
+    for (Model model : knowledge.equipment().models().values()) {
+      model.data().keySet().forEach(label -> firsts.putIfAbsent(label, model));
+    }
+    firsts.remove(Model.REFRIGERANT);
+    Set<String> taken = new HashSet<>(firsts.keySet());
+    taken.add(Model.REFRIGERANT);
+    SortedMap<String, String> labels = new TreeMap<>();
+    firsts.forEach(
+        (label, model) -> {
+          String other = reword.text(label, model.place());
+          labels.put(label, taken.add(other) ? other : label);
+        });
+    return new NameplateLabels(labels);
+  }
+
+  String reworded(String label) {
+    return labels.getOrDefault(label, label);
+  }
+}

@@ -1,0 +1,7 @@
+package io.faultwright.translation;
+
+/** What becomes of each text that a handbook shows. */
+@FunctionalInterface
+interface Rewording {
+  String reword(ShownText text);
+}

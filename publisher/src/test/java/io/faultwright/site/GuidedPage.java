@@ -1,0 +1,114 @@
+package io.faultwright.site;
+
+import com.microsoft.playwright.Page;
+import io.faultwright.model.Answer;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.Value;
+import io.faultwright.run.Verdict;
+import io.faultwright.site.Situations.Told;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The page for guided diagnosis, told situations by its address. */
+final class GuidedPage {
+  /** Goes to each address and reads what the page then says. */
+  private static final String VISIT =
+      """
+      async (addresses) => {
+        const root = document.getElementById("guided");
+        const loaded = async (symptom) => {
+          for (let i = 0; i < 2000; i++) {
+            const data = faultwright.symptoms[symptom];
+            if (data && data.ready) return;
+            await new Promise((later) => setTimeout(later, 5));
+          }
+        };
+        const said = [];
+        for (const [symptom, address] of addresses) {
+          const shown = new Promise((later) => addEventListener("hashchange", later, { once: true }));
+          if (location.hash !== address) {
+            location.hash = address;
+            await shown;
+          }
+          await loaded(symptom);
+          said.push([root.dataset.verdict, root.dataset.answers, root.dataset.status]);
+        }
+        return said;
+      }
+      """;
+
+  private final Page page;
+
+  private GuidedPage(Page page) {
+    this.page = page;
+  }
+
+  static GuidedPage open(Page page, Path site) {
+    page.navigate(site.resolve("diagnose.html").toUri().toString());
+    page.waitForSelector("#guided:not([hidden])");
+    return new GuidedPage(page);
+  }
+
+  /** What the page says in each situation: how far it got, and the answers. */
+  List<String> said(List<Told> situations) {
+    List<List<String>> addresses =
+        situations.stream().map(told -> List.of(told.symptom(), address(told))).toList();
+    List<String> said = new ArrayList<>();
+    for (Object each : (List<?>) page.evaluate(VISIT, addresses)) {
+      List<?> parts = (List<?>) each;
+      said.add(parts.get(0) + " [" + parts.get(1) + "]");
+    }
+    return said;
+  }
+
+  /** What the engine says, in the same form. */
+  static String said(Verdict verdict) {
+    return verdict.status().word()
+        + " ["
+        + verdict.answers().stream().map(GuidedPage::said).collect(Collectors.joining(" "))
+        + "]";
+  }
+
+  private static String said(Answer answer) {
+    String kind =
+        answer instanceof Answer.OfFault
+            ? "fault"
+            : answer instanceof Answer.OfReferral ? "refer" : "escalate";
+    return kind + ":" + answer.name();
+  }
+
+  /** The address of a situation. */
+  static String address(Told told) {
+    Map<String, String> facts = new TreeMap<>(told.situation().equipment());
+    List<String> parts = new ArrayList<>();
+    for (String fact : List.of(Equipment.MODEL, Equipment.SOFTWARE)) {
+      parts.add(fact + "=" + encoded(facts.getOrDefault(fact, "?")));
+      facts.remove(fact);
+    }
+    facts.forEach((fact, value) -> parts.add("f." + fact + "=" + encoded(value)));
+    parts.add("symptom=" + told.symptom());
+    told.situation()
+        .readings()
+        .forEach((id, value) -> parts.add("r." + id + "=" + encoded(text(value))));
+    return "#" + String.join("&", parts);
+  }
+
+  private static String text(Value value) {
+    return value.match(Value.Word::id, number -> text(number.amount()), () -> "untaken");
+  }
+
+  private static String text(BigFraction number) {
+    return number.getNumerator() + "/" + number.getDenominator();
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+}
