@@ -58,6 +58,7 @@ class PublisherLayersTest {
               Map.entry("render.svg", List.of("flow", "font", "layout")),
               Map.entry("render.html", List.of("font", "layout", "page", "prose")),
               Map.entry("render.pdf", List.of("font", "layout")),
+              Map.entry("offline", List.of()),
               Map.entry("output", List.of()),
               Map.entry(
                   "site",
@@ -73,6 +74,7 @@ class PublisherLayersTest {
                       "render.svg",
                       "render.html",
                       "render.pdf",
+                      "offline",
                       "output"))));
 
   private static List<String> with(List<String> some, String... more) {

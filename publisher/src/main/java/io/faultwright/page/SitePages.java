@@ -179,7 +179,9 @@ public final class SitePages {
         title,
         Frames.of(kb.handbook(), edition.draft()),
         addresses.file(SitePaths.STYLE),
-        shown.scripts().stream().map(addresses::file).toList(),
+        Stream.concat(Stream.of(SitePaths.OFFLINE_SCRIPT), shown.scripts().stream())
+            .map(addresses::file)
+            .toList(),
         new Link("Start", addresses.href(Target.START)),
         new Link("Safety", addresses.href(Target.SAFETY)),
         navigation(addresses),

@@ -9,12 +9,17 @@ import io.faultwright.guided.GuidedFiles;
 import io.faultwright.guided.GuidedScript;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.offline.OfflineFiles;
+import io.faultwright.offline.Release;
+import io.faultwright.offline.SingleFile;
+import io.faultwright.output.AtomicFile;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
 import io.faultwright.page.Book;
 import io.faultwright.page.BookPages;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
+import io.faultwright.page.Frame;
 import io.faultwright.page.Page;
 import io.faultwright.page.SitePages;
 import io.faultwright.page.SitePaths;
@@ -30,6 +35,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -43,6 +49,51 @@ public final class SitePublisher {
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
   public Summary publish(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path to)
+      throws IOException {
+    Made made = made(kb, drawn, options);
+    new AtomicFolder(to).publish(sink -> writeForDevices(sink, made));
+    return made.summary();
+  }
+
+  /**
+   * Publishes everything as one page in one file, without the book.
+   *
+   * @param drawn the charts of each symptom, by its id
+   * @throws Unreadable where a guide links to nothing, except in drafts
+   */
+  public Summary publishAsOneFile(
+      KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path file)
+      throws IOException {
+    Made made = made(kb, drawn, options);
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    made.files().fill(files::put);
+    files.putAll(OfflineFiles.besidesTheWorker(made.release()));
+    AtomicFile.write(file, SingleFile.of(files));
+    return made.summary();
+  }
+
+  /** The worker comes last: it lists all other files. */
+  private static void writeForDevices(Sink sink, Made made) throws IOException {
+    FingerprintedSink noting = new FingerprintedSink(sink);
+    made.files().fill(noting);
+    for (Map.Entry<String, byte[]> file :
+        OfflineFiles.besidesTheWorker(made.release()).entrySet()) {
+      noting.write(file.getKey(), file.getValue());
+    }
+    sink.write(
+        OfflineFiles.WORKER, OfflineFiles.worker(made.release(), noting.fingerprints()));
+  }
+
+  /**
+   * A handbook ready to be written.
+   *
+   * @param files writes its files
+   * @param release what devices tell it from others by
+   * @param summary what it holds
+   */
+  private record Made(Sink.Filler files, Release release, Summary summary) {}
+
+  private static Made made(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options)
       throws IOException {
     SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
     drawn.forEach((id, one) -> charts.put(id, one.sheets()));
@@ -63,20 +114,37 @@ public final class SitePublisher {
     Optional<PdfBook> book =
         options.pdf() ? Optional.of(book(kb, edition, options)) : Optional.empty();
     SortedMap<String, byte[]> cards = options.pdf() ? cards(kb, options) : new TreeMap<>();
-    new AtomicFolder(to)
-        .publish(
-            sink -> {
-              fill(sink, pages, book, edition, options);
-              writeCards(sink, cards);
-              writeSearch(sink, kb, site);
-              writeDiagnosis(sink, kb, drawn, options.draft());
-            });
-    return new Summary(
-        pages.size(),
-        count(charts),
-        book.map(PdfBook::pages).orElse(0),
-        book.map(PdfBook::undrawn).orElse(""),
-        problems);
+    Summary summary =
+        new Summary(
+            pages.size(),
+            count(charts),
+            book.map(PdfBook::pages).orElse(0),
+            book.map(PdfBook::undrawn).orElse(""),
+            problems);
+    return new Made(
+        sink -> {
+          fill(sink, pages, book, edition, options);
+          writeCards(sink, cards);
+          writeSearch(sink, kb, site);
+          writeDiagnosis(sink, kb, drawn, options.draft());
+        },
+        release(kb, pages.get(0).frame(), drawn.keySet()),
+        summary);
+  }
+
+  /** What devices tell the handbook's revisions apart by. */
+  private static Release release(KnowledgeBase kb, Frame frame, Set<String> symptoms) {
+    SortedMap<String, String> titles = new TreeMap<>();
+    symptoms.forEach(id -> titles.put(SitePaths.diagnosis(id), kb.symptoms().get(id).title()));
+    return new Release(
+        frame.handbook(),
+        frame.language(),
+        frame.direction(),
+        kb.handbook().revision(),
+        kb.handbook().date().toString(),
+        titles,
+        List.of(),
+        new TreeMap<>());
   }
 
   private static PdfBook book(KnowledgeBase kb, Edition edition, Options options)

@@ -182,14 +182,19 @@
     if (registration.active) greet(registration.active);
   }
 
+  /* The folder around this one may hold a handbook too, with a worker of its own. */
+  const script = new URL("worker.js", root).href;
+  const isOurs = () => Boolean(workers.controller) && workers.controller.scriptURL === script;
+
   function begin() {
-    let controlled = Boolean(workers.controller);
+    let controlled = isOurs();
     workers.addEventListener("controllerchange", () => {
-      if (controlled) return replaced();
+      if (!isOurs()) return;
+      if (controlled) replaced();
+      else greet(workers.controller);
       controlled = true;
-      return greet(workers.controller);
     });
-    workers.register(new URL("worker.js", root).href, { scope: root.pathname, updateViaCache: "none" }).then(watch, nothing);
+    workers.register(script, { scope: root.pathname, updateViaCache: "none" }).then(watch, nothing);
   }
 
   const manifest = element("link");

@@ -7,13 +7,13 @@
   let note = {};
   let joined = false;
 
-  const fragment = () => window.location.hash;
+  const fragment = () => fw.here.fragment();
 
   function go(next) {
     const target = fw.address.write(next);
     if (target === current) return fw.render();
     const step = moves() + 1;
-    window.location.hash = target;
+    fw.here.go(target);
     number(step);
     arrive();
   }

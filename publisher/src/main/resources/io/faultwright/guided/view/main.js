@@ -10,6 +10,7 @@
   /** Loads a data file once; `then(true)` when it is there. */
   function load(file, then) {
     if (loads.get(file) === "there") return then(true);
+    if (fw.run) return then(fw.run(file));
     const script = document.createElement("script");
     script.src = file;
     script.onload = () => {
@@ -186,7 +187,7 @@
   function takeSticker() {
     const model = new URLSearchParams(window.location.search).get("model");
     if (!model) return;
-    const state = fw.address.read(window.location.hash);
+    const state = fw.address.read(fw.here.fragment());
     if (!state.facts.model) {
       const found = fw.machine.search(model);
       state.facts.model = found.exact ? found.exact.id : model;
