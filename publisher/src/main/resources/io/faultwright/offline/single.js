@@ -14,7 +14,7 @@
 
   /* What the address asks for: {path, fragment}; a place without a page is one of the page that is shown. */
   function asked() {
-    const text = location.hash.slice(1);
+    const text = location.hash.slice(1) || "/";
     if (!text.startsWith("/")) return { path: shown || START, fragment: location.hash };
     const at = text.indexOf("#");
     const path = decoded((at < 0 ? text : text.slice(0, at)).slice(1).split("?")[0]);
@@ -45,7 +45,14 @@
     const place = resolved(href);
     if (!place) return;
     if (pages.has(place.path)) link.setAttribute("href", address(place.path, place.fragment));
-    else (link.parentElement.matches("li") ? link.parentElement : link).hidden = true;
+    else drop(link);
+  }
+
+  function drop(link) {
+    const line = link.closest("li, figcaption");
+    if (line && line.matches("li") && line.textContent.trim() === link.textContent.trim()) line.remove();
+    else if (line && line.matches("figcaption")) link.remove();
+    else link.replaceWith(...link.childNodes);
   }
 
   const leadAll = (part) => part.querySelectorAll("a[href]").forEach(lead);
@@ -107,10 +114,16 @@
   document.addEventListener("click", (event) => {
     const link = event.target.closest && event.target.closest("a[href]");
     if (!link) return;
+    if (link.matches(".skip")) return skip(event);
     lead(link);
     if (link.getAttribute("href") === location.hash) scrollTo(asked().fragment);
     else remember();
   }, true);
+
+  function skip(event) {
+    event.preventDefault();
+    main.focus();
+  }
 
   /* The same as on a site, where the fragment of the address is the page's alone. */
   fw.here = {
@@ -132,8 +145,7 @@
 
   main.tabIndex = -1;
   shown = START;
-  document.querySelectorAll(".skip, .head, .foot").forEach(leadAll);
-  document.querySelectorAll(".skip").forEach((link) => link.addEventListener("click", () => main.focus()));
+  document.querySelectorAll(".head, .foot").forEach(leadAll);
   shown = "";
   listen("hashchange", arrive);
   arrive();
