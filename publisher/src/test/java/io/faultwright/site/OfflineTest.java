@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
+import io.faultwright.model.KnowledgeBase;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,6 +22,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What a device does with a handbook from a host: keep it, work without a signal, tell of news. */
 class OfflineTest {
@@ -103,6 +107,33 @@ class OfflineTest {
   private String title(Page page, String path) {
     page.navigate(host.address(path));
     return page.title();
+  }
+
+  @Test
+  void aPublishedHandbookOpensOnPagesNeverVisited(@TempDir Path temp) throws IOException {
+    KnowledgeBase kb = SampleBook.plain();
+    SortedMap<String, byte[]> site =
+        new TreeMap<>(Published.publish(kb, Options.release(false), temp.resolve("site")).files());
+    site.keySet().removeIf(path -> path.startsWith("."));
+    host.put("handbook/", site);
+    Page page = kept("handbook/");
+    List<String> complaints = new ArrayList<>();
+    page.onPageError(complaints::add);
+    page.onConsoleMessage(message -> complaints.add(message.text()));
+    loseSignal();
+    for (String path : site.keySet()) {
+      if (path.endsWith(".html")) {
+        assertEquals(200, page.navigate(host.address("handbook/" + path)).status(), path);
+      }
+    }
+    page.navigate(host.address("handbook/symptom/ice-left.html"));
+    assertTrue(page.locator(".chart svg").first().boundingBox().width > 100);
+    page.navigate(host.address("handbook/search.html#q=valve"));
+    page.waitForSelector("#results a");
+    page.navigate(
+        host.address("handbook/diagnose.html#model=FL-12G&software=2.10&symptom=ice-left"));
+    page.waitForSelector("#guided-step .answers button");
+    assertEquals(List.of(), complaints);
   }
 
   @Test
