@@ -60,6 +60,7 @@ class PublisherLayersTest {
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("offline", List.of()),
               Map.entry("output", List.of()),
+              Map.entry("piece", List.of("source", "quantity")),
               Map.entry(
                   "site",
                   with(
@@ -75,6 +76,7 @@ class PublisherLayersTest {
                       "render.html",
                       "render.pdf",
                       "offline",
+                      "piece",
                       "output"))));
 
   private static List<String> with(List<String> some, String... more) {

@@ -22,6 +22,11 @@ public record Guide(String id, Place place, String title, String markdown) {
     return new Guide(id, place, title(markdown.lines().toList(), id), markdown);
   }
 
+  /** No more of it than others need to refer to it. */
+  Guide titled() {
+    return new Guide(id, place, title, "");
+  }
+
   /** The first heading of the first level that stands outside a block of code. */
   private static String title(List<String> lines, String id) {
     boolean code = false;

@@ -60,4 +60,23 @@ public record Handbook(
         weights,
         translatedTo);
   }
+
+  /** The same, of no revision. */
+  Handbook undated() {
+    return new Handbook(
+        place,
+        title,
+        maker,
+        "",
+        "",
+        language,
+        disclaimer,
+        hotline,
+        base,
+        start,
+        notes,
+        units,
+        weights,
+        translatedTo);
+  }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * A complaint with the rules that diagnose it.
@@ -54,6 +56,23 @@ public record Symptom(
     return new Symptom(
         id, place, title, about, applies, recognise, others, rules, nevers, together, guide,
         hazards);
+  }
+
+  /** No more of it than others need to refer to it. */
+  Symptom titled() {
+    return new Symptom(
+        id,
+        place,
+        title,
+        "",
+        Condition.ALWAYS,
+        Condition.ALWAYS,
+        List.of(),
+        new TreeMap<>(),
+        new TreeMap<>(),
+        new TreeSet<>(),
+        Optional.empty(),
+        HazardOrder.LAST);
   }
 
   /**

@@ -18,16 +18,16 @@ import java.util.List;
  * @param failed how many did not
  */
 record CaseChecks(List<Finding> findings, int passed, int failed) {
-  static CaseChecks run(KnowledgeBase kb, Runner runner, Scope scope) {
+  static CaseChecks run(KnowledgeBase kb, Runner runner, Due due) {
     List<CaseRecord> records =
         kb.cases().values().parallelStream()
-            .filter(recorded -> scope.concerns(recorded.symptom()))
+            .filter(recorded -> due.concerns(recorded.symptom()))
             .map(recorded -> record(runner.run(recorded)))
             .toList();
     List<CaseRecord> judged = records.stream().filter(one -> one.recorded().confirmed()).toList();
     int passed = (int) judged.stream().filter(CaseRecord::passed).count();
     List<Finding> findings =
-        CaseAnalysis.findings(kb, records).stream().filter(scope::concerns).toList();
+        CaseAnalysis.findings(kb, records).stream().filter(due::concerns).toList();
     return new CaseChecks(findings, passed, judged.size() - passed);
   }
 

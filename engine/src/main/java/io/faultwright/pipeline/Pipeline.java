@@ -3,13 +3,17 @@ package io.faultwright.pipeline;
 import io.faultwright.analysis.Analyses;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.finding.Finding;
+import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
 import io.faultwright.report.CheckReport;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.run.Runner;
 import io.faultwright.source.Sources;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The whole flow, a line for each phase.
@@ -22,10 +26,21 @@ import java.util.List;
 public final class Pipeline {
   private final Scope scope;
   private final Watch watch;
+  private final KnownProofs known;
 
   public Pipeline(Scope scope, Watch watch) {
+    this(scope, watch, KnownProofs.NONE);
+  }
+
+  /**
+   * A flow that leaves out what is known already.
+   *
+   * @param known symptoms without error; a report without errors says nothing further of them
+   */
+  public Pipeline(Scope scope, Watch watch, KnownProofs known) {
     this.scope = scope;
     this.watch = watch;
+    this.known = known;
   }
 
   /**
@@ -38,12 +53,27 @@ public final class Pipeline {
     watch.phase("read");
     KnowledgeBase kb = Resolver.resolve(sources);
     scope.requireSymptom(kb);
+    Due due = new Due(scope, proved(kb));
+    Checked checked = check(kb, due);
+    boolean whole = due.proved().isEmpty() || checked.report().errors() == 0;
+    return whole ? checked : check(kb, new Due(scope, Set.of()));
+  }
+
+  private Set<String> proved(KnowledgeBase kb) {
+    Excerpts excerpts = new Excerpts(kb);
+    return kb.symptoms().values().parallelStream()
+        .filter(symptom -> known.holds(symptom, () -> excerpts.forProof(symptom)))
+        .map(Symptom::id)
+        .collect(Collectors.toSet());
+  }
+
+  private Checked check(KnowledgeBase kb, Due due) {
     watch.phase("compile");
     Runner runner = new Runner(kb, RuleCompiler.compile(kb));
     watch.phase("cases");
-    CaseChecks cases = CaseChecks.run(kb, runner, scope);
+    CaseChecks cases = CaseChecks.run(kb, runner, due);
     watch.phase("analyses");
-    List<SymptomCheck> symptoms = new SymptomChecks(kb, watch).run(scope);
+    List<SymptomCheck> symptoms = new SymptomChecks(kb, watch).run(due);
     List<Finding> whole = Analyses.of(kb).stream().filter(scope::concerns).toList();
     watch.phase("replay");
     List<Finding> findings = new Replay(kb, runner).confirm(all(symptoms, whole, cases));

@@ -1,6 +1,7 @@
 package io.faultwright.pipeline;
 
 import io.faultwright.analysis.space.Deadline;
+import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import java.time.Duration;
@@ -14,24 +15,28 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 
-/** Checks symptoms side by side, each on its own, within the time allowed. */
+/** Checks symptoms side by side, each on its own and from its excerpt, within the time allowed. */
 final class SymptomChecks {
   /** For what an analysis has to tidy up once its time is over. */
   private static final Duration GRACE = Duration.ofSeconds(5);
 
   private final KnowledgeBase kb;
+  private final Excerpts excerpts;
   private final Watch watch;
   private final AtomicInteger done = new AtomicInteger();
 
   SymptomChecks(KnowledgeBase kb, Watch watch) {
     this.kb = kb;
+    this.excerpts = new Excerpts(kb);
     this.watch = watch;
   }
 
-  /** One result for each symptom in scope, by id; not computed where the time was not enough. */
-  List<SymptomCheck> run(Scope scope) {
-    List<Symptom> symptoms = scope.symptoms(kb);
-    Deadline deadline = scope.time().map(Deadline::in).orElse(Deadline.NEVER);
+  /**
+   * One result for each symptom that is left, by id; not computed where the time was not enough.
+   */
+  List<SymptomCheck> run(Due due) {
+    List<Symptom> symptoms = due.symptoms(kb);
+    Deadline deadline = due.scope().time().map(Deadline::in).orElse(Deadline.NEVER);
     ExecutorService workers = workers();
     try {
       List<Future<SymptomCheck>> started =
@@ -58,7 +63,7 @@ final class SymptomChecks {
   }
 
   private SymptomCheck check(Symptom symptom, int all, Deadline deadline) {
-    SymptomCheck check = SymptomCheck.of(kb, symptom, deadline);
+    SymptomCheck check = SymptomCheck.of(excerpts.forProof(symptom), symptom, deadline);
     watch.step(done.incrementAndGet(), all);
     return check;
   }

@@ -1,6 +1,7 @@
 package io.faultwright.cli;
 
 import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.KnownProofs;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.report.CheckText;
@@ -17,8 +18,17 @@ final class Proving {
   }
 
   Checked checked(Sources sources) {
+    return checked(sources, KnownProofs.NONE);
+  }
+
+  /**
+   * Checks what is not known to be without error.
+   *
+   * @param known proofs that need not be made again
+   */
+  Checked checked(Sources sources, KnownProofs known) {
     try (Watching watching = new Watching(console, timings)) {
-      return new Pipeline(Scope.ALL, watching).check(sources);
+      return new Pipeline(Scope.ALL, watching, known).check(sources);
     }
   }
 

@@ -4,9 +4,12 @@ import io.faultwright.finding.Finding;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.Since;
+import io.faultwright.piece.Ledger;
+import io.faultwright.piece.Workshop;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Compared;
 import io.faultwright.pipeline.Comparing;
+import io.faultwright.pipeline.KnownProofs;
 import io.faultwright.report.ProblemText;
 import io.faultwright.site.ChartDrawings;
 import io.faultwright.site.Options;
@@ -108,13 +111,17 @@ final class PublishCommand implements Callable<Integer> {
 
   private int checkAndPublish(Sources sources, Optional<KnowledgeBase> before) {
     Proving proving = new Proving(console, timings);
-    Checked checked = proving.checked(sources);
+    Ledger ledger = Ledger.read(to);
+    PublishedProofs proofs = new PublishedProofs(ledger);
+    Checked checked = proving.checked(sources, draft ? KnownProofs.NONE : proofs);
     if (checked.report().errors() > 0 && !draft) {
       return proving.refuse(checked, sources, NOTHING);
     }
     try {
       Optional<Since> told = before.map(old -> since(old, checked.knowledge()));
-      Summary summary = publish(checked, told);
+      Workshop workshop = new Workshop(ledger);
+      proofs.confirm(workshop);
+      Summary summary = publish(checked, told, workshop);
       console.print(words(summary));
       console.say(Undrawn.warning("book", summary.undrawn()));
       if (!summary.problems().isEmpty()) {
@@ -134,15 +141,17 @@ final class PublishCommand implements Callable<Integer> {
     }
   }
 
-  private Summary publish(Checked checked, Optional<Since> told) throws IOException {
+  private Summary publish(Checked checked, Optional<Since> told, Workshop workshop)
+      throws IOException {
     try (Watching watching = new Watching(console, timings)) {
       watching.phase("charts");
-      var charts = new ChartDrawings(checked.knowledge(), draft, paper).all();
+      var charts = new ChartDrawings(checked.knowledge(), draft, paper).all(workshop);
       watching.phase("site");
+      SitePublisher publisher = new SitePublisher(workshop);
       Options options = options(checked, told);
       return singleFile
-          ? new SitePublisher().publishAsOneFile(checked.knowledge(), charts, options, to)
-          : new SitePublisher().publish(checked.knowledge(), charts, options, to);
+          ? publisher.publishAsOneFile(checked.knowledge(), charts, options, to)
+          : publisher.publish(checked.knowledge(), charts, options, to);
     }
   }
 

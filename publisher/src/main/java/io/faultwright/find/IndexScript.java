@@ -16,13 +16,19 @@ final class IndexScript {
   private static final int BASE = 36;
 
   private final SearchIndex index;
+  private final SortedMap<String, String> words;
 
-  IndexScript(SearchIndex index) {
+  IndexScript(SearchIndex index, SortedMap<String, String> words) {
     this.index = index;
+    this.words = words;
   }
 
   String text() {
-    return "faultwright.index({\n\"families\":"
+    return "faultwright.index({\n\"words\":"
+        + words.entrySet().stream()
+            .map(word -> Json.text(word.getKey()) + ":" + Json.text(word.getValue()))
+            .collect(Collectors.joining(",", "{", "}"))
+        + ",\n\"families\":"
         + texts(index.families())
         + ",\n\"entries\":[\n"
         + index.entries().stream().map(this::entry).collect(Collectors.joining(",\n"))

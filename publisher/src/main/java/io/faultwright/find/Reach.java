@@ -6,17 +6,42 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
-import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** For which families a thing is worth finding; none are named where it is for all of them. */
 final class Reach {
-  private final KnowledgeBase kb;
+  private final List<Build> builds;
+  private final int families;
+
+  /** What the symptoms that conclude a fault apply to, by the id of the fault. */
+  private final Map<String, List<Condition>> told = new HashMap<>();
 
   Reach(KnowledgeBase kb) {
-    this.kb = kb;
+    this.builds = kb.equipment().builds();
+    this.families = kb.equipment().families().size();
+    kb.symptoms()
+        .values()
+        .forEach(
+            symptom ->
+                faults(symptom)
+                    .forEach(
+                        fault ->
+                            told.computeIfAbsent(fault, none -> new ArrayList<>())
+                                .add(symptom.applies())));
+  }
+
+  private static Stream<String> faults(Symptom symptom) {
+    return symptom.rules().values().stream()
+        .flatMap(rule -> rule.conclusion().answers().stream())
+        .filter(Answer.OfFault.class::isInstance)
+        .map(Answer::name)
+        .distinct();
   }
 
   List<String> of(Symptom symptom) {
@@ -33,32 +58,21 @@ final class Reach {
 
   /** Those that can have the fault by one of the symptoms that conclude it. */
   List<String> of(Fault fault) {
-    List<Condition> told =
-        kb.symptoms().values().stream()
-            .filter(symptom -> concludes(symptom, fault.id()))
-            .map(Symptom::applies)
-            .toList();
+    List<Condition> where = told.getOrDefault(fault.id(), List.of());
     return families(
         build ->
             build.satisfies(fault.applies())
-                && (told.isEmpty() || told.stream().anyMatch(build::satisfies)));
-  }
-
-  private static boolean concludes(Symptom symptom, String fault) {
-    return symptom.rules().values().stream()
-        .map(Rule::conclusion)
-        .flatMap(conclusion -> conclusion.answers().stream())
-        .anyMatch(answer -> answer.equals(new Answer.OfFault(fault)));
+                && (where.isEmpty() || where.stream().anyMatch(build::satisfies)));
   }
 
   private List<String> families(Predicate<Build> has) {
     List<String> found =
-        kb.equipment().builds().stream()
+        builds.stream()
             .filter(has)
             .map(build -> build.model().family())
             .distinct()
             .sorted()
             .toList();
-    return found.size() == kb.equipment().families().size() ? List.of() : found;
+    return found.size() == families ? List.of() : found;
   }
 }

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
+import java.util.SortedMap;
 
 /** The two files behind the page for searching. */
 public final class SearchFiles {
@@ -25,8 +26,11 @@ public final class SearchFiles {
    * The index of a handbook, as a call that hands it to the script.
    *
    * @param refrigerants pages of refrigerants
+   * @param words the built-in texts of the script in the language of the handbook, by the English
+   *     ones; those left out stay English
    */
-  public static String index(KnowledgeBase kb, Collection<Link> refrigerants) {
-    return new IndexScript(SearchIndex.of(kb, refrigerants)).text();
+  public static String index(
+      KnowledgeBase kb, Collection<Link> refrigerants, SortedMap<String, String> words) {
+    return new IndexScript(SearchIndex.of(kb, refrigerants), words).text();
   }
 }

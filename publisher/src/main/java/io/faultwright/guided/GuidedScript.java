@@ -20,6 +20,7 @@ public final class GuidedScript {
           "judge/asking",
           "judge/judge",
           "view/say",
+          "view/load",
           "view/make",
           "view/store",
           "view/address",
@@ -34,7 +35,9 @@ public final class GuidedScript {
           "view/machine-screen",
           "view/step-screen",
           "view/outcome-screen",
+          "view/trouble-screen",
           "view/hand-over-screen",
+          "view/page",
           "view/main");
 
   private GuidedScript() {}

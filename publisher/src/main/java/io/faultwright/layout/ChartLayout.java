@@ -44,11 +44,11 @@ public final class ChartLayout {
   /** The layout of one chart. */
   private final class Run {
     private final Node.Start start;
-    private final Optional<String> address;
+    private final Optional<OnlinePage> online;
 
     Run(Node.Start start, Optional<String> address) {
       this.start = start;
-      this.address = address;
+      this.online = address.map(OnlinePage::of);
     }
 
     List<ChartPage> pages(Unfolding unfolding) {
@@ -79,7 +79,7 @@ public final class ChartLayout {
     }
 
     private Printer printer(double size) {
-      return new Printer(size, paper, imprint, start, address);
+      return new Printer(size, paper, imprint, start, online);
     }
   }
 

@@ -42,15 +42,15 @@ final class PageFrame {
   PageFrame(
       Imprint imprint,
       Node.Start start,
-      Optional<String> address,
+      Optional<OnlinePage> online,
       List<Warning> warnings,
       int width,
       int height) {
     this.imprint = imprint;
     this.start = start;
-    this.address = address;
+    this.address = online.map(OnlinePage::address);
     this.frame = new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
-    this.code = address.flatMap(QrSymbol::of).map(this::placed);
+    this.code = online.flatMap(OnlinePage::code).map(this::placed);
     this.cautions =
         CautionPanel.of(warnings, frame.width() - 2 * PADDING)
             .shifted(frame.x() + PADDING, frame.y() + headHeight() + PADDING);

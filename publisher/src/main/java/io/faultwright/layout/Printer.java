@@ -19,17 +19,18 @@ final class Printer {
   private final Paper paper;
   private final Imprint imprint;
   private final Node.Start start;
-  private final Optional<String> address;
+  private final Optional<OnlinePage> online;
   private final Map<Sized, PageFrame> frames = new HashMap<>();
 
   /** A printer of one chart at one text size. */
-  Printer(double size, Paper paper, Imprint imprint, Node.Start start, Optional<String> address) {
+  Printer(
+      double size, Paper paper, Imprint imprint, Node.Start start, Optional<OnlinePage> online) {
     this.compositors =
         Stream.of(true, false).map(broad -> new Compositor(new Typography(size, broad))).toList();
     this.paper = paper;
     this.imprint = imprint;
     this.start = start;
-    this.address = address;
+    this.online = online;
   }
 
   boolean fits(Part part) {
@@ -61,7 +62,7 @@ final class Printer {
 
   private PageFrame frame(Sized sized) {
     List<Warning> warnings = sized.warnings.stream().sorted(CautionPanel.GRAVEST).toList();
-    return new PageFrame(imprint, start, address, warnings, sized.width, sized.height);
+    return new PageFrame(imprint, start, online, warnings, sized.width, sized.height);
   }
 
   /** What the frame of a page depends on. */

@@ -105,7 +105,7 @@ public final class AtomicFolder {
   private void build(Sink.Filler filler) throws IOException {
     Files.createDirectory(fresh);
     try {
-      filler.fill(new FolderSink(fresh));
+      filler.fill(new FolderSink(fresh, target));
     } catch (IOException | RuntimeException | Error e) {
       Marker.deletePublished(fresh);
       throw e;

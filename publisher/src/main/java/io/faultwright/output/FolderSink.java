@@ -2,18 +2,30 @@ package io.faultwright.output;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 
-/** Writes files into a folder, each on the marker's list before it exists. */
+/**
+ * Writes files into a folder, each on the marker's list before it exists. A file that stood in the
+ * earlier folder with the same content is taken over as it is: it gets a second name.
+ */
 final class FolderSink implements Sink {
   private final Path folder;
+  private final Path earlier;
   private final Set<String> files = new HashSet<>();
 
-  FolderSink(Path folder) throws IOException {
+  /**
+   * A sink.
+   *
+   * @param earlier the folder that is being replaced; may be missing
+   */
+  FolderSink(Path folder, Path earlier) throws IOException {
     this.folder = folder;
+    this.earlier = earlier;
     Marker.start(folder);
   }
 
@@ -28,6 +40,23 @@ final class FolderSink implements Sink {
     }
     Marker.add(folder, path);
     Files.createDirectories(file.getParent());
-    Files.write(file, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    if (!takenOver(earlier.resolve(path), content, file)) {
+      Files.write(file, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    }
+  }
+
+  private static boolean takenOver(Path old, byte[] content, Path file) {
+    try {
+      boolean same =
+          Files.isRegularFile(old, LinkOption.NOFOLLOW_LINKS)
+              && Files.size(old) == content.length
+              && Arrays.equals(Files.readAllBytes(old), content);
+      if (same) {
+        Files.createLink(file, old);
+      }
+      return same;
+    } catch (IOException | UnsupportedOperationException notHere) {
+      return false;
+    }
   }
 }

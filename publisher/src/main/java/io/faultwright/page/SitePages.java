@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,13 +25,26 @@ public final class SitePages {
     this.desk = Desk.of(kb, new SiteAddresses("", Set.of()));
   }
 
+  /**
+   * A page to be written.
+   *
+   * @param path its file
+   * @param page writes it; may run on any thread
+   */
+  public record Plan(String path, Supplier<Page> page) {}
+
   /** The pages, in a fixed order. */
   public List<Page> all() {
+    return plans().stream().map(plan -> plan.page().get()).toList();
+  }
+
+  /** The pages to be written, in a fixed order. */
+  public List<Plan> plans() {
     return Stream.of(
             Stream.of(start(), equipment(), safety(), index(), search(), diagnosis()),
-            kb.parts().isEmpty() ? Stream.<Page>empty() : Stream.of(parts()),
+            kb.parts().isEmpty() ? Stream.<Plan>empty() : Stream.of(parts()),
             kb.handbook().base().stream().map(this::stickers),
-            edition.draft() ? Stream.of(findings()) : Stream.<Page>empty(),
+            edition.draft() ? Stream.of(findings()) : Stream.<Plan>empty(),
             edition.since().stream().map(this::changes),
             kb.symptoms().values().stream().map(this::symptom),
             kb.faults().values().stream()
@@ -69,6 +83,11 @@ public final class SitePages {
         .toList();
   }
 
+  /** Head and foot of every page. */
+  public Frame frame() {
+    return Frames.of(kb.handbook(), edition.draft());
+  }
+
   /** Pages of refrigerants, seen from the site's root. */
   public List<Link> refrigerants() {
     return desk.links().refrigerants(desk.uses().refrigerants());
@@ -80,7 +99,7 @@ public final class SitePages {
     return kb.guides().values().stream().flatMap(guides::problems).sorted().toList();
   }
 
-  private Page start() {
+  private Plan start() {
     return page(
         Target.START,
         kb.handbook().title(),
@@ -88,7 +107,7 @@ public final class SitePages {
         at -> new StartSections(at, edition).section());
   }
 
-  private Page equipment() {
+  private Plan equipment() {
     Set<Target> here =
         Stream.of(
                 targets(Kind.FAMILY, kb.equipment().families().keySet()),
@@ -99,20 +118,20 @@ public final class SitePages {
     return page(Target.EQUIPMENT, "Equipment", here, at -> new EquipmentSections(at).section());
   }
 
-  private Page safety() {
+  private Plan safety() {
     Set<Target> here = targets(Kind.CAUTION, kb.cautions().keySet()).collect(Collectors.toSet());
     return page(Target.SAFETY, "Safety", here, at -> new SafetySections(at).section());
   }
 
-  private Page index() {
+  private Plan index() {
     return page(Target.INDEX, "A to Z", Set.of(), at -> new IndexSections(at).section());
   }
 
-  private Page search() {
+  private Plan search() {
     return page(Target.SEARCH, "Search", Set.of(), at -> new SearchSections(at).section());
   }
 
-  private Page diagnosis() {
+  private Plan diagnosis() {
     return page(
         Target.DIAGNOSIS,
         "Guided diagnosis",
@@ -120,12 +139,12 @@ public final class SitePages {
         at -> new DiagnosisSection(new Link("List of complaints", at.links().page(Target.START))));
   }
 
-  private Page parts() {
+  private Plan parts() {
     Set<Target> here = targets(Kind.PART, kb.parts().keySet()).collect(Collectors.toSet());
     return page(Target.PARTS, "Parts", here, at -> new PartsSections(at).section());
   }
 
-  private Page stickers(String base) {
+  private Plan stickers(String base) {
     return page(
         Target.STICKERS,
         "Labels for the nameplate",
@@ -133,7 +152,7 @@ public final class SitePages {
         at -> new StickersSections(at, base).section());
   }
 
-  private Page findings() {
+  private Plan findings() {
     return page(
         Target.FINDINGS,
         "Findings",
@@ -141,12 +160,12 @@ public final class SitePages {
         at -> new FindingsSections(at).of(edition.findings()));
   }
 
-  private Page changes(Since since) {
+  private Plan changes(Since since) {
     return page(
         Target.CHANGES, "What changed", Set.of(), at -> new ChangesSections(at, since).section());
   }
 
-  private Page symptom(Symptom symptom) {
+  private Plan symptom(Symptom symptom) {
     Set<Target> here =
         Stream.concat(
                 targets(Kind.READING, desk.uses().readingsOf(symptom.id())),
@@ -165,19 +184,23 @@ public final class SitePages {
     return ids.stream().map(id -> new Target(kind, id));
   }
 
-  private Page page(Kind kind, String id, String title, Function<Desk, Content> content) {
+  private Plan page(Kind kind, String id, String title, Function<Desk, Content> content) {
     return page(new Target(kind, id), title, Set.of(), content);
   }
 
-  private Page page(
+  private Plan page(
       Target target, String title, Set<Target> here, Function<Desk, Content> content) {
     String path = SitePaths.file(target);
+    return new Plan(path, () -> page(path, title, here, content));
+  }
+
+  private Page page(String path, String title, Set<Target> here, Function<Desk, Content> content) {
     Addresses addresses = new SiteAddresses(path, here);
     Content shown = content.apply(desk.at(addresses));
     return new Page(
         path,
         title,
-        Frames.of(kb.handbook(), edition.draft()),
+        frame(),
         addresses.file(SitePaths.STYLE),
         Stream.concat(Stream.of(SitePaths.OFFLINE_SCRIPT), shown.scripts().stream())
             .map(addresses::file)

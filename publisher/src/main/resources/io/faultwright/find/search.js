@@ -1,8 +1,12 @@
 /* Finds what the handbook holds: complaints, faults, readings, parts. Nothing leaves the device. */
 (function (fw) {
   "use strict";
-  fw.words = fw.words || {};
-  fw.say = fw.say || function (text) { return fw.words[text] || text; };
+  var translated = {};
+
+  /* A built-in text in the language of the handbook. */
+  fw.say = fw.say || function (text, value) {
+    return (Object.hasOwn(translated, text) ? translated[text] : text).replace("{0}", value);
+  };
 
   /* The page's own fragment of the address; where the whole handbook is one file, that file says otherwise. */
   fw.here = fw.here || {
@@ -14,7 +18,10 @@
 
   /* What a word counts for in an instruction, in the sentence about it, in what people say, in the name. */
   var WEIGHTS = [1, 3, 6, 8];
-  var SHOWN = 60;
+  var SHOWN = 60, WEIGHED = 200;
+
+  /* What is likelier to be looked for than another thing that fits as well. */
+  var LIKELY = { symptom: 2, fault: 1, equipment: -5 };
 
   var families, entries, synonyms, phrases, terms, postings, letters, numbers;
 
@@ -24,6 +31,7 @@
   }
 
   fw.index = function (data) {
+    translated = data.words;
     families = data.families;
     entries = data.entries;
     terms = data.terms ? data.terms.split(" ") : [];
@@ -89,7 +97,7 @@
     return found;
   }
 
-  /* Terms with a slip of the finger, or with another ending: "leaking" for "leaks". */
+  /* Terms with a slip of the finger, or begun with one, or with another ending: "leaking" for "leaks". */
   function guessed(word, found) {
     var most = allowed(word), bits = signature(word);
     if (most) terms.forEach(function (term, i) {
@@ -99,19 +107,29 @@
         var wrong = errors(word, term, most);
         if (wrong <= most) return found.set(i, 0.6 - 0.1 * wrong);
       }
+      if (word.length > 4 && term.length > word.length && !more(bits & ~letters[i], 1)
+          && Math.min(errors(word, term.slice(0, word.length), 1), errors(word, term.slice(0, word.length + 1), 1)) < 2) {
+        return found.set(i, 0.3);
+      }
       var same = 0;
       while (same < word.length && word[same] === term[same]) same++;
       if (same > 3 && word.length - same < 4 && term.length - same < 4) found.set(i, 0.25);
     });
   }
 
+  function decoded(term) {
+    var code = 0;
+    if (typeof postings[term] === "string") {
+      postings[term] = postings[term].split(",").map(function (step) { return code += parseInt(step, 36); });
+    }
+    return postings[term];
+  }
+
   /* The best worth of each entry that a word is in. */
   function worth(found) {
     var best = new Map();
     found.forEach(function (fit, term) {
-      var code = 0;
-      postings[term].split(",").forEach(function (step) {
-        code += parseInt(step, 36);
+      decoded(term).forEach(function (code) {
         var value = fit * WEIGHTS[code & 3];
         if (!(best.get(code >> 2) >= value)) best.set(code >> 2, value);
       });
@@ -142,8 +160,8 @@
     return sum * (0.5 + covered.size / own.length) / asked.length;
   }
 
-  /* Entries in which every word is found, the best first: {entry, said, score}. */
-  function all(asked) {
+  /* Entries in which every word is found, the best first: {entry, said, score}. Only the best are weighed twice. */
+  function all(asked, family) {
     var scores = null;
     asked.map(worth).forEach(function (best) {
       var both = new Map();
@@ -152,8 +170,18 @@
       });
       scores = both;
     });
-    return Array.from(scores, function (pair) { return ranked(pair[0], pair[1] / asked.length, asked); })
-      .sort(function (a, b) { return b.score - a.score || a.entry - b.entry; });
+    return Array.from(scores, function (pair) { return { entry: pair[0], said: "", score: pair[1] / asked.length }; })
+      .filter(function (one) {
+        var only = entries[one.entry][4];
+        return family < 0 || !only || only.includes(family);
+      })
+      .sort(better)
+      .map(function (one, i) { return i < WEIGHED ? ranked(one.entry, one.score, asked) : one; })
+      .sort(better);
+  }
+
+  function better(a, b) {
+    return b.score - a.score || a.entry - b.entry;
   }
 
   function ranked(entry, score, asked) {
@@ -162,20 +190,18 @@
       var fit = fits(text, asked);
       if (fit > best) { best = fit; said = text; }
     });
-    return { entry: entry, said: best > name ? said : "", score: score + 8 * Math.max(name, best) };
+    score += 8 * Math.max(name, best) + (LIKELY[entries[entry][0]] || 0);
+    return { entry: entry, said: name ? "" : said, score: score };
   }
 
   fw.find = function (query, family) {
-    var asked = words(query), found = [];
-    if (asked.length) {
-      found = all(asked.map(function (word) { return near(word, false); }));
-      if (!found.length) found = all(asked.map(function (word) { return near(word, true); }));
+    var asked = words(query), number = families.indexOf(family);
+    function found(guess) {
+      return all(asked.map(function (word) { return near(word, guess); }), number);
     }
-    var number = families.indexOf(family);
-    return found.filter(function (one) {
-      var only = entries[one.entry][4];
-      return number < 0 || !only || only.includes(number);
-    });
+    if (!asked.length) return [];
+    var sure = found(false);
+    return sure.length ? sure : found(true);
   };
 
   /* What is seen. */
@@ -228,7 +254,7 @@
     if (!words(query).length) return "";
     if (!found.length) return fw.say("Nothing found. Use fewer or other words, or see A to Z.");
     if (found.length > SHOWN) return fw.say("Many results. Add a word.");
-    return found.length === 1 ? fw.say("1 result") : fw.say("{n} results").replace("{n}", found.length);
+    return found.length === 1 ? fw.say("1 result") : fw.say("{0} results", found.length);
   }
 
   var form = document.getElementById("search"), place = document.getElementById("results"), timer, shownHash;

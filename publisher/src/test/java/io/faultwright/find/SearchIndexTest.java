@@ -101,9 +101,9 @@ class SearchIndexTest {
   void theScriptIsTheSameEachTimeAndInEveryLocale() {
     Locale before = Locale.getDefault();
     try {
-      String first = SearchFiles.index(KB, REFRIGERANTS);
+      String first = SearchFiles.index(KB, REFRIGERANTS, new TreeMap<>());
       Locale.setDefault(Locale.forLanguageTag("tr-TR-u-nu-arab"));
-      assertEquals(first, SearchFiles.index(KB, REFRIGERANTS));
+      assertEquals(first, SearchFiles.index(KB, REFRIGERANTS, new TreeMap<>()));
     } finally {
       Locale.setDefault(before);
     }
@@ -112,13 +112,15 @@ class SearchIndexTest {
   @Test
   void theScriptHoldsTheIndexAsData() throws JsonProcessingException {
     SearchIndex index = index();
-    JsonNode data = data(new IndexScript(index).text());
+    SortedMap<String, String> words = new TreeMap<>(Map.of("Faults", "Ursachen"));
+    JsonNode data = data(new IndexScript(index, words).text());
     String[] terms = data.get("terms").asText().split(" ");
     String[] postings = data.get("postings").asText().split(" ");
     assertEquals(List.copyOf(index.postings().keySet()), List.of(terms));
     for (int i = 0; i < terms.length; i++) {
       assertEquals(index.postings().get(terms[i]), read(postings[i]), terms[i]);
     }
+    assertEquals("Ursachen", data.get("words").get("Faults").asText());
     JsonNode first = data.get("entries").get(number(index, "superheat"));
     assertEquals("reading", first.get(0).asText());
     assertEquals("Superheat", first.get(1).asText());

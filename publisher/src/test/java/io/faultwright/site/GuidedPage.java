@@ -32,11 +32,10 @@ final class GuidedPage {
         };
         const said = [];
         for (const [symptom, address] of addresses) {
+          const before = location.href;
           const shown = new Promise((later) => addEventListener("hashchange", later, { once: true }));
-          if (location.hash !== address) {
-            location.hash = address;
-            await shown;
-          }
+          location.hash = address;
+          if (location.href !== before) await shown;
           await loaded(symptom);
           said.push([root.dataset.verdict, root.dataset.answers, root.dataset.status]);
         }

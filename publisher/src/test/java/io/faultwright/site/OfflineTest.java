@@ -133,6 +133,14 @@ class OfflineTest {
     page.navigate(
         host.address("handbook/diagnose.html#model=FL-12G&software=2.10&symptom=ice-left"));
     page.waitForSelector("#guided-step .answers button");
+    assertFalse(page.textContent("#guided-strip").contains("revision"));
+    page.evaluate(
+        "() => { const key = Object.keys(localStorage).find(name => name.endsWith('/job'));"
+            + " const job = JSON.parse(localStorage.getItem(key)); job.revision = '0';"
+            + " localStorage.setItem(key, JSON.stringify(job)); }");
+    page.reload();
+    page.waitForSelector("#guided-step .answers button");
+    assertTrue(page.textContent("#guided-strip").contains("begun with revision 0, now revision"));
     assertEquals(List.of(), complaints);
   }
 

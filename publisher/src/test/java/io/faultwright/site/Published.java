@@ -2,6 +2,8 @@ package io.faultwright.site;
 
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.piece.Ledger;
+import io.faultwright.piece.Workshop;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,8 +28,9 @@ record Published(SortedMap<String, byte[]> files) {
 
   /** Publishes with charts. */
   static Published publish(KnowledgeBase kb, Options options, Path to) throws IOException {
-    new SitePublisher()
-        .publish(kb, new ChartDrawings(kb, options.draft(), Paper.A4).all(), options, to);
+    Workshop workshop = new Workshop(Ledger.read(to));
+    new SitePublisher(workshop)
+        .publish(kb, new ChartDrawings(kb, options.draft(), Paper.A4).all(workshop), options, to);
     return read(to);
   }
 

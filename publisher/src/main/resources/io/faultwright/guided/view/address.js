@@ -18,10 +18,14 @@
 
   function read(fragment) {
     const state = empty();
-    fragment.replace(/^#/, "").split("&").filter(Boolean).forEach((part) => {
-      const at = part.indexOf("=");
-      if (at > 0) put(state, decode(part.slice(0, at)), decode(part.slice(at + 1)));
-    });
+    fragment
+      .replace(/^#/, "")
+      .split("&")
+      .filter(Boolean)
+      .forEach((part) => {
+        const at = part.indexOf("=");
+        if (at > 0) put(state, decode(part.slice(0, at)), decode(part.slice(at + 1)));
+      });
     return state;
   }
 
@@ -49,9 +53,11 @@
     const push = (key, value) => value && parts.push(encode(key) + "=" + encode(String(value)));
     push("model", state.facts.model);
     push("software", state.facts.software);
-    Object.keys(state.facts).sort().forEach((id) => {
-      if (id !== "model" && id !== "software") push("f." + id, state.facts[id]);
-    });
+    Object.keys(state.facts)
+      .sort()
+      .forEach((id) => {
+        if (id !== "model" && id !== "software") push("f." + id, state.facts[id]);
+      });
     push("symptom", state.symptom);
     state.readings.forEach((value, id) => push("r." + id, value));
     push("on", state.on);
@@ -61,4 +67,4 @@
   }
 
   fw.address = { read, write, empty, copy };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -6,10 +6,34 @@
 
   const unitOf = (reading, symbol) => reading.units.find((unit) => unit.symbol === symbol);
 
+  /** Digits of Arabic and Persian keyboards as ours. */
+  const western = (text) =>
+    text
+      .replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (digit) => digit.charCodeAt(0) & 15)
+      .replace(/\u066b/g, ".");
+
+  /** `1,500` where the decimal sign is a point may be one and a half or fifteen hundred; both readings, else none. */
+  function twoWays(typed) {
+    const other = fw.book.decimal === "," ? "." : ",";
+    const text = typed.trim().replace(/[\u2212\u2013]/g, "-");
+    const parts = text.split(other);
+    if (parts.length !== 2 || !/^-?[1-9]\d{0,2}$/.test(parts[0]) || !/^\d{3}$/.test(parts[1])) return [];
+    return [parts.join("."), parts.join("")];
+  }
+
   /** A typed number with a point as decimal sign; null if it is not one number. */
   function tidy(typed) {
-    const text = typed.trim().replace(/[\u2212\u2013\u2012]/g, "-").replace(/\s/g, "").replace(",", ".");
-    return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? text.replace("+", "").replace(/^(-?)\./, "$10.").replace(/\.$/, "") : null;
+    const text = western(typed)
+      .trim()
+      .replace(/[\u2212\u2013\u2012]/g, "-")
+      .replace(/\s/g, "")
+      .replace(",", ".");
+    return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(text)
+      ? text
+          .replace("+", "")
+          .replace(/^(-?)\./, "$10.")
+          .replace(/\.$/, "")
+      : null;
   }
 
   /** As exact as the rules; nobody types one. */
@@ -41,14 +65,15 @@
     if (text === "untaken") return fw.say("cannot be taken");
     if (reading && reading.values) return (reading.values.find((each) => each[0] === text) || [0, text])[1];
     const figure = reading && reading.units && read(reading, text);
-    return figure ? fw.local(figure.number) + " " + figure.unit.symbol : text;
+    return figure ? fw.amount(figure.number, figure.unit) : text;
   }
 
   /** What the judge worked out or assumed, in words. */
   function valueWords(reading, told) {
     if (told.untaken) return fw.say("cannot be taken");
     if (told.word !== undefined) return words(reading, told.word);
-    return shown(reading, rational(told.number), own(reading)) + " " + own(reading).symbol;
+    const unit = offered(reading);
+    return fw.amount(shown(reading, rational(told.number), unit), unit);
   }
 
   /** How far the instrument may be off, in the unit of the answer. */
@@ -56,7 +81,7 @@
     const figure = text && text !== "untaken" && read(reading, text);
     if (!figure) return "";
     const there = fw.number.convert(tolerance, plain(own(reading)), plain(figure.unit));
-    return fw.local(fw.number.decimal(there, 2)) + " " + figure.unit.symbol;
+    return fw.amount(fw.number.decimal(there, 2), figure.unit);
   }
 
   const rational = (number) => (typeof number === "string" ? fw.number.of(number) : number);
@@ -108,13 +133,33 @@
     return (system === "us" || system === "si") && wanted ? wanted : own(reading);
   }
 
-  const kind = (reading) => reading.units.map((unit) => unit.symbol).sort().join(" ");
+  const kind = (reading) =>
+    reading.units
+      .map((unit) => unit.symbol)
+      .sort()
+      .join(" ");
 
   function remember(reading, unit) {
     fw.store.write("units", { ...fw.store.read("units"), [kind(reading)]: unit.symbol });
   }
 
   fw.figure = {
-    own, unitOf, tidy, read, toOwn, write, value, words, valueWords, shown, inRange, meant, side, reach, offered, remember,
+    own,
+    unitOf,
+    tidy,
+    twoWays,
+    read,
+    toOwn,
+    write,
+    value,
+    words,
+    valueWords,
+    shown,
+    inRange,
+    meant,
+    side,
+    reach,
+    offered,
+    remember,
   };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -6,6 +6,7 @@
   let current = "";
   let note = {};
   let joined = false;
+  let begunWith = "";
 
   const fragment = () => fw.here.fragment();
 
@@ -43,7 +44,7 @@
     remember(state.facts.model);
     const last = fw.address.copy(state);
     last.ask = last.show = "";
-    fw.store.write("job", { at: fw.address.write(last), revision: fw.book.revision, note });
+    fw.store.write("job", { at: fw.address.write(last), revision: begunWith || fw.book.revision, note });
   }
 
   /** The last models, for the next job. */
@@ -60,15 +61,21 @@
   /** The job that this device remembers, until this visit goes on with it or begins another. */
   const waiting = () => (joined ? null : kept());
 
+  /** Goes on with what was noted of a job, and with the revision that it was begun with. */
+  function take(last) {
+    note = last.note || {};
+    begunWith = last.revision || "";
+  }
+
   function resume() {
     const last = kept();
-    note = (last && last.note) || {};
+    take(last || {});
     joined = true;
     go(fw.address.read(last ? last.at : ""));
   }
 
   function begin(facts) {
-    note = {};
+    take({});
     joined = true;
     fw.store.remove("job");
     go({ ...fw.address.empty(), facts: facts || {} });
@@ -84,16 +91,20 @@
     next.ask = next.show = "";
   };
 
-  const answer = (id, text) => change((next) => {
-    next.readings.set(id, text);
-    done(next);
-  });
+  const answer = (id, text) =>
+    change((next) => {
+      next.readings.set(id, text);
+      done(next);
+    });
 
-  const fact = (id, value) => change((next) => {
-    if (id === "model") next.facts = value === "?" ? { ...next.facts, model: value } : { model: value, ...softwareOf(next, value) };
-    else next.facts[id] = value;
-    done(next);
-  });
+  const fact = (id, value) =>
+    change((next) => {
+      if (id === "model")
+        next.facts =
+          value === "?" ? { ...next.facts, model: value } : { model: value, ...softwareOf(next, value) };
+      else next.facts[id] = value;
+      done(next);
+    });
 
   function softwareOf(next, id) {
     const model = fw.machine.model(id);
@@ -102,26 +113,30 @@
     return before && keepIt ? { software: before } : {};
   }
 
-  const symptom = (id) => change((next) => {
-    next.symptom = id;
-    next.on = 0;
-    done(next);
-  });
+  const symptom = (id) =>
+    change((next) => {
+      next.symptom = id;
+      next.on = 0;
+      done(next);
+    });
 
-  const ask = (id) => change((next) => {
-    next.ask = id;
-    next.show = "";
-  });
+  const ask = (id) =>
+    change((next) => {
+      next.ask = id;
+      next.show = "";
+    });
 
-  const show = (what) => change((next) => {
-    next.show = what;
-    next.ask = "";
-  });
+  const show = (what) =>
+    change((next) => {
+      next.show = what;
+      next.ask = "";
+    });
 
-  const goOn = (answers) => change((next) => {
-    next.on = answers;
-    done(next);
-  });
+  const goOn = (answers) =>
+    change((next) => {
+      next.on = answers;
+      done(next);
+    });
 
   /** One step back: by the browser where we came from there, else by taking the last answer away. */
   function back() {
@@ -143,6 +158,12 @@
     keep();
   }
 
+  /** Whether a check after the repair was done. */
+  function tick(key, isDone) {
+    note.done = { ...note.done, [key]: isDone };
+    keep();
+  }
+
   function write(key, text) {
     note[key] = text;
     keep();
@@ -153,7 +174,8 @@
       if ((fragment() || "#") !== current) arrive();
     });
     const last = kept();
-    if (last && fw.address.write(withoutViews(fw.address.read(fragment()))) === last.at) note = last.note || {};
+    if (last && fw.address.write(withoutViews(fw.address.read(fragment()))) === last.at)
+      take(last);
     arrive();
   };
 
@@ -163,7 +185,24 @@
   };
 
   fw.job = {
-    start, isOpen, waiting, resume, begin, answer, fact, symptom, ask, show, goOn, back, remark, write,
-    state: () => state, note: () => note, canGoBack: () => moves() > 0 || isOpen(),
+    start,
+    isOpen,
+    waiting,
+    resume,
+    begin,
+    answer,
+    fact,
+    symptom,
+    ask,
+    show,
+    goOn,
+    back,
+    remark,
+    write,
+    tick,
+    state: () => state,
+    note: () => note,
+    begunWith: () => begunWith || fw.book.revision,
+    canGoBack: () => moves() > 0 || isOpen(),
   };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -20,11 +20,18 @@
     const ids = (fw.store.read("models") || []).filter((id) => fw.machine.model(id));
     if (!ids.length) return null;
     const buttons = ids.map((id) => choice(fw.machine.model(id)));
-    return make("div.group", {}, make("h3", {}, fw.say("Used before on this device")), make("div.answers", {}, buttons));
+    return make(
+      "div.group",
+      {},
+      make("h3", {}, fw.say("Used before on this device")),
+      make("div.answers", {}, buttons),
+    );
   }
 
   const choice = (model) =>
-    button([make("b", {}, model.id), make("span.fine", {}, model.title)], () => take(model.id), "answer", { "data-model": model.id });
+    button([make("b", {}, model.id), make("span.fine", {}, model.title)], () => take(model.id), "answer", {
+      "data-model": model.id,
+    });
 
   function take(id) {
     typed = "";
@@ -34,13 +41,24 @@
   function plateField() {
     const found = make("div.found", { id: "guided-found", "aria-live": "polite" });
     const input = make("input.entry", {
-      id: "guided-model", type: "text", autocomplete: "off", autocapitalize: "characters", spellcheck: "false",
-      value: typed, enterkeyhint: "go", oninput: () => update(input, found),
+      id: "guided-model",
+      type: "text",
+      autocomplete: "off",
+      autocapitalize: "characters",
+      spellcheck: "false",
+      value: typed,
+      enterkeyhint: "go",
+      oninput: () => update(input, found),
     });
     update(input, found);
-    return make("form.group", { onsubmit: (event) => submit(event, input, found) },
+    return make(
+      "form.group",
+      { onsubmit: (event) => submit(event, input, found) },
       make("label.field", { for: "guided-model" }, fw.say("Model number on the nameplate")),
-      make("div.line", {}, input, make("button.press.main", { type: "submit" }, fw.say("Take it"))), found, where());
+      make("div.line", {}, input, make("button.press.main", { type: "submit" }, fw.say("Take it"))),
+      found,
+      where(),
+    );
   }
 
   function where() {
@@ -68,8 +86,18 @@
   function decoded(plate) {
     const parts = plate.parts.filter((part) => part.title);
     if (!parts.length) return null;
-    return make("ul.decoded", {}, parts.map((part) => make("li", {}, make("b", {}, part.code),
-      make("span", {}, make("span.fine", {}, part.title), part.text))));
+    return make(
+      "ul.decoded",
+      {},
+      parts.map((part) =>
+        make(
+          "li",
+          {},
+          make("b", {}, part.code),
+          make("span", {}, make("span.fine", {}, part.title), part.text),
+        ),
+      ),
+    );
   }
 
   function verdict(hit, plate) {
@@ -77,7 +105,14 @@
     if (hit.near.length) return [para(fw.say("Not in this handbook. Is it one of these?")), list(hit.near)];
     if (hit.begun.length && hit.begun.length <= 6) return [list(hit.begun)];
     if (hit.begun.length || !typed.trim()) return [];
-    return [para(plate.complete ? fw.say("This model is not in this handbook.") : fw.say("No such model number. Read it again."), "bad")];
+    return [
+      para(
+        plate.complete
+          ? fw.say("This model is not in this handbook.")
+          : fw.say("No such model number. Read it again."),
+        "bad",
+      ),
+    ];
   }
 
   const list = (models) => make("div.answers", {}, models.map(choice));
@@ -92,9 +127,17 @@
     return make("div.group", {}, make("h3", {}, fw.say("Or choose it")), groups);
   }
 
-  const unknown = () => make("div.group", {}, button(fw.say("I cannot read the nameplate"), () => fw.job.fact("model", "?"), "plain", { id: "guided-no-model" }));
+  const unknown = () =>
+    make(
+      "div.group",
+      {},
+      button(fw.say("I cannot read the nameplate"), () => fw.job.fact("model", "?"), "plain", {
+        id: "guided-no-model",
+      }),
+    );
 
-  const hotlineHint = () => para(fw.say("A machine that is not in the list? Do not use the figures of another."), "fine");
+  const hotlineHint = () =>
+    para(fw.say("A machine that is not in the list? Do not use the figures of another."), "fine");
 
   /** Asks for the version of the control software. */
   function softwareScreen(state) {
@@ -102,8 +145,15 @@
     return {
       status: "software",
       title: fw.say("Which software version does the controller show?"),
-      content: [fw.book.softwareWhere ? para(fw.book.softwareWhere, "where") : null,
-        factAnswers("software", versions.map((version) => [version, version]), state), otherVersion()],
+      content: [
+        fw.book.softwareWhere ? para(fw.book.softwareWhere, "where") : null,
+        factAnswers(
+          "software",
+          versions.map((version) => [version, version]),
+          state,
+        ),
+        otherVersion(),
+      ],
     };
   }
 
@@ -118,20 +168,32 @@
     return {
       status: "fact",
       title: fw.say("Which is it? {0}", fact ? fact.title : fw.say("Model")),
-      content: [id === "software" && fw.book.softwareWhere ? para(fw.book.softwareWhere, "where") : null,
-        id === "model" ? where() : null, factAnswers(id, fw.machine.values(id, state.facts), state)],
+      content: [
+        id === "software" && fw.book.softwareWhere ? para(fw.book.softwareWhere, "where") : null,
+        id === "model" ? where() : null,
+        factAnswers(id, fw.machine.values(id, state.facts), state),
+      ],
     };
   }
 
   function factAnswers(id, values, state) {
     const buttons = [...values, ["?", fw.say("I don't know")]].map(([value, title]) =>
-      button(title, () => fw.job.fact(id, value), value === "?" ? "answer.none" : "answer",
-        { "data-value": value, "aria-pressed": state.facts[id] === value ? "true" : null }));
+      button(title, () => fw.job.fact(id, value), value === "?" ? "answer.none" : "answer", {
+        "data-value": value,
+        "aria-pressed": state.facts[id] === value ? "true" : null,
+      }),
+    );
     return make("div.answers", { role: "group", "aria-labelledby": "guided-question" }, buttons);
   }
 
   const needsSoftware = (facts) =>
     fw.machine.known(facts.model) && !facts.software && fw.machine.values("software", facts).length > 1;
 
-  fw.screens = { ...fw.screens, machine: machineScreen, software: softwareScreen, fact: factScreen, needsSoftware };
-})(window.faultwright = window.faultwright || {});
+  fw.screens = {
+    ...fw.screens,
+    machine: machineScreen,
+    software: softwareScreen,
+    fact: factScreen,
+    needsSoftware,
+  };
+})((window.faultwright = window.faultwright || {}));

@@ -8,7 +8,8 @@
   function builds(facts) {
     const numbers = [];
     fw.book.builds.forEach((build, number) => {
-      if (Object.keys(facts).every((id) => !known(facts[id]) || valueOf(build, id) === facts[id])) numbers.push(number);
+      if (Object.keys(facts).every((id) => !known(facts[id]) || valueOf(build, id) === facts[id]))
+        numbers.push(number);
     });
     return numbers;
   }
@@ -22,7 +23,10 @@
     const others = { ...facts };
     delete others[id];
     const found = new Set(builds(others).map((number) => valueOf(fw.book.builds[number], id)));
-    if (id === "model") return fw.book.models.filter((model) => found.has(model.id)).map((model) => [model.id, model.id + " – " + model.title]);
+    if (id === "model")
+      return fw.book.models
+        .filter((model) => found.has(model.id))
+        .map((model) => [model.id, model.id + " – " + model.title]);
     const fact = fw.factOf(id);
     return fact ? fact.values.filter((value) => found.has(value[0])) : [];
   }
@@ -56,7 +60,9 @@
     if (segment.text !== undefined) return fixed(bare(segment.text), rest);
     if (segment.digits) {
       const digits = rest.slice(0, segment.digits);
-      return /^\d+$/.test(digits) && digits.length === segment.digits ? { code: digits, title: fw.say("Size"), text: digits } : null;
+      return /^\d+$/.test(digits) && digits.length === segment.digits
+        ? { code: digits, title: fw.say("Size"), text: digits }
+        : null;
     }
     const codes = segment.codes.filter((code) => rest.startsWith(bare(code[0])));
     codes.sort((a, b) => bare(b[0]).length - bare(a[0]).length);
@@ -66,7 +72,11 @@
   const fixed = (code, rest) => (rest.startsWith(code) ? { code, title: "", text: "" } : null);
 
   const meant = (fact, code) => ({
-    code: bare(code[0]), title: fw.titleOf(fact), text: fw.factValue(fact, code[1]), fact, value: code[1],
+    code: bare(code[0]),
+    title: fw.titleOf(fact),
+    text: fw.factValue(fact, code[1]),
+    fact,
+    value: code[1],
   });
 
   /** The model that is meant exactly, or the models that are near. */
@@ -82,7 +92,8 @@
 
   function nearest(all, typed) {
     const allowed = typed.length < 4 ? 1 : 2.5;
-    return all.map((pair) => [pair[0], distance(pair[1], typed)])
+    return all
+      .map((pair) => [pair[0], distance(pair[1], typed)])
       .filter((pair) => pair[1] <= allowed)
       .sort((a, b) => a[1] - b[1])
       .slice(0, 3)
@@ -94,12 +105,14 @@
 
   /** Edits from one text to the other; characters that look alike count half. */
   function distance(a, b) {
-    let before = [], row = Array.from({ length: b.length + 1 }, (none, j) => j);
+    let before = [],
+      row = Array.from({ length: b.length + 1 }, (none, j) => j);
     for (let i = 1; i <= a.length; i++) {
       const next = [i];
       for (let j = 1; j <= b.length; j++) {
         next[j] = Math.min(row[j] + 1, next[j - 1] + 1, row[j - 1] + swap(a[i - 1], b[j - 1]));
-        if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) next[j] = Math.min(next[j], before[j - 2] + 1);
+        if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+          next[j] = Math.min(next[j], before[j - 2] + 1);
       }
       before = row;
       row = next;
@@ -108,4 +121,4 @@
   }
 
   fw.machine = { builds, values, fits, model, decode, search, known, bare };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

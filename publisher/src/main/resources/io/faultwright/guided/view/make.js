@@ -34,8 +34,17 @@
 
   fw.newId = (stem) => "guided-" + stem + "-" + ++numbers;
 
+  /** A second tap of a glove must not answer the next question, which has just come under it. */
+  const isSlip = (event) => event.detail > 1 && window.performance.now() - fw.changedAt < 500;
+
+  fw.changedAt = 0;
+
   fw.button = (text, press, kind, attributes) =>
-    make("button.press" + (kind ? "." + kind : ""), { type: "button", onclick: press, ...attributes }, text);
+    make(
+      "button.press" + (kind ? "." + kind : ""),
+      { type: "button", onclick: (event) => isSlip(event) || press(event), ...attributes },
+      text,
+    );
 
   fw.link = (text, href, kind) => make("a" + (kind ? "." + kind : ""), { href }, text);
 
@@ -47,7 +56,11 @@
   fw.facts = (pairs) => {
     const rows = pairs.filter((pair) => pair && pair[1]);
     if (!rows.length) return null;
-    return make("dl.facts", {}, rows.map(([label, text]) => make("div", {}, make("dt", {}, label), make("dd", {}, text))));
+    return make(
+      "dl.facts",
+      {},
+      rows.map(([label, text]) => make("div", {}, make("dt", {}, label), make("dd", {}, text))),
+    );
   };
 
   fw.details = (kind, title, content, open) =>
@@ -74,7 +87,12 @@
 
   function panel(caution) {
     const style = "panel.is-" + caution.signal.toLowerCase();
-    return make("div." + style, { "data-signal": caution.signal }, signal(caution, "p.signal"), make("p.hazard", {}, caution.text));
+    return make(
+      "div." + style,
+      { "data-signal": caution.signal },
+      signal(caution, "p.signal"),
+      make("p.hazard", {}, caution.text),
+    );
   }
 
   /** Panels of cautions, the gravest first; those in `seen` become a short reminder. */
@@ -91,4 +109,4 @@
     const tags = list.map(([, caution]) => signal(caution, "span.tag.is-" + caution.signal.toLowerCase()));
     return make("p.reminders", {}, tags, make("span", {}, fw.say("as above")));
   }
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -10,8 +10,14 @@
     const unit = { now: old ? old.unit : fw.figure.offered(reading) };
     const ids = { hint: fw.newId("hint"), wrong: fw.newId("wrong") };
     const input = make("input.entry.number", {
-      id: "guided-value", type: "text", inputmode: "decimal", autocomplete: "off", enterkeyhint: "done",
-      value: old ? fw.local(old.number) : "", "aria-describedby": ids.hint + " " + ids.wrong,
+      id: "guided-value",
+      type: "text",
+      dir: "ltr",
+      inputmode: "decimal",
+      autocomplete: "off",
+      enterkeyhint: "done",
+      value: old ? fw.local(old.number) : "",
+      "aria-describedby": ids.hint + " " + ids.wrong,
     });
     const wrong = make("div.wrong", { id: ids.wrong, role: "alert" });
     const hint = make("div.hints", { id: ids.hint });
@@ -25,10 +31,15 @@
       wrong.replaceChildren();
     });
     show();
-    return make("form.group", { novalidate: true, onsubmit: (event) => submit(event, reading, input, unit.now, wrong, take) },
+    return make(
+      "form.group",
+      { novalidate: true, onsubmit: (event) => submit(event, reading, input, unit.now, wrong, take) },
       make("label.field", { for: "guided-value" }, reading.title),
-      make("div.line", {}, sign, input, picker), hint, wrong,
-      make("button.press.answer.main", { type: "submit", id: "guided-take" }, fw.say("Take this value")));
+      make("div.line", {}, sign, input, picker),
+      hint,
+      wrong,
+      make("button.press.answer.main", { type: "submit", id: "guided-take" }, fw.say("Take this value")),
+    );
   };
 
   function signKey(input) {
@@ -47,17 +58,25 @@
 
   function unitPicker(reading, unit, changed) {
     if (reading.units.length < 2) return make("span.unit", {}, unit.now.symbol);
-    const options = reading.units.map((each) => make("option", { value: each.symbol, selected: each === unit.now }, each.symbol));
+    const options = reading.units.map((each) =>
+      make("option", { value: each.symbol, selected: each === unit.now }, each.symbol),
+    );
     const choose = (event) => {
       unit.now = fw.figure.unitOf(reading, event.target.value);
       fw.figure.remember(reading, unit.now);
       changed();
     };
-    return make("select.entry.unit", { id: "guided-unit", "aria-label": fw.say("Unit"), onchange: choose }, options);
+    return make(
+      "select.entry.unit",
+      { id: "guided-unit", dir: "ltr", "aria-label": fw.say("Unit"), onchange: choose },
+      options,
+    );
   }
 
   function hints(reading, band, unit, note) {
-    return [fw.limitsLine(reading, band, unit), para(note, "fine"), fw.rangeLine(reading, unit)].filter(Boolean);
+    return [fw.limitsLine(reading, band, unit), para(note, "fine"), fw.rangeLine(reading, unit)].filter(
+      Boolean,
+    );
   }
 
   /** What the reading can be at all. */
@@ -73,17 +92,24 @@
     if (!band || (!band.low && !band.high)) return null;
     const low = band.low && fw.figure.shown(reading, band.low, unit);
     const high = band.high && fw.figure.shown(reading, band.high, unit);
-    const text = low && high ? fw.say("Limits here: {0} to {1} {2}", low, high, unit.symbol)
-      : low ? fw.say("Limit here: at least {0} {1}", low, unit.symbol)
-        : fw.say("Limit here: at most {0} {1}", high, unit.symbol);
+    const text =
+      low && high
+        ? fw.say("Limits here: {0} to {1} {2}", low, high, unit.symbol)
+        : low
+          ? fw.say("Limit here: at least {0} {1}", low, unit.symbol)
+          : fw.say("Limit here: at most {0} {1}", high, unit.symbol);
     return make("p.limit", { "data-limits": true }, text);
   };
 
   function submit(event, reading, input, unit, wrong, take) {
     event.preventDefault();
     const number = fw.figure.tidy(input.value);
-    if (number === null) return refuse(input, wrong, [para(fw.say("Type one number, such as {0}.", fw.local("2.5")))]);
-    if (!fw.figure.inRange(reading, fw.figure.toOwn(reading, number, unit))) {
+    if (number === null)
+      return refuse(input, wrong, [para(fw.say("Type one number, such as {0}.", fw.local("2.5")))]);
+    const possible = (each) => fw.figure.inRange(reading, fw.figure.toOwn(reading, each, unit));
+    const ways = fw.figure.twoWays(input.value);
+    if (ways.some(possible)) return refuse(input, wrong, whichOne(ways.filter(possible), unit, take));
+    if (!possible(number)) {
       return refuse(input, wrong, outside(reading, number, unit, take));
     }
     return take(fw.figure.write(number, unit));
@@ -96,15 +122,30 @@
     input.select();
   }
 
+  function whichOne(ways, unit, take) {
+    const choose = ways.map((way) =>
+      button(fw.amount(way, unit), () => take(fw.figure.write(way, unit)), "answer"),
+    );
+    return [para(fw.say("Which of these do you mean?")), make("div.answers", {}, choose)];
+  }
+
   /** The question back: this cannot be; what was meant? */
   function outside(reading, number, unit, take) {
     const meant = fw.figure.meant(reading, number, unit).slice(0, 3);
-    const says = (text, each) => fw.local(text) + " " + each.symbol;
-    const buttons = meant.map(([text, each]) => button(says(text, each), () => {
-      fw.figure.remember(reading, each);
-      take(fw.figure.write(text, each));
-    }, "answer"));
-    return [para(fw.say("{0} is not possible here. Read it again.", says(number, unit))),
-      meant.length ? para(fw.say("Did you mean:")) : null, meant.length ? make("div.answers", {}, buttons) : null].filter(Boolean);
+    const buttons = meant.map(([text, each]) =>
+      button(
+        fw.amount(text, each),
+        () => {
+          fw.figure.remember(reading, each);
+          take(fw.figure.write(text, each));
+        },
+        "answer",
+      ),
+    );
+    return [
+      para(fw.say("{0} is not possible here. Read it again.", fw.amount(number, unit))),
+      meant.length ? para(fw.say("Did you mean:")) : null,
+      meant.length ? make("div.answers", {}, buttons) : null,
+    ].filter(Boolean);
   }
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -9,30 +9,67 @@
     const fault = symptom.faults[id];
     if (!fault) return make("section.fault", {}, fw.heading(3, id));
     const seen = new Set();
-    return make("section.fault", { "data-fault": id }, titled ? fw.heading(3, fault.title) : null, para(fault.about),
-      fw.cautions(fault.cautions, symptom.cautions, seen), nameplate(fault, state),
-      part(fw.say("Repair"), repair(fault, symptom, seen)), parts(fault, state),
-      part(fw.say("Check that it worked"), checks(fault, symptom, seen)),
-      fault.page ? make("p", {}, fw.link(fw.say("This fault in the handbook"), fault.page, "go")) : null);
+    return make(
+      "section.fault",
+      { "data-fault": id },
+      titled ? fw.heading(3, fault.title) : null,
+      para(fault.about),
+      fw.cautions(fault.cautions, symptom.cautions, seen),
+      nameplate(fault, state),
+      part(fw.say("Repair"), repair(fault, symptom, seen)),
+      parts(fault, state),
+      part(fw.say("Check that it worked"), checks(id, fault, symptom, seen)),
+      fault.page
+        ? make("ul.targets", {}, make("li", {}, fw.link(fw.say("This fault in the handbook"), fault.page)))
+        : null,
+    );
   };
 
   const part = (title, content) => (content ? [make("h4", {}, title), content] : null);
 
   function repair(fault, symptom, seen) {
     const list = fault.remedy || [];
-    return list.length ? make("ol.steps", {}, list.map((step) => make("li", {},
-      fw.cautions(step.cautions, symptom.cautions, seen), make("p.do", {}, step.text)))) : null;
+    return list.length
+      ? make(
+          "ol.steps",
+          {},
+          list.map((step) =>
+            make("li", {}, fw.cautions(step.cautions, symptom.cautions, seen), make("p.do", {}, step.text)),
+          ),
+        )
+      : null;
   }
 
-  function checks(fault, symptom, seen) {
+  function checks(id, fault, symptom, seen) {
     const list = fault.verify || [];
-    return list.length ? make("ul.checks", {}, list.map((step) => check(step, symptom, seen))) : null;
+    return list.length
+      ? make(
+          "ul.checks",
+          {},
+          list.map((step, index) => check(fw.checkKey(id, index), step, symptom, seen)),
+        )
+      : null;
   }
 
-  function check(step, symptom, seen) {
+  fw.checkKey = (fault, index) => fault + "/" + (index + 1);
+
+  fw.isDone = (key) => Boolean((fw.job.note().done || {})[key]);
+
+  function check(key, step, symptom, seen) {
     const id = fw.newId("check");
-    return make("li", {}, fw.cautions(step.cautions, symptom.cautions, seen),
-      make("label.tick", { for: id }, make("input", { type: "checkbox", id }), make("span", {}, step.text)));
+    const box = make("input", {
+      type: "checkbox",
+      id,
+      "data-check": key,
+      onchange: () => fw.job.tick(key, box.checked),
+    });
+    box.checked = fw.isDone(key);
+    return make(
+      "li",
+      {},
+      fw.cautions(step.cautions, symptom.cautions, seen),
+      make("label.tick", { for: id }, box, make("span", {}, step.text)),
+    );
   }
 
   /** Charge, supply and the like of this model, for comparison with the nameplate. */
@@ -42,15 +79,27 @@
     const model = fw.machine.known(state.facts.model) && fw.machine.model(state.facts.model);
     const pairs = model ? model.data.filter(([label]) => wanted.includes(label)) : [];
     if (!pairs.length) return para(fw.say("Read these on the nameplate: {0}.", wanted.join(", ")));
-    return make("div.plate-data", {}, make("p.label", {}, fw.say("From the nameplate, {0}", model.id)), fw.facts(pairs),
-      para(fw.say("Compare it with the nameplate. If they disagree, stop and call."), "fine"));
+    return make(
+      "div.plate-data",
+      {},
+      make("p.label", {}, fw.say("From the nameplate, {0}", model.id)),
+      fw.facts(pairs),
+      para(fw.say("Compare it with the nameplate. If they disagree, stop and call."), "fine"),
+    );
   }
 
   function parts(fault, state) {
     const list = (fault.parts || []).filter((each) => fw.machine.fits(each.builds, state.facts));
     if (!list.length) return null;
-    const rows = list.map((each) => make("li", {}, make("b", {}, each.title), each.number ? " – " + each.number : "",
-      each.note ? make("span.fine", {}, each.note) : null));
+    const rows = list.map((each) =>
+      make(
+        "li",
+        {},
+        make("b", {}, each.title),
+        each.number ? " – " + each.number : "",
+        each.note ? make("span.fine", {}, each.note) : null,
+      ),
+    );
     return part(fw.say("Parts"), make("ul.plainly", {}, rows));
   }
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

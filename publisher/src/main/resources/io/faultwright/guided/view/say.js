@@ -6,14 +6,18 @@
   fw.symptoms = fw.symptoms || Object.create(null);
 
   /** Called by the data file of the handbook. */
-  fw.handbook = fw.handbook || function (data) {
-    fw.book = data;
-  };
+  fw.handbook =
+    fw.handbook ||
+    function (data) {
+      fw.book = data;
+    };
 
   /** Called by the data file of a symptom. */
-  fw.symptom = fw.symptom || function (data) {
-    fw.symptoms[data.id] = data;
-  };
+  fw.symptom =
+    fw.symptom ||
+    function (data) {
+      fw.symptoms[data.id] = data;
+    };
 
   /** A built-in text in the handbook's language; {0}, {1} stand for the other arguments. */
   fw.say = function (text, ...parts) {
@@ -25,6 +29,12 @@
   /** A number text with the decimal sign of the language. */
   fw.local = function (text) {
     return fw.book && fw.book.decimal === "," ? String(text).replace(".", ",") : String(text);
+  };
+
+  /** A number with its unit stays in one order where the text around runs from right to left. */
+  fw.amount = function (number, unit) {
+    const text = fw.local(number) + " " + unit.symbol;
+    return document.documentElement.dir === "rtl" ? "\u2066" + text + "\u2069" : text;
   };
 
   /** The title of an equipment fact or a reading. */
@@ -47,4 +57,4 @@
     const found = fact && fact.values.find((each) => each[0] === value);
     return found ? found[1] : value;
   };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -9,18 +9,27 @@
   function lastScreen(last) {
     const before = fw.address.read(last.at);
     const symptom = fw.book.symptoms.find((each) => each.id === before.symptom);
+    const revisions = [last.revision, fw.book.revision];
     const changed = last.revision !== fw.book.revision;
     return {
       status: "last-job",
       title: fw.say("Go on with the last job?"),
-      content: [fw.facts([
-        [fw.say("Model"), fw.factValue("model", before.facts.model || "?")],
-        [fw.say("Complaint"), symptom ? symptom.title : ""],
-        [fw.say("Readings"), String(before.readings.size)],
-      ]),
-      changed ? para(fw.say("The handbook has changed since: revision {0} is now {1}.", last.revision, fw.book.revision), "bad") : null,
-      make("div.answers", {}, button(fw.say("Go on"), fw.job.resume, "answer.main", { id: "guided-resume" }),
-        button(fw.say("Start a new job"), () => fw.job.show("new"), "answer", { id: "guided-new" }))],
+      content: [
+        fw.facts([
+          [fw.say("Model"), fw.factValue("model", before.facts.model || "?")],
+          [fw.say("Complaint"), symptom ? symptom.title : ""],
+          [fw.say("Readings"), String(before.readings.size)],
+        ]),
+        changed
+          ? para(fw.say("The handbook has changed since: revision {0} is now {1}.", ...revisions), "bad")
+          : null,
+        make(
+          "div.answers",
+          {},
+          button(fw.say("Go on"), fw.job.resume, "answer.main", { id: "guided-resume" }),
+          button(fw.say("Start a new job"), () => fw.job.show("new"), "answer", { id: "guided-new" }),
+        ),
+      ],
     };
   }
 
@@ -30,11 +39,20 @@
     return {
       status: "new-job",
       title: fw.say("Start a new job?"),
-      content: [para(fw.say("The readings of the last job go away. Save it first if you need it.")),
-        make("div.answers", {},
-          button(fw.say("Yes, start a new job"), () => fw.job.begin(), "answer.main", { id: "guided-new-yes" }),
-          keepModel ? button(fw.say("New job on {0}", keepModel), () => fw.job.begin({ ...state.facts }), "answer") : null,
-          button(fw.say("No, keep this job"), fw.job.back, "answer", { id: "guided-new-no" }))],
+      content: [
+        para(fw.say("The readings of the last job go away. Save it first if you need it.")),
+        make(
+          "div.answers",
+          {},
+          button(fw.say("Yes, start a new job"), () => fw.job.begin(), "answer.main", {
+            id: "guided-new-yes",
+          }),
+          keepModel
+            ? button(fw.say("New job on {0}", keepModel), () => fw.job.begin({ ...state.facts }), "answer")
+            : null,
+          button(fw.say("No, keep this job"), fw.job.back, "answer", { id: "guided-new-no" }),
+        ),
+      ],
     };
   }
 
@@ -43,7 +61,13 @@
     const offered = fw.book.symptoms.filter((symptom) => fw.machine.fits(symptom.builds, state.facts));
     const list = make("ul.complaints", { id: "guided-complaints" });
     const none = make("p.bad", { "aria-live": "polite" });
-    const input = make("input.entry", { id: "guided-filter", type: "search", autocomplete: "off", value: sought, oninput: () => filter() });
+    const input = make("input.entry", {
+      id: "guided-filter",
+      type: "search",
+      autocomplete: "off",
+      value: sought,
+      oninput: () => filter(),
+    });
     const filter = () => {
       sought = input.value;
       const found = offered.filter(matches);
@@ -54,9 +78,20 @@
     return {
       status: "complaint",
       title: fw.say("What do you see?"),
-      content: [para(fw.say("Choose what you see, not what you think it is.")),
-        offered.length > 5 ? make("div.group", {}, make("label.field", { for: "guided-filter" }, fw.say("Find a complaint")), input) : null,
-        none, list, fw.details("aside", fw.say("It is not in the list"), notListed(), false)],
+      content: [
+        para(fw.say("Choose what you see, not what you think it is.")),
+        offered.length > 5
+          ? make(
+              "div.group",
+              {},
+              make("label.field", { for: "guided-filter" }, fw.say("Find a complaint")),
+              input,
+            )
+          : null,
+        none,
+        list,
+        fw.details("aside", fw.say("It is not in the list"), notListed(), false),
+      ],
     };
   }
 
@@ -65,13 +100,20 @@
   function matches(symptom) {
     const hints = (symptom.recognise || []).flat(2).join(" ");
     const text = plain([symptom.title, symptom.about, hints].join(" "));
-    return plain(sought).split(/\s+/).every((word) => text.includes(word));
+    return plain(sought)
+      .split(/\s+/)
+      .every((word) => text.includes(word));
   }
 
   function complaint(symptom) {
     const hints = (symptom.recognise || []).map((hint) => make("span.fine", {}, [hint].flat(2).join(" – ")));
-    return make("li", {}, button([make("span.name", {}, symptom.title), hints],
-      () => choose(symptom.id), "complaint", { "data-symptom": symptom.id }));
+    return make(
+      "li",
+      {},
+      button([make("span.name", {}, symptom.title), hints], () => choose(symptom.id), "complaint", {
+        "data-symptom": symptom.id,
+      }),
+    );
   }
 
   function choose(id) {
@@ -79,16 +121,21 @@
     fw.job.symptom(id);
   }
 
-  const notListed = () => [para(fw.say("Then this handbook has no check for it. Call the hotline.")), fw.hotline()];
+  const notListed = () => [
+    para(fw.say("Then this handbook has no check for it. Call the hotline.")),
+    fw.hotline(),
+  ];
 
   /** The number to call. */
   fw.hotline = () => {
     const number = fw.book.hotline;
     if (!number) return para(fw.say("Ask the maker of the machine."), "hotline");
     const tidy = /^[+0-9 ()./-]+$/.test(number);
-    const shown = tidy ? fw.link(fw.say("Call {0}", number), "tel:" + number.replace(/[^+0-9]/g, ""), "press.call") : make("b", {}, number);
+    const shown = tidy
+      ? fw.link(fw.say("Call {0}", number), "tel:" + number.replace(/[^+0-9]/g, ""), "press.call")
+      : make("b", {}, number);
     return make("p.hotline", {}, make("span", {}, fw.say("Hotline") + ": "), shown);
   };
 
   fw.screens = { ...fw.screens, last: lastScreen, fresh: newScreen, complaint: complaintScreen };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

@@ -30,4 +30,4 @@
       }
     },
   };
-})(window.faultwright = window.faultwright || {});
+})((window.faultwright = window.faultwright || {}));

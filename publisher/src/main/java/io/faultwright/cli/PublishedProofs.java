@@ -1,0 +1,39 @@
+package io.faultwright.cli;
+
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
+import io.faultwright.piece.Fingerprint;
+import io.faultwright.piece.Fingerprints;
+import io.faultwright.piece.Ledger;
+import io.faultwright.piece.Workshop;
+import io.faultwright.pipeline.KnownProofs;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
+/** Knows what was proved when a handbook was published before. */
+final class PublishedProofs implements KnownProofs {
+  private final Ledger ledger;
+  private final Fingerprints fingerprints = Fingerprints.withoutPlaces();
+  private final Map<String, Fingerprint> asked = new ConcurrentHashMap<>();
+
+  PublishedProofs(Ledger ledger) {
+    this.ledger = ledger;
+  }
+
+  @Override
+  public boolean holds(Symptom symptom, Supplier<KnowledgeBase> excerpt) {
+    Fingerprint inputs = fingerprints.of(symptom.id(), excerpt.get());
+    asked.put(name(symptom.id()), inputs);
+    return ledger.has(name(symptom.id()), inputs);
+  }
+
+  /** Notes for the next publish that all that was asked for is without error. */
+  void confirm(Workshop workshop) {
+    asked.forEach(workshop::note);
+  }
+
+  private static String name(String symptom) {
+    return "proof of " + symptom;
+  }
+}

@@ -1,0 +1,116 @@
+package io.faultwright.piece;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * What the pieces of a published folder were made from. It stands in the folder itself, so that it
+ * is replaced together with the files it speaks of. A ledger of another program, and one that is
+ * damaged, counts as empty.
+ */
+public final class Ledger {
+  /** Its file in a published folder. */
+  public static final String NAME = ".faultwright-made-from";
+
+  private static final String HEADING = "# what these files were made from, for the next publish";
+
+  private final Path folder;
+  private final SortedMap<String, Entry> entries;
+
+  private Ledger(Path folder, SortedMap<String, Entry> entries) {
+    this.folder = folder;
+    this.entries = entries;
+  }
+
+  /** A ledger that knows nothing. */
+  public static Ledger empty() {
+    return new Ledger(Path.of(""), new TreeMap<>());
+  }
+
+  /** The ledger of a folder, if this program wrote it; else an empty one. */
+  public static Ledger read(Path folder) {
+    return Program.fingerprint().map(program -> read(folder, program)).orElseGet(Ledger::empty);
+  }
+
+  static Ledger read(Path folder, Fingerprint program) {
+    try {
+      Path file = folder.resolve(NAME);
+      return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+          ? parsed(folder, program, Files.readAllBytes(file))
+          : empty();
+    } catch (IOException unreadable) {
+      return empty();
+    }
+  }
+
+  private static Ledger parsed(Path folder, Fingerprint program, byte[] bytes) {
+    List<Entry> entries =
+        new String(bytes, StandardCharsets.UTF_8)
+            .lines()
+            .skip(2)
+            .flatMap(line -> Entry.of(line).stream())
+            .toList();
+    return Arrays.equals(bytes, bytes(program, entries)) ? of(folder, entries) : empty();
+  }
+
+  private static Ledger of(Path folder, List<Entry> entries) {
+    SortedMap<String, Entry> byName = new TreeMap<>();
+    entries.forEach(entry -> byName.put(entry.name(), entry));
+    return new Ledger(folder, byName);
+  }
+
+  /** The text of a ledger; its first lines seal the rest. */
+  static byte[] bytes(Fingerprint program, Collection<Entry> entries) {
+    String text = entries.stream().map(entry -> entry.line() + "\n").collect(Collectors.joining());
+    String seal = new Fingerprints().of(program, text).hex();
+    return (HEADING + "\n" + seal + "\n" + text).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Whether a piece was made from the same. */
+  boolean has(Piece piece) {
+    return piece.inputs().isPresent() && has(piece.name(), piece.inputs().get());
+  }
+
+  /** Whether a piece of that name was made from the same. */
+  public boolean has(String name, Fingerprint inputs) {
+    return Optional.ofNullable(entries.get(name)).map(Entry::inputs).equals(Optional.of(inputs));
+  }
+
+  /** The piece as it was made before; nothing where it was made from something else, or is lost. */
+  Optional<Made> find(Piece piece) {
+    return has(piece) ? read(entries.get(piece.name())) : Optional.empty();
+  }
+
+  private Optional<Made> read(Entry entry) {
+    try {
+      SortedMap<String, byte[]> files = new TreeMap<>();
+      for (Seal seal : entry.files()) {
+        files.put(seal.path(), content(seal.path()));
+      }
+      boolean whole = entry.files().stream().allMatch(seal -> seal.fits(files.get(seal.path())));
+      return whole ? Optional.of(new Made(files, entry.notes())) : Optional.empty();
+    } catch (IOException | InvalidPathException lost) {
+      return Optional.empty();
+    }
+  }
+
+  private byte[] content(String path) throws IOException {
+    Path file = folder.resolve(path).normalize();
+    if (!file.startsWith(folder.normalize())
+        || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new IOException("no published file: " + path);
+    }
+    return Files.readAllBytes(file);
+  }
+}

@@ -1,0 +1,177 @@
+package io.faultwright.site;
+
+import io.faultwright.find.SearchFiles;
+import io.faultwright.flow.Imprint;
+import io.faultwright.font.Fonts;
+import io.faultwright.guided.GuidedFiles;
+import io.faultwright.guided.GuidedScript;
+import io.faultwright.layout.ChartPage;
+import io.faultwright.model.Excerpts;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.page.BookPages;
+import io.faultwright.page.ChartSheet;
+import io.faultwright.page.Edition;
+import io.faultwright.page.SitePages;
+import io.faultwright.page.SitePaths;
+import io.faultwright.piece.Fingerprint;
+import io.faultwright.piece.Fingerprints;
+import io.faultwright.piece.Made;
+import io.faultwright.piece.Piece;
+import io.faultwright.render.html.BookHtml;
+import io.faultwright.render.html.SiteHtml;
+import io.faultwright.render.html.SiteStyle;
+import io.faultwright.render.pdf.ChartPdf;
+import io.faultwright.render.pdf.PdfBook;
+import io.faultwright.render.pdf.PdfPrinter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Every file of a published handbook, before it is made; a line of {@link #all} for each kind. What
+ * takes long says what it is made from, so that it is not made again from the same; what is made
+ * quickly is always made.
+ */
+final class SitePieces {
+  private final KnowledgeBase kb;
+  private final Edition edition;
+  private final SortedMap<String, Drawn> drawn;
+  private final Options options;
+  private final SitePages site;
+  private final SiteHtml html = new SiteHtml();
+
+  SitePieces(KnowledgeBase kb, Edition edition, SortedMap<String, Drawn> drawn, Options options) {
+    this.kb = kb;
+    this.edition = edition;
+    this.drawn = drawn;
+    this.options = options;
+    this.site = new SitePages(kb, edition);
+  }
+
+  /** The files, in a fixed order. */
+  List<Piece> all() {
+    return Stream.of(
+            pages(),
+            charts(),
+            pictures(),
+            book(),
+            style(),
+            fonts(),
+            cards(),
+            search(),
+            diagnosis(),
+            curves())
+        .flatMap(pieces -> pieces)
+        .toList();
+  }
+
+  private Stream<Piece> pages() {
+    return site.plans().stream()
+        .map(plan -> Piece.file(plan.path(), () -> utf8(html.print(plan.page().get()))));
+  }
+
+  /** Drawn before, as the pages show them too. */
+  private Stream<Piece> charts() {
+    return edition.charts().entrySet().stream()
+        .flatMap(symptom -> charts(symptom.getKey(), symptom.getValue()));
+  }
+
+  private static Stream<Piece> charts(String symptom, List<ChartSheet> sheets) {
+    return IntStream.range(0, sheets.size())
+        .mapToObj(
+            i -> Piece.file(SitePaths.chart(symptom, i + 1), () -> utf8(sheets.get(i).svg())));
+  }
+
+  private Stream<Piece> pictures() {
+    return options.pictures().entrySet().stream()
+        .map(picture -> Piece.file(SitePaths.picture(picture.getKey()), picture::getValue));
+  }
+
+  private Stream<Piece> book() {
+    return options.pdf()
+        ? Stream.of(new Piece(SitePaths.BOOK, bookInputs(), this::printedBook))
+        : Stream.empty();
+  }
+
+  /** A draft's findings and the differences between revisions are not looked up. */
+  private Optional<Fingerprint> bookInputs() {
+    return options.draft() || options.since().isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            new Fingerprints().of(kb, edition.charts(), options.pictures(), options.paper()));
+  }
+
+  private Made printedBook() throws IOException {
+    var book = new BookPages(kb, edition, options.paper()).book();
+    PdfBook pdf = new PdfPrinter().print(new BookHtml().print(book, options.paper()), book.date());
+    return Made.of(
+        SitePaths.BOOK, pdf.bytes(), List.of(Integer.toString(pdf.pages()), pdf.undrawn()));
+  }
+
+  private static Stream<Piece> style() {
+    return Stream.of(Piece.file(SitePaths.STYLE, () -> utf8(SiteStyle.css(SitePaths.FONTS))));
+  }
+
+  private static Stream<Piece> fonts() {
+    return Stream.concat(
+        Fonts.web().stream().map(font -> Piece.file(SitePaths.FONTS + font.name(), font::bytes)),
+        Stream.of(Piece.file(SitePaths.FONTS + "OFL.txt", Fonts::licence)));
+  }
+
+  /** The pocket card of each symptom, four to a sheet. */
+  private Stream<Piece> cards() {
+    Fingerprints fingerprints = Fingerprints.withoutPlaces();
+    Excerpts excerpts = new Excerpts(kb);
+    return options.pdf()
+        ? Edition.withCards(kb).stream().map(id -> card(id, excerpts, fingerprints))
+        : Stream.empty();
+  }
+
+  private Piece card(String symptom, Excerpts excerpts, Fingerprints fingerprints) {
+    KnowledgeBase excerpt = excerpts.forDrawing(kb.symptoms().get(symptom));
+    Imprint imprint = Imprint.of(kb.handbook(), options.draft());
+    Fingerprint inputs = fingerprints.of(symptom, excerpt, imprint, options.paper());
+    return Piece.file(SitePaths.card(symptom), inputs, () -> printedCard(symptom, excerpt));
+  }
+
+  private byte[] printedCard(String symptom, KnowledgeBase excerpt) throws IOException {
+    ChartPage card =
+        new SingleChart(symptom, Optional.empty(), Optional.empty())
+            .card(excerpt, options.draft(), options.paper(), true);
+    ChartPdf pdf = new ChartPdf(card.title(), kb.handbook().language(), kb.handbook().date());
+    return pdf.write(List.of(card)).bytes();
+  }
+
+  private Stream<Piece> search() {
+    return Stream.of(
+        Piece.file(SitePaths.SEARCH_SCRIPT, () -> utf8(SearchFiles.script())),
+        Piece.file(
+            SitePaths.SEARCH_INDEX,
+            () -> utf8(SearchFiles.index(kb, site.refrigerants(), new TreeMap<>()))));
+  }
+
+  /** The data of each symptom were made with its charts. */
+  private Stream<Piece> diagnosis() {
+    return Stream.concat(
+        Stream.of(
+            Piece.file(SitePaths.DIAGNOSIS_SCRIPT, () -> utf8(GuidedScript.text())),
+            Piece.file(
+                SitePaths.DIAGNOSIS_HANDBOOK, () -> new GuidedFiles(kb).handbook(options.draft()))),
+        drawn.entrySet().stream()
+            .map(one -> Piece.file(SitePaths.diagnosis(one.getKey()), one.getValue()::diagnosis)));
+  }
+
+  private Stream<Piece> curves() {
+    return new GuidedFiles(kb)
+        .curves().entrySet().stream().map(curve -> Piece.file(curve.getKey(), curve::getValue));
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}
