@@ -33,8 +33,7 @@ public final class SingleFile {
             .filter(path -> path.endsWith(".html"))
             .map(path -> SitePage.read(path, text(path), data))
             .toList();
-    this.start =
-        pages.stream().filter(page -> page.path().equals(START)).findFirst().orElseThrow();
+    this.start = pages.stream().filter(page -> page.path().equals(START)).findFirst().orElseThrow();
   }
 
   /** The file, from the files of a site by their paths. */

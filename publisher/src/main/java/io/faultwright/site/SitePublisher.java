@@ -127,8 +127,7 @@ public final class SitePublisher {
     FingerprintedSink noting = new FingerprintedSink(sink);
     workshop.make(plan.pieces(), made -> write(noting, made.files()));
     write(noting, OfflineFiles.besidesTheWorker(plan.release()));
-    sink.write(
-        OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
+    sink.write(OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
     Optional<byte[]> ledger = workshop.ledger();
     if (ledger.isPresent()) {
       sink.write(Ledger.NAME, ledger.get());

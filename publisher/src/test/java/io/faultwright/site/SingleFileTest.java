@@ -9,6 +9,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.piece.Ledger;
+import io.faultwright.piece.Workshop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -50,7 +52,7 @@ class SingleFileTest {
   static void publish() throws IOException {
     browser = Browser.open();
     kb = SampleBook.plain();
-    drawn = new ChartDrawings(kb, false, Paper.A4).all();
+    drawn = drawn(kb, false);
     file = written("handbook.html", kb, drawn, Options.release(false));
   }
 
@@ -59,6 +61,11 @@ class SingleFileTest {
     if (browser != null) {
       browser.close();
     }
+  }
+
+  private static SortedMap<String, Drawn> drawn(KnowledgeBase kb, boolean draft)
+      throws IOException {
+    return new ChartDrawings(kb, draft, Paper.A4).all(new Workshop(Ledger.empty()));
   }
 
   private static Path written(
@@ -244,7 +251,7 @@ class SingleFileTest {
     SortedMap<String, byte[]> pictures = new TreeMap<>();
     pictures.put("a b.png", DOT);
     Options draft = new Options(true, List.of(), false, Paper.A4, pictures);
-    Path marked = written("draft.html", kb, new ChartDrawings(kb, true, Paper.A4).all(), draft);
+    Path marked = written("draft.html", kb, drawn(kb, true), draft);
     page.navigate(marked.toUri() + "#/safety.html");
     assertTrue(page.isVisible(".draft"));
     assertTrue(page.title().startsWith("DRAFT"), page.title());
@@ -261,11 +268,12 @@ class SingleFileTest {
       })
   void whateverATrainerWritesStaysText(String hostile) throws IOException {
     KnowledgeBase odd = new SampleBook(text -> text + " " + hostile).build();
-    Path to = written("odd.html", odd, new ChartDrawings(odd, false, Paper.A4).all(), Options.release(false));
+    Path to = written("odd.html", odd, drawn(odd, false), Options.release(false));
     page.navigate(to.toUri().toString());
     int pages = page.locator("template").count();
     assertEquals(templates(), pages);
-    for (String path : List.of("symptom/ice-left.html", "safety.html", "a-z.html", "diagnose.html")) {
+    for (String path :
+        List.of("symptom/ice-left.html", "safety.html", "a-z.html", "diagnose.html")) {
       page.evaluate("path => { location.hash = '#/' + path; }", path);
       page.waitForFunction("path => location.hash.startsWith('#/' + path)", path);
       page.waitForTimeout(300);
