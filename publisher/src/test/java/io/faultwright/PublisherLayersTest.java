@@ -58,6 +58,7 @@ class PublisherLayersTest {
               Map.entry("render.svg", List.of("flow", "font", "layout")),
               Map.entry("render.html", List.of("font", "layout", "page", "prose")),
               Map.entry("render.pdf", List.of("font", "layout")),
+              Map.entry("offline", List.of()),
               Map.entry("output", List.of()),
               Map.entry("piece", List.of("source", "quantity")),
               Map.entry(
@@ -74,6 +75,7 @@ class PublisherLayersTest {
                       "render.svg",
                       "render.html",
                       "render.pdf",
+                      "offline",
                       "piece",
                       "output"))));
 
