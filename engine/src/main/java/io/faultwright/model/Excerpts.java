@@ -29,6 +29,11 @@ public final class Excerpts {
     this.everywhere = Mentions.in(List.of(kb.nevers(), kb.equipment(), kb.handbook()));
   }
 
+  /** What they are taken from. */
+  public KnowledgeBase whole() {
+    return kb;
+  }
+
   /** What charts and cards are drawn from: all but cases. */
   public KnowledgeBase forDrawing(Symptom symptom) {
     return of(symptom, kb.handbook(), new TreeMap<>());
@@ -63,7 +68,7 @@ public final class Excerpts {
         guides(names),
         named(kb.setUps(), names),
         charts,
-        Wordbook.EMPTY);
+        kb.wordbook().of(kb.handbook().language()));
   }
 
   /** The symptom, and by their titles those it mentions. */

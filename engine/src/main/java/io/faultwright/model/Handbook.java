@@ -42,7 +42,7 @@ public record Handbook(
     translatedTo = List.copyOf(translatedTo);
   }
 
-  /** The same title page in another language. */
+  /** The same title page in another language, which stands in a folder of its own. */
   Handbook in(String other) {
     return new Handbook(
         place,
@@ -53,7 +53,7 @@ public record Handbook(
         other,
         disclaimer,
         hotline,
-        base,
+        base.map(root -> root.replaceFirst("/+$", "") + "/" + other),
         start,
         notes,
         units,

@@ -82,8 +82,15 @@ public record KnowledgeBase(
         .orElse(text);
   }
 
-  /** The same, whose texts are in another language now. */
-  public KnowledgeBase in(String language) {
+  /**
+   * The same, whose texts are in another language now, below the address of that language.
+   *
+   * @param names what is still looked up in that language
+   */
+  public KnowledgeBase in(String language, Catalogue names) {
+    SortedMap<String, Catalogue> catalogues = new TreeMap<>();
+    catalogues.put(language, names);
+    Wordbook left = new Wordbook(wordbook.synonyms(), catalogues);
     return new KnowledgeBase(
         handbook.in(language),
         equipment,
@@ -98,7 +105,7 @@ public record KnowledgeBase(
         guides,
         setUps,
         charts,
-        wordbook);
+        left);
   }
 
   /** The same with one of its symptoms replaced by another of the same id. */

@@ -1,5 +1,6 @@
 package io.faultwright.model;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,6 +19,13 @@ public record Wordbook(
   public Wordbook {
     synonyms = Sorted.copy(synonyms);
     catalogues = Sorted.copy(catalogues);
+  }
+
+  /** Without synonyms, and with the translations into one language only. */
+  Wordbook of(String language) {
+    SortedMap<String, Catalogue> one = new TreeMap<>(catalogues);
+    one.keySet().retainAll(List.of(language));
+    return new Wordbook(new TreeMap<>(), one);
   }
 
   /** The translations into a language. */

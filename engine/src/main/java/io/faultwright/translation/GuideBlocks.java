@@ -76,7 +76,8 @@ final class GuideBlocks {
       return indented(indent, rewording.reword(ShownText.of(text, place)), text);
     }
     List<String> keys = List.of(Catalogue.key(text), Catalogue.key(heading.group(1)));
-    String other = rewording.reword(new ShownText(text, place, keys, Figures.hasLetters(text)));
+    String other =
+        rewording.reword(new ShownText(text, place, keys, Figures.hasLetters(text), false));
     boolean bare = !other.strip().startsWith("#");
     return bare ? text.substring(0, text.indexOf(' ')) + " " + other : other;
   }

@@ -18,6 +18,7 @@ record NameplateLabels(Map<String, String> labels) {
     for (Model model : knowledge.equipment().models().values()) {
       model.data().keySet().forEach(label -> firsts.putIfAbsent(label, model));
     }
+    offerRefrigerant(knowledge, reword);
     firsts.remove(Model.REFRIGERANT);
     Set<String> taken = new HashSet<>(firsts.keySet());
     taken.add(Model.REFRIGERANT);
@@ -28,6 +29,12 @@ record NameplateLabels(Map<String, String> labels) {
           labels.put(label, taken.add(other) ? other : label);
         });
     return new NameplateLabels(labels);
+  }
+
+  /** A word of the tool, which may be translated otherwise. */
+  private static void offerRefrigerant(KnowledgeBase knowledge, Reword reword) {
+    ShownText text = ShownText.name(Model.REFRIGERANT, knowledge.handbook().place(), false);
+    reword.rewording().reword(text);
   }
 
   String reworded(String label) {

@@ -6,6 +6,7 @@ import io.faultwright.model.Conclusion;
 import io.faultwright.model.Never;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
+import io.faultwright.source.Place;
 
 /** A symptom in other words. */
 record SymptomTexts(Reword reword) {
@@ -28,7 +29,7 @@ record SymptomTexts(Reword reword) {
   /** The target of an escalation is a name by which others know it; it stays. */
   private Rule rule(Rule old) {
     if (old.conclusion() instanceof Conclusion.Escalate escalate) {
-      reword.text(escalate.to(), old.place());
+      target(escalate.to(), old.place());
     }
     return new Rule(
         old.id(),
@@ -37,6 +38,11 @@ record SymptomTexts(Reword reword) {
         old.conclusion(),
         reword.text(old.because(), old.place()),
         old.insteadOf());
+  }
+
+  /** The hotline is a word of the tool. */
+  private void target(String to, Place place) {
+    reword.rewording().reword(ShownText.name(to, place, !to.equals("hotline")));
   }
 
   private Never never(Never old) {

@@ -3,7 +3,10 @@ package io.faultwright.translation;
 import io.faultwright.model.Catalogue;
 import io.faultwright.model.KnowledgeBase;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** A handbook in another language. */
 public final class Translation {
@@ -20,7 +23,24 @@ public final class Translation {
             .wordbook()
             .catalogue(language)
             .orElseGet(() -> new Catalogue(language, new TreeMap<>()));
-    return new Reworded(text -> translated(text, catalogue)).of(knowledge).in(language);
+    Set<String> names = new TreeSet<>();
+    KnowledgeBase reworded =
+        new Reworded(
+                text -> {
+                  if (text.name()) {
+                    names.addAll(text.keys());
+                  }
+                  return translated(text, catalogue);
+                })
+            .of(knowledge);
+    return reworded.in(language, only(catalogue, names));
+  }
+
+  /** What is left to look up. */
+  private static Catalogue only(Catalogue catalogue, Set<String> names) {
+    SortedMap<String, Catalogue.Entry> entries = new TreeMap<>(catalogue.entries());
+    entries.keySet().retainAll(names);
+    return new Catalogue(catalogue.language(), entries);
   }
 
   private static String translated(ShownText text, Catalogue catalogue) {

@@ -45,9 +45,9 @@ final class Amounts {
   /** Both ends of a stretch for a column whose heading says {@link #unit}. */
   String numbers(Optional<BigFraction> low, Optional<BigFraction> high, Scale scale) {
     if (low.isEmpty() || high.isEmpty()) {
-      return low.map(end -> "from " + number(end, scale))
-          .or(() -> high.map(end -> "up to " + number(end, scale)))
-          .orElse("no limit");
+      return low.map(end -> display.say().say("from {0}", number(end, scale)))
+          .or(() -> high.map(end -> display.say().say("up to {0}", number(end, scale))))
+          .orElse(display.say().say("no limit"));
     }
     List<Figure> from = display.column(low.get(), scale);
     List<Figure> to = display.column(high.get(), scale);
@@ -74,7 +74,8 @@ final class Amounts {
   private String converted(String written, BigFraction value, Unit unit) {
     Scale scale = new Scale(unit, Optional.empty());
     return Display.join(
-        display.figures(value, scale), form -> form.unit().equals(unit) ? written : form.words());
+        display.figures(value, scale),
+        form -> form.unit().equals(unit) ? display.say().figure(written) : form.words());
   }
 
   /** What is read to; empty where it is not said. */
@@ -94,7 +95,9 @@ final class Amounts {
 
   /** The words for an interval; half-open intervals need two, see {@link #halves}. */
   String interval(Interval interval, Scale scale) {
-    return halves(interval, scale).reduce((low, high) -> low + " and " + high).orElse("any");
+    return halves(interval, scale)
+        .reduce((low, high) -> display.say().say("{0} and {1}", low, high))
+        .orElseGet(() -> display.say().say("any"));
   }
 
   /** The patterns that together say the interval: none, one or two. */
@@ -109,11 +112,17 @@ final class Amounts {
   }
 
   private String low(End end, Scale scale) {
-    return (end.included() ? "at least " : "above ") + amount(end.value(), scale);
+    String amount = amount(end.value(), scale);
+    return end.included()
+        ? display.say().say("at least {0}", amount)
+        : display.say().say("above {0}", amount);
   }
 
   private String high(End end, Scale scale) {
-    return (end.included() ? "at most " : "below ") + amount(end.value(), scale);
+    String amount = amount(end.value(), scale);
+    return end.included()
+        ? display.say().say("at most {0}", amount)
+        : display.say().say("below {0}", amount);
   }
 
   private Optional<String> closed(Interval interval, Scale scale) {
@@ -137,7 +146,11 @@ final class Amounts {
     List<Figure> to = display.figures(high, scale);
     return Optional.of(IntStream.range(0, from.size()).boxed().toList())
         .filter(forms -> units(from).equals(units(to)))
-        .map(forms -> Display.join(forms, i -> from.get(i).number() + " to " + to.get(i).words()));
+        .map(
+            forms ->
+                Display.join(
+                    forms,
+                    i -> display.say().say("{0} to {1}", from.get(i).number(), to.get(i).words())));
   }
 
   private static List<Unit> units(List<Figure> figures) {

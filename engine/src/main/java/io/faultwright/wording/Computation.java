@@ -5,20 +5,21 @@ import io.faultwright.model.Curve;
 import io.faultwright.model.Derived;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Unit;
+import io.faultwright.words.Words;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How a derived reading is computed, in words: what is added first, then what is taken away. */
 final class Computation {
   private final Subjects subjects;
+  private final Words say;
 
-  Computation(Subjects subjects) {
+  Computation(Subjects subjects, Words say) {
+    this.say = say;
     this.subjects = subjects;
   }
 
@@ -42,24 +43,29 @@ final class Computation {
     }
     for (Bend bend : derived.bends()) {
       words.append(sign(bend.factor().signum() < 0, words.isEmpty()));
-      words.append(point(bend.curve())).append(" at ").append(argument(bend.argument(), operand));
+      words.append(point(bend.curve(), argument(bend.argument(), operand)));
     }
     return words.toString();
   }
 
-  private static String point(Curve curve) {
-    return curve instanceof Curve.OfSaturation saturation
-        ? saturation.line().name().toLowerCase(Locale.ROOT) + " point"
-        : "air pressure";
+  private String point(Curve curve, String argument) {
+    if (!(curve instanceof Curve.OfSaturation saturation)) {
+      return say.say("air pressure at {0}", argument);
+    }
+    return switch (saturation.line()) {
+      case BUBBLE -> say.say("bubble point at {0}", argument);
+      case DEW -> say.say("dew point at {0}", argument);
+    };
   }
 
   /** What a curve is read at: the operands, those of the air around last. */
-  private static String argument(Derived argument, UnaryOperator<String> operand) {
+  private String argument(Derived argument, UnaryOperator<String> operand) {
     return Stream.concat(
             argument.terms().keySet().stream(),
             argument.bends().stream().flatMap(bend -> bend.argument().operands().stream()))
         .map(operand)
-        .collect(Collectors.joining(" and "));
+        .reduce((one, other) -> say.say("{0} and {1}", one, other))
+        .orElse("");
   }
 
   private static String sign(boolean minus, boolean first) {
@@ -72,6 +78,6 @@ final class Computation {
   private String factor(Map.Entry<String, BigFraction> term, Unit unit) {
     BigFraction size = term.getValue().signum() < 0 ? term.getValue().negate() : term.getValue();
     BigFraction converted = subjects.unit(term.getKey()).scale().divide(unit.scale());
-    return size.equals(converted) ? "" : Decimals.show(size.divide(converted)) + " × ";
+    return size.equals(converted) ? "" : say.figure(Decimals.show(size.divide(converted))) + " × ";
   }
 }

@@ -4,6 +4,7 @@ import io.faultwright.model.ShownUnits;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.UnitSystem;
 import io.faultwright.quantity.Units;
+import io.faultwright.words.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -16,29 +17,36 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * In which units amounts are said.
  *
  * @param units a system, or both; absent for the units in which things are written
+ * @param say words and decimal sign of the language
  */
-record Display(Optional<ShownUnits> units) {
+record Display(Optional<ShownUnits> units, Words say) {
   private static final Pattern LAST_BLANK = Pattern.compile(" (?=\\S+$)");
 
-  static final Display AS_WRITTEN = new Display(Optional.empty());
+  static final Display AS_WRITTEN = new Display(Optional.empty(), Words.ENGLISH);
 
   /** An amount in each unit in which it is said, the first one first. */
   List<Figure> figures(BigFraction value, Scale scale) {
-    return system()
-        .map(system -> List.of(in(system, value, scale)))
-        .orElseGet(() -> beside(Figure.exact(value, scale.unit()), value, scale));
+    return local(
+        system()
+            .map(system -> List.of(in(system, value, scale)))
+            .orElseGet(() -> beside(Figure.exact(value, scale.unit()), value, scale)));
   }
 
   /** As above, in columns that have one unit each. */
   List<Figure> column(BigFraction value, Scale scale) {
-    return system()
-        .map(system -> List.of(in(system, value, scale)))
-        .orElseGet(() -> beside(Figure.own(value, scale.unit()), value, scale));
+    return local(
+        system()
+            .map(system -> List.of(in(system, value, scale)))
+            .orElseGet(() -> beside(Figure.own(value, scale.unit()), value, scale)));
+  }
+
+  private List<Figure> local(List<Figure> figures) {
+    return figures.stream().map(one -> new Figure(say.figure(one.number()), one.unit())).toList();
   }
 
   /** The steps in which an instrument reads. */
   List<Figure> steps(BigFraction resolution, Unit unit) {
-    return units(unit).stream().map(to -> Figure.step(resolution, unit, to)).toList();
+    return local(units(unit).stream().map(to -> Figure.step(resolution, unit, to)).toList());
   }
 
   /** The units in which amounts in this unit are said. */

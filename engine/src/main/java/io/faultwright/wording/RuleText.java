@@ -8,6 +8,7 @@ import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
+import io.faultwright.words.Words;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -23,7 +24,7 @@ public final class RuleText {
 
   public RuleText(KnowledgeBase kb) {
     this.subjects = new Subjects(kb);
-    this.versions = new Versions(kb.equipment().versions());
+    this.versions = new Versions(kb.equipment().versions(), Words.ENGLISH);
   }
 
   /** What a case's {@code given} says about a reading, for instance {@code 12.5 bar(g)}. */
@@ -93,22 +94,29 @@ public final class RuleText {
   }
 
   static String sides(Set<Side> sides) {
+    return sides(sides, Words.ENGLISH);
+  }
+
+  static String sides(Set<Side> sides, Words say) {
     return switch (sides.size()) {
-      case 1 -> side(sides.iterator().next()) + " limits";
-      case 2 -> sides.contains(Side.WITHIN) ? "not " + missing(sides) : "outside limits";
-      default -> "any";
+      case 1 -> side(sides.iterator().next(), say);
+      case 2 ->
+          sides.contains(Side.WITHIN)
+              ? say.say("not {0}", missing(sides, say))
+              : say.say("outside limits");
+      default -> say.say("any");
     };
   }
 
-  private static String missing(Set<Side> sides) {
-    return side(sides.contains(Side.BELOW) ? Side.ABOVE : Side.BELOW) + " limits";
+  private static String missing(Set<Side> sides, Words say) {
+    return side(sides.contains(Side.BELOW) ? Side.ABOVE : Side.BELOW, say);
   }
 
-  private static String side(Side side) {
+  private static String side(Side side, Words say) {
     return switch (side) {
-      case BELOW -> "below";
-      case WITHIN -> "within";
-      case ABOVE -> "above";
+      case BELOW -> say.say("below limits");
+      case WITHIN -> say.say("within limits");
+      case ABOVE -> say.say("above limits");
     };
   }
 

@@ -11,6 +11,7 @@ import io.faultwright.model.Version;
 import io.faultwright.quantity.Rounding;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
+import io.faultwright.words.Words;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -18,16 +19,22 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** What a condition can ask about: titles, values and units of readings and equipment facts. */
 final class Subjects {
   private final KnowledgeBase kb;
+  private final Words say;
 
   Subjects(KnowledgeBase kb) {
+    this(kb, Words.ENGLISH);
+  }
+
+  Subjects(KnowledgeBase kb, Words say) {
     this.kb = kb;
+    this.say = say;
   }
 
   String title(String subject) {
     return switch (subject) {
-      case Equipment.FAMILY -> "Family";
-      case Equipment.MODEL -> "Model";
-      case Equipment.SOFTWARE -> "Software";
+      case Equipment.FAMILY -> say.say("Family");
+      case Equipment.MODEL -> say.say("Model");
+      case Equipment.SOFTWARE -> say.say("Software");
       default -> optionTitle(subject).or(() -> readingTitle(subject)).orElse(subject);
     };
   }
@@ -49,8 +56,20 @@ final class Subjects {
     return named(subject).stream()
         .filter(named -> named.id().equals(value))
         .findFirst()
-        .map(NamedValue::title)
+        .map(named -> isYesNo(subject) ? yesOrNo(value) : named.title())
         .orElse(value);
+  }
+
+  private boolean isYesNo(String subject) {
+    return domain(subject).filter(this::isYesNo).isPresent();
+  }
+
+  private boolean isYesNo(Domain domain) {
+    return domain.match(measured -> false, Domain.Choice::yesNo);
+  }
+
+  private String yesOrNo(String value) {
+    return value.equals("yes") ? say.say("Yes") : say.say("No");
   }
 
   /** Ids of all values of a choice or an equipment fact, in their order; empty for a quantity. */

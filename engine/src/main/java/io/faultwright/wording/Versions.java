@@ -1,6 +1,7 @@
 package io.faultwright.wording;
 
 import io.faultwright.model.Version;
+import io.faultwright.words.Words;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -8,8 +9,10 @@ import java.util.Optional;
 /** Sets of software versions as stretches of the published ones. */
 final class Versions {
   private final List<String> published;
+  private final Words say;
 
-  Versions(List<Version> published) {
+  Versions(List<Version> published, Words say) {
+    this.say = say;
     this.published = published.stream().map(Version::text).toList();
   }
 
@@ -26,9 +29,11 @@ final class Versions {
     String oldest = kept.get(0);
     String newest = kept.get(kept.size() - 1);
     if (newest.equals(published.get(published.size() - 1))) {
-      return "at least " + oldest;
+      return say.say("at least {0}", oldest);
     }
-    return oldest.equals(published.get(0)) ? "at most " + newest : oldest + " to " + newest;
+    return oldest.equals(published.get(0))
+        ? say.say("at most {0}", newest)
+        : say.say("{0} to {1}", oldest, newest);
   }
 
   private boolean hasGap(List<String> kept) {

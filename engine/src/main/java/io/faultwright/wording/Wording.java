@@ -12,12 +12,14 @@ import io.faultwright.model.Effort;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Model;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Units;
+import io.faultwright.words.Words;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +29,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Conditions, values, builds and answers in words for people, with titles instead of ids. */
 public final class Wording {
+  /** The escalation target that every handbook has. */
+  private static final String HOTLINE = "hotline";
+
   private final KnowledgeBase kb;
+  private final Words say;
   private final Amounts amounts;
   private final Subjects subjects;
   private final Versions versions;
@@ -41,16 +47,17 @@ public final class Wording {
 
   private Wording(KnowledgeBase kb, Display display) {
     this.kb = kb;
+    this.say = display.say();
     this.amounts = new Amounts(display);
-    this.subjects = new Subjects(kb);
-    this.versions = new Versions(kb.equipment().versions());
+    this.subjects = new Subjects(kb, say);
+    this.versions = new Versions(kb.equipment().versions(), say);
     this.buildSets = new BuildSets(kb.equipment());
-    this.computation = new Computation(subjects);
+    this.computation = new Computation(subjects, say);
   }
 
-  /** In the units in which the handbook is published. */
+  /** In the units and the language in which the handbook is published. */
   public static Wording published(KnowledgeBase kb) {
-    return new Wording(kb, new Display(kb.handbook().units()));
+    return new Wording(kb, new Display(kb.handbook().units(), Words.of(kb.handbook().language())));
   }
 
   /** Title of a reading or an equipment fact. */
@@ -63,7 +70,12 @@ public final class Wording {
     return value.match(
         word -> subjects.valueTitle(reading, word.id()),
         number -> amounts.amount(subjects.shown(reading, number.amount()), subjects.scale(reading)),
-        () -> RuleText.CANNOT_BE_TAKEN);
+        () -> say.say("cannot be taken"));
+  }
+
+  /** The words of the tool in its language. */
+  public Words say() {
+    return say;
   }
 
   /** How a derived reading is computed, for instance {@code Room − Coil}; empty for others. */
@@ -145,7 +157,7 @@ public final class Wording {
   public Optional<String> accuracy(Reading reading) {
     return reading
         .accuracy()
-        .map(known -> new Accuracies(amounts).words(known, subjects.unit(reading.id())));
+        .map(known -> new Accuracies(amounts, say).words(known, subjects.unit(reading.id())));
   }
 
   /** What a subject must be, for instance {@code above limits} or {@code 2.9 or 2.10}. */
@@ -153,8 +165,8 @@ public final class Wording {
     return pattern.match(
         oneOf -> oneOf(subject, oneOf.values()),
         within -> interval(subject, within.interval()),
-        limits -> RuleText.limits(limits),
-        notTaken -> RuleText.CANNOT_BE_TAKEN);
+        limits -> RuleText.sides(limits.sides(), say),
+        notTaken -> say.say("cannot be taken"));
   }
 
   /** Some of the values of a choice or an equipment fact. */
@@ -172,18 +184,11 @@ public final class Wording {
     List<String> titles =
         selection.values().stream().map(id -> subjects.valueTitle(subject, id)).toList();
     return switch (selection.kind()) {
-      case EVERY -> "any";
-      case NONE -> "none there is";
-      case ONLY -> or(titles);
-      case ALL_BUT -> "not " + or(titles);
+      case EVERY -> say.say("any");
+      case NONE -> say.say("none there is");
+      case ONLY -> say.or(titles);
+      case ALL_BUT -> say.say("not {0}", say.or(titles));
     };
-  }
-
-  private static String or(List<String> words) {
-    int last = words.size() - 1;
-    return last < 1
-        ? String.join("", words)
-        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
   }
 
   /** One line of a {@code when}, for instance {@code Discharge pressure: above limits}. */
@@ -194,8 +199,8 @@ public final class Wording {
   /** A whole condition on one line. */
   public String condition(Condition condition) {
     return condition.match(
-        all -> all.parts().isEmpty() ? "always" : join(all.parts(), "; "),
-        any -> any.parts().isEmpty() ? "never" : oneOf(any.parts()),
+        all -> all.parts().isEmpty() ? say.say("always") : join(all.parts(), "; "),
+        any -> any.parts().isEmpty() ? say.say("never") : oneOf(any.parts()),
         this::negated,
         this::test);
   }
@@ -208,7 +213,9 @@ public final class Wording {
   }
 
   private String oneOf(List<Condition> parts) {
-    return parts.size() == 1 ? condition(parts.get(0)) : "one of: " + join(parts, ", or ");
+    return parts.size() == 1
+        ? condition(parts.get(0))
+        : say.say("one of: {0}", join(parts, say.say("{0}, or {1}", "", "")));
   }
 
   private String join(List<Condition> parts, String between) {
@@ -233,14 +240,14 @@ public final class Wording {
   private String negated(Condition.Not not) {
     return not.part() instanceof Test test
         ? subject(test.subject()) + ": " + opposite(test)
-        : "not (" + condition(not.part()) + ")";
+        : say.say("not ({0})", condition(not.part()));
   }
 
   /** The one value left, or what it must not be. */
   private String opposite(Test test) {
     return theOneLeft(test)
         .map(value -> value(test.subject(), value))
-        .orElseGet(() -> "not " + pattern(test.subject(), test.pattern()));
+        .orElseGet(() -> say.say("not {0}", pattern(test.subject(), test.pattern())));
   }
 
   private Optional<String> theOneLeft(Test test) {
@@ -255,14 +262,17 @@ public final class Wording {
 
   /** A published model with its software, by its title. */
   public String build(Build build) {
-    return build.model().title()
-        + build.software().map(version -> " with software " + version.text()).orElse("");
+    String model = build.model().title();
+    return build
+        .software()
+        .map(version -> say.say("{0} with software {1}", model, version.text()))
+        .orElse(model);
   }
 
   /** The fewest words that single these builds out of all published ones. */
   public String builds(Collection<Build> builds) {
     Condition condition = buildSets.condition(builds);
-    return condition.equals(Condition.ALWAYS) ? "all equipment" : condition(condition);
+    return condition.equals(Condition.ALWAYS) ? say.say("all equipment") : condition(condition);
   }
 
   /** What a technician is told. */
@@ -271,17 +281,29 @@ public final class Wording {
       return fault(fault.fault());
     }
     if (answer instanceof Answer.OfReferral referral) {
-      return "work " + symptom(referral.symptom()) + " instead";
+      return say.say("work {0} instead", symptom(referral.symptom()));
     }
-    return "ask " + answer.name();
+    return say.say("ask {0}", escalation(answer.name()));
+  }
+
+  /** A label of the nameplate; that of the refrigerant is a word of the tool. */
+  public String label(String label) {
+    String said = label.equals(Model.REFRIGERANT) ? kb.said(label) : label;
+    return said.equals(Model.REFRIGERANT) ? say.say("refrigerant") : said;
+  }
+
+  /** Whom to ask. */
+  public String escalation(String to) {
+    String said = kb.said(to);
+    return said.equals(HOTLINE) ? say.say("hotline") : said;
   }
 
   /** What follows from a rule. */
   public String conclusion(Conclusion conclusion) {
     if (conclusion instanceof Conclusion.Exclude exclude) {
-      return "not " + or(exclude.faults().stream().map(this::fault).toList());
+      return say.say("not {0}", say.or(exclude.faults().stream().map(this::fault).toList()));
     }
-    return conclusion.answers().stream().map(this::answer).collect(Collectors.joining(" and "));
+    return say.andEach(conclusion.answers().stream().map(this::answer).toList());
   }
 
   /** Title of a fault, or its id where there is no such fault. */

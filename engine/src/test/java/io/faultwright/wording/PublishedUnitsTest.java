@@ -8,6 +8,7 @@ import io.faultwright.model.ShownUnits;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Units;
+import io.faultwright.words.Words;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -27,7 +28,7 @@ class PublishedUnitsTest {
   }
 
   private static Amounts shown(ShownUnits units) {
-    return new Amounts(new Display(Optional.of(units)));
+    return new Amounts(new Display(Optional.of(units), Words.ENGLISH));
   }
 
   @ParameterizedTest

@@ -13,6 +13,7 @@ import io.faultwright.render.pdf.PdfBook;
 import io.faultwright.render.svg.ChartSvg;
 import io.faultwright.site.SingleChart;
 import io.faultwright.source.Sources;
+import io.faultwright.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -119,7 +120,8 @@ final class ChartCommand implements Callable<Integer> {
     }
     for (int i = 0; i < pages.size(); i++) {
       Path file = pages.size() == 1 ? to : numbered(i + 1);
-      AtomicFile.write(file, ChartSvg.standalone(pages.get(i)).getBytes(StandardCharsets.UTF_8));
+      String svg = ChartSvg.standalone(pages.get(i), Words.of(kb.handbook().language()));
+      AtomicFile.write(file, svg.getBytes(StandardCharsets.UTF_8));
       console.print("wrote " + file + "\n");
     }
   }

@@ -11,12 +11,13 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Version;
 import io.faultwright.quantity.Interval;
 import io.faultwright.wording.Wording;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Says answers to a question as they stand beside a line. */
@@ -27,11 +28,13 @@ final class AnswerWords {
   private final KnowledgeBase knowledge;
   private final Space space;
   private final Wording wording;
+  private final Words say;
 
   AnswerWords(Space space, Wording wording) {
     this.knowledge = space.knowledge();
     this.space = space;
     this.wording = wording;
+    this.say = wording.say();
   }
 
   /** The words for some of a question's options. */
@@ -46,7 +49,7 @@ final class AnswerWords {
       words.addAll(values(question, cells));
     }
     words.addAll(special(question, cells));
-    return Words.upperFirst(String.join(" or ", words));
+    return Words.upperFirst(say.orEach(words));
   }
 
   private List<Cell> cells(Question question, BitSet chosen) {
@@ -65,33 +68,43 @@ final class AnswerWords {
         attribute.equals(Equipment.SOFTWARE)
             ? values.sorted(Comparator.comparing(Version::new)).toList()
             : values.sorted().toList();
-    return ordered.isEmpty() ? "none" : named(attribute, ordered);
+    return ordered.isEmpty() ? say.say("none") : named(attribute, ordered);
   }
 
   /** A few values one by one; many as a stretch, or by what they are not. */
   private String named(String subject, List<String> values) {
     return values.size() > MOST_NAMED
         ? wording.oneOf(subject, values)
-        : Words.or(titles(subject, values));
+        : say.or(titles(subject, values));
   }
 
   /** Names of families and models keep their capitals; values of a choice are plain words. */
   private List<String> titles(String subject, List<String> values) {
     List<String> titles = values.stream().map(value -> wording.value(subject, value)).toList();
-    return knowledge.readings().containsKey(subject) ? Words.inLine(titles) : titles;
+    return knowledge.readings().containsKey(subject) ? inLine(titles) : titles;
   }
 
-  private static List<String> sides(BitSet chosen) {
-    List<String> sides =
-        Stream.of(Side.values())
-            .filter(side -> chosen.get(side.ordinal()))
-            .map(side -> side.name().toLowerCase(Locale.ROOT))
-            .toList();
-    if (sides.isEmpty()) {
-      return sides;
-    }
-    String place = sides.equals(List.of("below", "above")) ? "outside" : Words.or(sides);
-    return List.of(place + " limits");
+  /** The first word as it is, the others to stand within a line. */
+  private List<String> inLine(List<String> titles) {
+    return Stream.concat(titles.stream().limit(1), titles.stream().skip(1).map(say::inLine))
+        .toList();
+  }
+
+  private List<String> sides(BitSet chosen) {
+    List<Side> sides = Stream.of(Side.values()).filter(side -> chosen.get(side.ordinal())).toList();
+    return sides.isEmpty() ? List.of() : List.of(sides(sides));
+  }
+
+  private String sides(List<Side> sides) {
+    return switch (sides.stream().map(Side::name).collect(Collectors.joining(" "))) {
+      case "BELOW" -> say.say("below limits");
+      case "WITHIN" -> say.say("within limits");
+      case "ABOVE" -> say.say("above limits");
+      case "BELOW WITHIN" -> say.say("below or within limits");
+      case "WITHIN ABOVE" -> say.say("within or above limits");
+      case "BELOW ABOVE" -> say.say("outside limits");
+      default -> say.say("below, within or above limits");
+    };
   }
 
   private List<String> values(Question question, BitSet chosen) {
@@ -132,7 +145,7 @@ final class AnswerWords {
             interval.low().filter(end -> !Optional.of(end).equals(domain.range().low())),
             interval.high().filter(end -> !Optional.of(end).equals(domain.range().high())));
     return told.low().isEmpty() && told.high().isEmpty()
-        ? "can be taken"
+        ? say.say("can be taken")
         : wording.interval(question.subject(), told);
   }
 
@@ -140,11 +153,11 @@ final class AnswerWords {
     List<String> words = new ArrayList<>();
     for (Cell cell : cells(question, chosen)) {
       if (cell instanceof Cell.NotTaken) {
-        words.add("cannot be taken");
+        words.add(say.say("cannot be taken"));
       } else if (cell instanceof Cell.Absent) {
-        words.add("not on this machine");
+        words.add(say.say("not on this machine"));
       } else if (cell instanceof Cell.NoFigure) {
-        words.add("no limits given");
+        words.add(say.say("no limits given"));
       }
     }
     return words;

@@ -14,12 +14,12 @@ import io.faultwright.model.Condition.AgainstLimits;
 import io.faultwright.model.Condition.CannotBeTaken;
 import io.faultwright.model.Condition.Pattern;
 import io.faultwright.wording.Wording;
+import io.faultwright.words.Words;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -137,7 +137,7 @@ final class AuthoredAnswers {
 
   private String written(List<Branch> branches) {
     return Words.upperFirst(
-        branches.stream().map(Branch::when).map(this::written).collect(Collectors.joining(" or ")));
+        wording.say().orEach(branches.stream().map(Branch::when).map(this::written).toList()));
   }
 
   private String written(Condition when) {

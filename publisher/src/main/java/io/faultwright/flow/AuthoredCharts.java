@@ -8,6 +8,7 @@ import io.faultwright.model.Chart;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.wording.Wording;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,31 +21,36 @@ final class AuthoredCharts {
   private AuthoredCharts() {}
 
   /**
-   * The charts.
+   * Their ways through the symptom's situations.
    *
    * @param builds the equipment in question
    */
-  static List<ScopedChart> of(KnowledgeBase knowledge, Symptom symptom, List<Build> builds) {
+  static List<Authored> courses(KnowledgeBase knowledge, Symptom symptom, List<Build> builds) {
     List<Build> left = new ArrayList<>(builds);
-    List<ScopedChart> charts = new ArrayList<>();
+    List<Authored> courses = new ArrayList<>();
     for (Chart chart : knowledge.charts(symptom.id())) {
       List<Build> own = left.stream().filter(build -> build.satisfies(chart.applies())).toList();
       if (!own.isEmpty()) {
         ChartCourse.of(knowledge, chart, own)
-            .map(course -> drawn(knowledge, chart, course))
-            .ifPresent(charts::add);
-        charts.forEach(drawn -> left.removeAll(drawn.builds()));
+            .map(course -> new Authored(chart.id(), course, cost(chart, course)))
+            .ifPresent(courses::add);
+        courses.forEach(one -> left.removeAll(one.course().builds()));
       }
     }
-    return charts;
+    return courses;
   }
 
-  private static ScopedChart drawn(KnowledgeBase knowledge, Chart chart, ChartCourse course) {
-    Wording wording = Wording.published(knowledge);
-    String scope = ChartBuilder.scope(knowledge, wording, course.builds());
-    Flowchart drawing = new AuthoredDrawing(chart, course, wording).chart(noted(scope, course));
+  /** One of them in the words of a knowledge base. */
+  static ScopedChart drawn(KnowledgeBase shown, Authored authored) {
+    ChartCourse course = authored.course();
+    Chart chart = shown.charts().get(authored.chart());
+    Wording wording = Wording.published(shown);
+    String scope = ChartBuilder.scope(shown, wording, course.builds());
+    Flowchart drawing =
+        new AuthoredDrawing(chart, course, shown, wording)
+            .chart(noted(scope, course, wording.say()));
     return new ScopedChart(
-        course.builds(), scope, drawing, cost(chart, course), AuthoredCourse.of(chart));
+        course.builds(), scope, drawing, authored.cost(), AuthoredCourse.of(chart));
   }
 
   /** What it takes, and the least that any order the symptom allows can take. */
@@ -56,8 +62,11 @@ final class AuthoredCharts {
   }
 
   /** What stands below the title: the equipment, and that a person chose the order. */
-  private static String noted(String scope, ChartCourse course) {
-    String note = "written by hand, " + (course.proved() ? "proved" : "not proved");
+  private static String noted(String scope, ChartCourse course, Words say) {
+    String note =
+        course.proved()
+            ? say.say("written by hand, proved")
+            : say.say("written by hand, not proved");
     return scope.isEmpty() ? Words.upperFirst(note) : scope + "; " + note;
   }
 }

@@ -47,14 +47,17 @@ final class AuthoredDrawing {
    */
   private record Drawn(String id, Step step, Map<String, List<Branch>> arms) {}
 
-  AuthoredDrawing(Chart chart, ChartCourse course, Wording wording) {
-    this.knowledge = course.symptom().space().knowledge();
+  /**
+   * @param shown the knowledge base in the language of the drawing
+   */
+  AuthoredDrawing(Chart chart, ChartCourse course, KnowledgeBase shown, Wording wording) {
+    this.knowledge = shown;
     this.chart = chart;
     this.course = course;
     this.diagrams = course.symptom().space().diagrams();
     this.answers = new AuthoredAnswers(course, wording);
     this.checks = new CheckWords(knowledge, wording, course.builds());
-    this.outcomes = new OutcomeWords(knowledge, course.symptom().symptom(), wording);
+    this.outcomes = new OutcomeWords(knowledge, knowledge.symptoms().get(chart.symptom()), wording);
   }
 
   /**

@@ -30,10 +30,10 @@ public final class CardBuilder {
   private final OutcomeWords outcomes;
   private final List<Build> builds;
 
-  private CardBuilder(SymptomSpace space) {
-    this.knowledge = space.space().knowledge();
+  private CardBuilder(SymptomSpace space, KnowledgeBase shown) {
+    this.knowledge = shown;
     this.space = space;
-    this.symptom = space.symptom();
+    this.symptom = shown.symptoms().get(space.symptom().id());
     this.wording = Wording.published(knowledge);
     this.outcomes = new OutcomeWords(knowledge, symptom, wording);
     this.builds =
@@ -44,7 +44,12 @@ public final class CardBuilder {
 
   /** The card of a symptom for the equipment of its space. */
   public static Card build(SymptomSpace space, String scope) {
-    return new CardBuilder(space).card(scope);
+    return build(space, space.space().knowledge(), scope);
+  }
+
+  /** As above, in the words of the same knowledge base in another language. */
+  public static Card build(SymptomSpace space, KnowledgeBase shown, String scope) {
+    return new CardBuilder(space, shown).card(scope);
   }
 
   private Card card(String scope) {
@@ -92,16 +97,21 @@ public final class CardBuilder {
   }
 
   private String figures(LimitsWords words, String reading) {
-    return words.figures(knowledge.limits().get(reading)).orElse("table in the handbook");
+    return words
+        .figures(knowledge.limits().get(reading))
+        .orElseGet(() -> wording.say().say("table in the handbook"));
   }
 
   private List<String> first() {
     return symptom.first().stream()
         .map(
             first ->
-                String.join("; ", wording.lines(first.when()))
-                    + "; otherwise go to: "
-                    + wording.symptom(first.otherwise()))
+                wording
+                    .say()
+                    .say(
+                        "{0}; otherwise go to: {1}",
+                        String.join("; ", wording.lines(first.when())),
+                        wording.symptom(first.otherwise())))
         .toList();
   }
 

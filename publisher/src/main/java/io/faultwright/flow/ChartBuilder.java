@@ -15,6 +15,7 @@ import io.faultwright.model.Build;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.wording.Wording;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +24,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Derives the flowcharts of a symptom from its rules, one for each group of equipment on which they
@@ -33,6 +35,7 @@ public final class ChartBuilder {
   private final KnowledgeBase knowledge;
   private final Symptom symptom;
   private final String scope;
+  private final Words say;
   private final AnswerWords answers;
   private final CheckWords checks;
   private final OutcomeWords outcomes;
@@ -43,14 +46,15 @@ public final class ChartBuilder {
   private final Map<Integer, SortedSet<String>> known = new HashMap<>();
 
   private ChartBuilder(
-      SymptomSpace space, Wording wording, List<Build> builds, String scope, Decisions decisions) {
-    this.knowledge = space.space().knowledge();
-    this.symptom = space.symptom();
+      SymptomSpace space, KnowledgeBase shown, ScopedOrder order, String scope, Wording wording) {
+    this.knowledge = shown;
+    this.symptom = shown.symptoms().get(space.symptom().id());
+    this.say = wording.say();
     this.scope = scope;
     this.answers = new AnswerWords(space.space(), wording);
-    this.checks = new CheckWords(knowledge, wording, builds);
+    this.checks = new CheckWords(knowledge, wording, order.builds());
     this.outcomes = new OutcomeWords(knowledge, symptom, wording);
-    this.decisions = decisions;
+    this.decisions = order.checks().map(CheckOrder::decisions).orElseGet(Decisions::new);
   }
 
   /** The charts of a symptom, in a fixed order, at least one. */
@@ -63,26 +67,42 @@ public final class ChartBuilder {
    * wrote, and derived ones for what is left.
    */
   public static List<ScopedChart> charts(SymptomSpace space) {
-    KnowledgeBase knowledge = space.space().knowledge();
-    List<Build> left = new ArrayList<>(equipment(space));
-    List<ScopedChart> charts = new ArrayList<>(AuthoredCharts.of(knowledge, space.symptom(), left));
-    charts.forEach(chart -> left.removeAll(chart.builds()));
-    if (charts.isEmpty()) {
-      return derived(space);
-    }
-    if (!left.isEmpty()) {
-      SymptomSpace rest =
-          SymptomSpace.where(knowledge, space.symptom(), left, List.of(), Deadline.NEVER);
-      ScopedOrders.of(rest).forEach(order -> charts.add(chart(rest, order)));
-    }
-    return List.copyOf(charts);
+    return charts(space, List.of(space.space().knowledge())).get(0);
   }
 
-  private static List<ScopedChart> derived(SymptomSpace space) {
+  /**
+   * The same charts in the words of several knowledge bases, for each of those. The order of the
+   * checks is worked out once.
+   *
+   * @param shown the knowledge base of the space in several languages
+   */
+  public static List<List<ScopedChart>> charts(SymptomSpace space, List<KnowledgeBase> shown) {
+    KnowledgeBase knowledge = space.space().knowledge();
+    List<Build> left = new ArrayList<>(equipment(space));
+    List<Authored> authored = AuthoredCharts.courses(knowledge, space.symptom(), left);
+    authored.forEach(one -> left.removeAll(one.course().builds()));
+    SymptomSpace rest = authored.isEmpty() ? space : rest(space, left);
+    List<ScopedOrder> orders = left.isEmpty() ? List.of() : orders(rest, authored.isEmpty());
+    return shown.stream()
+        .map(
+            words ->
+                Stream.concat(
+                        authored.stream().map(one -> AuthoredCharts.drawn(words, one)),
+                        orders.stream().map(order -> chart(rest, words, order)))
+                    .toList())
+        .toList();
+  }
+
+  private static SymptomSpace rest(SymptomSpace space, List<Build> left) {
+    return SymptomSpace.where(
+        space.space().knowledge(), space.symptom(), left, List.of(), Deadline.NEVER);
+  }
+
+  private static List<ScopedOrder> orders(SymptomSpace space, boolean all) {
     List<ScopedOrder> orders = ScopedOrders.of(space);
-    return orders.isEmpty()
-        ? List.of(chart(space, new ScopedOrder(equipment(space), 0, Optional.empty())))
-        : orders.stream().map(order -> chart(space, order)).toList();
+    return orders.isEmpty() && all
+        ? List.of(new ScopedOrder(equipment(space), 0, Optional.empty()))
+        : orders;
   }
 
   private static List<Build> equipment(SymptomSpace space) {
@@ -92,17 +112,15 @@ public final class ChartBuilder {
         .toList();
   }
 
-  private static ScopedChart chart(SymptomSpace space, ScopedOrder order) {
-    KnowledgeBase knowledge = space.space().knowledge();
-    Wording wording = Wording.published(knowledge);
-    String scope = scope(knowledge, wording, order.builds());
-    Decisions decisions = order.checks().map(CheckOrder::decisions).orElseGet(Decisions::new);
-    ChartBuilder builder = new ChartBuilder(space, wording, order.builds(), scope, decisions);
+  private static ScopedChart chart(SymptomSpace space, KnowledgeBase shown, ScopedOrder order) {
+    Wording wording = Wording.published(shown);
+    String scope = scope(shown, wording, order.builds());
+    ChartBuilder builder = new ChartBuilder(space, shown, order, scope, wording);
     Flowchart chart =
         order
             .checks()
             .map(checks -> builder.chart(checks.root()))
-            .orElseGet(() -> builder.unworkable(reason(space)));
+            .orElseGet(() -> builder.unworkable(reason(space, wording.say())));
     return new ScopedChart(
         order.builds(),
         scope,
@@ -115,10 +133,10 @@ public final class ChartBuilder {
     return Courses.of(space.space(), space.symptom().place(), checks.decisions(), checks.root());
   }
 
-  private static String reason(SymptomSpace space) {
+  private static String reason(SymptomSpace space, Words say) {
     return space.possible() == Diagrams.NONE
-        ? "The rules say that it cannot happen here"
-        : "Too many ways for a chart";
+        ? say.say("The rules say that it cannot happen here")
+        : say.say("Too many ways for a chart");
   }
 
   /** The equipment in words; nothing where it is all of it. */
@@ -144,7 +162,7 @@ public final class ChartBuilder {
   private Flowchart unworkable(String reason) {
     Node.Start start = start();
     Node.Outcome end =
-        new Node.Outcome("rules", Node.Ending.REFERRAL, "Work from the rules", reason);
+        new Node.Outcome("rules", Node.Ending.REFERRAL, say.say("Work from the rules"), reason);
     nodes.put(end.id(), end);
     edges.add(new Edge(start.id(), end.id(), ""));
     return new Flowchart(symptom.id(), start, nodes, edges);

@@ -10,6 +10,7 @@ import io.faultwright.model.Nameplate;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Sorted;
 import io.faultwright.wording.Wording;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,6 +27,7 @@ final class CheckWords {
 
   private final KnowledgeBase knowledge;
   private final Wording wording;
+  private final Words say;
   private final List<Build> builds;
   private final LimitsWords limits;
 
@@ -35,6 +37,7 @@ final class CheckWords {
   CheckWords(KnowledgeBase knowledge, Wording wording, List<Build> builds) {
     this.knowledge = knowledge;
     this.wording = wording;
+    this.say = wording.say();
     this.builds = List.copyOf(builds);
     this.limits = new LimitsWords(wording, builds);
   }
@@ -57,14 +60,14 @@ final class CheckWords {
   private Node.Check onEquipment(String id, String attribute) {
     String question =
         switch (attribute) {
-          case Equipment.SOFTWARE -> "Which software version?";
-          default -> "Which " + Words.lowerFirst(wording.subject(attribute)) + "?";
+          case Equipment.SOFTWARE -> say.say("Which software version?");
+          default -> say.say("Which {0}?", say.inLine(wording.subject(attribute)));
         };
     List<String> steps =
         attribute.equals(Equipment.SOFTWARE)
             ? List.of()
             : knowledge.equipment().nameplate().map(Nameplate::where).stream()
-                .map(where -> "Nameplate: " + Words.lowerFirst(where))
+                .map(where -> say.say("Nameplate: {0}", say.inLine(where)))
                 .toList();
     return new Node.Check(id, List.of(), steps, question);
   }
@@ -72,22 +75,22 @@ final class CheckWords {
   private Node.Check onReading(
       String id, Question question, Reading reading, SortedSet<String> known) {
     if (question.takingOnly()) {
-      String asked = "Can this be taken: " + Words.lowerFirst(reading.title()) + "?";
+      String asked = say.say("Can this be taken: {0}?", say.inLine(reading.title()));
       return new Node.Check(id, warnings(reading), List.of(), asked);
     }
     List<Reading> toTake = new ArrayList<>(toTake(reading, known));
     List<Reading> besides = question.limits() ? drivers(reading, known) : List.of();
     List<String> steps = new ArrayList<>();
     Optional<String> computation = wording.computation(reading.id());
-    computation.ifPresent(words -> steps.add("Work out: " + words + "."));
+    computation.ifPresent(words -> steps.add(say.say("Work out: {0}.", words)));
     toTake.forEach(one -> steps.addAll(steps(one)));
-    besides.forEach(one -> steps.add("Read too: " + Words.lowerFirst(one.title()) + "."));
+    besides.forEach(one -> steps.add(say.say("Read too: {0}.", say.inLine(one.title()))));
     if (question.limits()) {
       steps.add(limits(knowledge.limits().get(reading.id())));
     }
     String asked =
         computation.isPresent()
-            ? "How much is this: " + Words.lowerFirst(reading.title()) + "?"
+            ? say.say("How much is this: {0}?", say.inLine(reading.title()))
             : reading.ask();
     toTake.addAll(besides);
     return new Node.Check(id, warnings(toTake), steps, asked);
@@ -148,10 +151,10 @@ final class CheckWords {
     return new Warning(caution.signal().name(), alert, caution.text());
   }
 
-  private static List<String> steps(Reading reading) {
+  private List<String> steps(Reading reading) {
     int characters = reading.how().stream().mapToInt(String::length).sum();
     if (reading.how().size() > MOST_STEPS || characters > MOST_CHARACTERS) {
-      return List.of("Steps: see ‘" + reading.title() + "’ in the handbook.");
+      return List.of(say.say("Steps: see ‘{0}’ in the handbook.", reading.title()));
     }
     return reading.how().isEmpty() ? reading.where().stream().toList() : reading.how();
   }
@@ -159,11 +162,11 @@ final class CheckWords {
   private String limits(LimitsTable table) {
     return limits
         .figures(table)
-        .map(figures -> "Compare with the limits: " + figures + ".")
+        .map(figures -> say.say("Compare with the limits: {0}.", figures))
         .orElseGet(
             () ->
-                "Compare with the table ‘"
-                    + wording.subject(table.reading())
-                    + "’ in the handbook.");
+                say.say(
+                    "Compare with the table ‘{0}’ in the handbook.",
+                    wording.subject(table.reading())));
   }
 }

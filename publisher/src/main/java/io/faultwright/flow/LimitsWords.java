@@ -77,7 +77,8 @@ final class LimitsWords {
             && !test.subject().equals(Equipment.SOFTWARE);
     return clear
         ? value((Condition.Test) facts.get(0))
-        : Words.lowerFirst(wording.condition(new Condition.All(facts))).replace(": ", " ") + ":";
+        : wording.say().inLine(wording.condition(new Condition.All(facts))).replace(": ", " ")
+            + ":";
   }
 
   private String value(Condition.Test test) {

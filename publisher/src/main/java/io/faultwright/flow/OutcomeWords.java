@@ -8,6 +8,7 @@ import io.faultwright.model.FaultPair;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.wording.Wording;
+import io.faultwright.words.Words;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.stream.Collectors;
@@ -19,21 +20,25 @@ final class OutcomeWords {
   private final KnowledgeBase knowledge;
   private final Symptom symptom;
   private final Wording wording;
+  private final Words say;
 
   OutcomeWords(KnowledgeBase knowledge, Symptom symptom, Wording wording) {
     this.knowledge = knowledge;
     this.symptom = symptom;
     this.wording = wording;
+    this.say = wording.say();
   }
 
   Outcome outcome(Result result) {
     SortedSet<Answer> answers = result.answers();
     if (answers.isEmpty()) {
-      return new Outcome("unanswered", Ending.ESCALATION, "The rules end here: ask", hotline());
+      return new Outcome(
+          "unanswered", Ending.ESCALATION, say.say("The rules end here: ask"), hotline());
     }
     if (answers.size() > 1 && !together(List.copyOf(answers))) {
       String id = answers.stream().map(OutcomeWords::id).collect(Collectors.joining("-or-"));
-      return new Outcome(id, Ending.ESCALATION, "The rules disagree: ask", titles(answers, " or "));
+      return new Outcome(
+          id, Ending.ESCALATION, say.say("The rules disagree: ask"), say.orEach(titles(answers)));
     }
     return answers.size() == 1 ? single(answers.first()) : several(answers);
   }
@@ -52,32 +57,32 @@ final class OutcomeWords {
 
   private Outcome single(Answer answer) {
     if (answer instanceof Answer.OfFault) {
-      return fault(id(answer), wording.fault(answer.name()), "Remedy: " + answer.name());
+      return fault(id(answer), wording.fault(answer.name()), say.say("Remedy: {0}", answer.name()));
     }
     if (answer instanceof Answer.OfReferral) {
-      String title = "Go to: " + wording.symptom(answer.name());
-      return new Outcome(id(answer), Ending.REFERRAL, title, "Chart: " + answer.name());
+      String title = say.say("Go to: {0}", wording.symptom(answer.name()));
+      return new Outcome(id(answer), Ending.REFERRAL, title, say.say("Chart: {0}", answer.name()));
     }
     boolean known = answer.name().equals(HOTLINE);
     return new Outcome(
         id(answer),
         Ending.ESCALATION,
-        known ? "Ask the hotline" : "Ask: " + answer.name(),
+        known ? say.say("Ask the hotline") : say.say("Ask: {0}", wording.escalation(answer.name())),
         known ? hotline() : "");
   }
 
   private Outcome several(SortedSet<Answer> answers) {
     String id = answers.stream().map(OutcomeWords::id).collect(Collectors.joining("-and-"));
     String remedies = answers.stream().map(Answer::name).collect(Collectors.joining(", "));
-    return fault(id, titles(answers, " and "), "Remedies: " + remedies);
+    return fault(id, say.andEach(titles(answers)), say.say("Remedies: {0}", remedies));
   }
 
   private static Outcome fault(String id, String title, String advice) {
     return new Outcome(id, Ending.FAULT, title, advice);
   }
 
-  private String titles(SortedSet<Answer> answers, String between) {
-    return answers.stream().map(wording::answer).collect(Collectors.joining(between));
+  private List<String> titles(SortedSet<Answer> answers) {
+    return answers.stream().map(wording::answer).toList();
   }
 
   private String hotline() {

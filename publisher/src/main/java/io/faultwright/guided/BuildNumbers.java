@@ -4,15 +4,15 @@ import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Equipment;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The published builds, each known by its number. */
 final class BuildNumbers {
   private final List<Build> builds;
-  private final Map<Build, Integer> numbers = new HashMap<>();
+  private final SortedMap<Build, Integer> numbers = new TreeMap<>();
 
   BuildNumbers(Equipment equipment) {
     this.builds = equipment.builds();

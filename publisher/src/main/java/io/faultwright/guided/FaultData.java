@@ -7,15 +7,19 @@ import io.faultwright.model.Part;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Target;
 import io.faultwright.page.Target.Kind;
+import io.faultwright.wording.Wording;
+import io.faultwright.words.SignalWords;
 import java.util.List;
 import java.util.Objects;
 
 /** Faults with their repairs, and cautions, for the page. */
 final class FaultData {
   private final KnowledgeBase kb;
+  private final Wording wording;
   private final BuildNumbers builds;
 
   FaultData(KnowledgeBase kb, BuildNumbers builds) {
+    this.wording = Wording.published(kb);
     this.kb = kb;
     this.builds = builds;
   }
@@ -30,7 +34,7 @@ final class FaultData {
         .put("remedy", steps(fault.remedy()))
         .put("verify", steps(fault.verify()))
         .put("parts", parts(fault))
-        .put("nameplate", fault.nameplate());
+        .put("nameplate", fault.nameplate().stream().map(wording::label).toList());
   }
 
   private static List<Fields> steps(List<Fault.Step> steps) {
@@ -56,10 +60,10 @@ final class FaultData {
     return new Fields().put("title", part.title()).putIfAny("number", part.number());
   }
 
-  static Fields of(Caution caution) {
+  Fields of(Caution caution) {
     return new Fields()
         .put("signal", caution.signal().name())
-        .put("word", caution.signal().name())
+        .put("word", SignalWords.of(caution.signal().name(), wording.say()))
         .put("text", caution.text());
   }
 }

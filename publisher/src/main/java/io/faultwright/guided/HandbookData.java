@@ -53,7 +53,15 @@ final class HandbookData {
             .put("builds", builds.all().stream().map(this::build).toList())
             .put("models", models())
             .putIfAny("nameplate", equipment.nameplate().map(HandbookData::nameplate))
-            .put("symptoms", symptoms()));
+            .put("symptoms", symptoms())
+            .put("decimal", wording.say().decimal())
+            .put("words", words()));
+  }
+
+  private Fields words() {
+    Fields words = new Fields();
+    wording.say().calledFor(GuidedScript.text()).forEach(words::put);
+    return words;
   }
 
   private List<Fields> facts() {
@@ -118,7 +126,11 @@ final class HandbookData {
         .put(
             "data",
             model.labels().stream()
-                .map(label -> List.of(label, wording.figure(model.nameplate(label).orElse(""))))
+                .map(
+                    label ->
+                        List.of(
+                            wording.label(label),
+                            wording.figure(model.nameplate(label).orElse(""))))
                 .toList());
   }
 

@@ -45,7 +45,10 @@ final class ReadingData {
         .domain()
         .match(
             measured -> measured(fields, measured),
-            choice -> fields.put("values", choice.values().stream().map(this::value).toList()));
+            choice ->
+                fields.put(
+                    "values",
+                    choice.values().stream().map(value -> value(reading, value)).toList()));
     taking(fields, reading);
     return fields
         .put("page", SitePaths.file(new Target(Kind.READING, reading.id())))
@@ -55,8 +58,8 @@ final class ReadingData {
         .putIfAny("derived", reading.derived().map(this::derived));
   }
 
-  private List<String> value(NamedValue value) {
-    return List.of(value.id(), value.title());
+  private List<String> value(Reading reading, NamedValue value) {
+    return List.of(value.id(), wording.value(reading.id(), value.id()));
   }
 
   private Fields measured(Fields fields, Domain.Measured measured) {

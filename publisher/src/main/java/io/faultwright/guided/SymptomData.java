@@ -117,7 +117,7 @@ final class SymptomData {
     SortedSet<String> named = faultsOf(symptom);
     fields
         .put("faults", each(named, id -> faults.of(kb.faults().get(id))))
-        .put("cautions", each(cautions(named, used), id -> FaultData.of(kb.cautions().get(id))))
+        .put("cautions", each(cautions(named, used), id -> faults.of(kb.cautions().get(id))))
         .put("titles", each(referred(symptom), this::title));
   }
 

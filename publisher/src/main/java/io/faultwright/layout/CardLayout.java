@@ -3,6 +3,7 @@ package io.faultwright.layout;
 import io.faultwright.flow.Card;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Warning;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,11 +32,6 @@ public final class CardLayout {
   private static final int ANY = 100;
   private static final int MOST_TITLE_LINES = 3;
 
-  private static final Card.Entry EVERYTHING = new Card.Entry(0, "", "Everything");
-
-  private static final String CHART =
-      "Steps and cautions in full: on the chart and in the handbook. ";
-
   private final Imprint imprint;
   private final Paper paper;
 
@@ -56,7 +52,14 @@ public final class CardLayout {
       }
     }
     return page(bare(card, card.warnings(), card.entries()), 0)
-        .or(() -> page(bare(card, List.of(), List.of(EVERYTHING)), 0))
+        .or(
+            () ->
+                page(
+                    bare(
+                        card,
+                        List.of(),
+                        List.of(new Card.Entry(0, "", imprint.say().say("Everything")))),
+                    0))
         .orElseThrow();
   }
 
@@ -127,7 +130,7 @@ public final class CardLayout {
     Wrap plain = new Wrap(SIZE, false);
     column.add(plain.lines(card.scope(), width, ANY), 0, SIZE, false, LEADING);
     column.skip(2);
-    CautionText cautions = new CautionText(SIZE, LEADING);
+    CautionText cautions = new CautionText(SIZE, LEADING, imprint.say());
     card.warnings().stream()
         .sorted(CautionPanel.GRAVEST)
         .forEach(warning -> cautions.add(column, warning, warning.hazard(), width));
@@ -136,11 +139,11 @@ public final class CardLayout {
   private void body(Paragraph column, Card card, int shown, double width) {
     Wrap plain = new Wrap(SIZE, false);
     if (!card.limits().isEmpty()) {
-      bold(column, "Limits", width);
+      bold(column, imprint.say().say("Limits"), width);
       card.limits().forEach(line -> hanging(column, plain, line, width));
     }
     if (!card.first().isEmpty()) {
-      bold(column, "First", width);
+      bold(column, imprint.say().say("First"), width);
       card.first().forEach(line -> hanging(column, plain, line, width));
     }
     column.skip(2);
@@ -153,7 +156,7 @@ public final class CardLayout {
             .toList();
     if (!rest.isEmpty()) {
       column.skip(2);
-      bold(column, "For these see the chart", width);
+      bold(column, imprint.say().say("For these see the chart"), width);
       column.add(plain.lines(String.join("; ", rest), width, ANY), 0, SIZE, false, LEADING);
     }
   }
@@ -196,8 +199,14 @@ public final class CardLayout {
   }
 
   private String foot() {
+    Words say = imprint.say();
     String edition =
-        imprint.handbook() + ", revision " + imprint.revision() + ", " + imprint.date();
-    return (imprint.draft() ? "DRAFT. " : "") + edition + ". " + CHART + imprint.disclaimer();
+        say.say("{0}, revision {1}, {2}", imprint.handbook(), imprint.revision(), imprint.date());
+    return (imprint.draft() ? say.say("DRAFT") + ". " : "")
+        + edition
+        + ". "
+        + say.say("Steps and cautions in full: on the chart and in the handbook.")
+        + " "
+        + imprint.disclaimer();
   }
 }

@@ -1,6 +1,7 @@
 package io.faultwright.layout;
 
 import io.faultwright.flow.Warning;
+import io.faultwright.words.Words;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -28,22 +29,25 @@ final class CautionPanel {
           .thenComparing(Warning::text);
 
   /** Cautions in full. */
-  static Figure of(List<Warning> warnings, double width) {
-    return width < WIDE || warnings.size() < 2 ? single(warnings, width) : twin(warnings, width);
+  static Figure of(List<Warning> warnings, double width, Words say) {
+    return width < WIDE || warnings.size() < 2
+        ? single(warnings, width, say)
+        : twin(warnings, width, say);
   }
 
-  private static Figure single(List<Warning> warnings, double width) {
+  private static Figure single(List<Warning> warnings, double width, Words say) {
     Paragraph column = new Paragraph(0, 0);
-    CautionText text = new CautionText(SIZE, LEADING);
+    CautionText text = new CautionText(SIZE, LEADING, say);
     warnings.forEach(warning -> text.add(column, warning, warning.text(), width));
     return new Figure(width, column.bottom(), column.shapes(), column.texts());
   }
 
-  private static Figure twin(List<Warning> warnings, double width) {
+  private static Figure twin(List<Warning> warnings, double width, Words say) {
     double half = Grid.half((width - BETWEEN) / 2);
     int middle = (warnings.size() + 1) / 2;
-    Figure left = single(warnings.subList(0, middle), half);
-    Figure right = single(warnings.subList(middle, warnings.size()), half).shifted(width - half, 0);
+    Figure left = single(warnings.subList(0, middle), half, say);
+    Figure right =
+        single(warnings.subList(middle, warnings.size()), half, say).shifted(width - half, 0);
     return new Figure(
         width,
         Math.max(left.height(), right.height()),

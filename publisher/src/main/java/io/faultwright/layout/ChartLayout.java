@@ -38,7 +38,7 @@ public final class ChartLayout {
 
   /** The pages of a chart, in order, with the address of its page online. */
   public List<ChartPage> pages(Flowchart chart, Optional<String> address) {
-    return new Run(chart.start(), address).pages(new Unfolding(chart));
+    return new Run(chart.start(), address).pages(new Unfolding(chart, imprint.say()));
   }
 
   /** The layout of one chart. */

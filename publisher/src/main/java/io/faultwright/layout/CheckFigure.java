@@ -42,7 +42,7 @@ final class CheckFigure {
   private Figure process(Node.Check check) {
     double width = type.stepsWidth();
     Paragraph column = new Paragraph(type.padding(), Grid.half(type.padding() * 0.7));
-    CautionText cautions = new CautionText(type.small(), type.smallLeading());
+    CautionText cautions = new CautionText(type.small(), type.smallLeading(), type.say());
     check
         .warnings()
         .forEach(warning -> cautions.add(column, warning, warning.hazard(), textWidth()));

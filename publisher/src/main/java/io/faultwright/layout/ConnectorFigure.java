@@ -17,8 +17,8 @@ final class ConnectorFigure {
 
   /** The page stands below, out of the way of neighbours. */
   private Figure exit(Node.Connector connector) {
-    double width = Grid.even(Math.max(diameter(), pageWidth("page 999")));
-    Text page = pageText("page " + connector.pages().get(0), width / 2, Text.Anchor.MIDDLE);
+    double width = Grid.even(Math.max(diameter(), pageWidth(page(999))));
+    Text page = pageText(page(connector.pages().get(0)), width / 2, Text.Anchor.MIDDLE);
     return new Figure(
         width,
         diameter() + type.smallLeading(),
@@ -28,7 +28,7 @@ final class ConnectorFigure {
 
   /** The page stands beside, as the line goes on below. */
   private Figure entry(Node.Connector connector) {
-    double width = Grid.even(diameter() + 2 * (pageWidth("from pages 999, 999") + 4));
+    double width = Grid.even(diameter() + 2 * (pageWidth(origin(List.of(999, 999))) + 4));
     Text page =
         pageText(origin(connector.pages()), (width + diameter()) / 2 + 4, Text.Anchor.START);
     return new Figure(
@@ -38,11 +38,15 @@ final class ConnectorFigure {
         List.of(mark(connector, width), page.shifted(0, (diameter() - type.smallLeading()) / 2)));
   }
 
-  private static String origin(List<Integer> pages) {
+  private String page(int number) {
+    return type.say().say("page {0}", number);
+  }
+
+  private String origin(List<Integer> pages) {
     return switch (pages.size()) {
-      case 1 -> "from page " + pages.get(0);
-      case 2 -> "from pages " + pages.get(0) + ", " + pages.get(1);
-      default -> "from " + pages.size() + " pages";
+      case 1 -> type.say().say("from page {0}", pages.get(0));
+      case 2 -> type.say().say("from pages {0}, {1}", pages.get(0), pages.get(1));
+      default -> type.say().say("from {0} pages", pages.size());
     };
   }
 

@@ -27,9 +27,6 @@ final class PageFrame {
 
   private static final Wrap SCOPE = new Wrap(SIZE, false);
 
-  private static final String UNLISTED =
-      "If an answer is not on the chart, it cannot be right: take the reading again. ";
-
   private final Imprint imprint;
   private final Node.Start start;
   private final Optional<String> address;
@@ -52,7 +49,7 @@ final class PageFrame {
     this.frame = new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
     this.code = online.flatMap(OnlinePage::code).map(this::placed);
     this.cautions =
-        CautionPanel.of(warnings, frame.width() - 2 * PADDING)
+        CautionPanel.of(warnings, frame.width() - 2 * PADDING, imprint.say())
             .shifted(frame.x() + PADDING, frame.y() + headHeight() + PADDING);
     this.room = measured();
   }
@@ -115,23 +112,25 @@ final class PageFrame {
   }
 
   private List<String> scope() {
-    return new ScopeText(start.scope()).lines(SCOPE, subjectWidth(), MOST_SCOPE_LINES);
+    return new ScopeText(start.scope(), imprint.say())
+        .lines(SCOPE, subjectWidth(), MOST_SCOPE_LINES);
   }
 
   /** The scope where the head shortens it. */
   private List<String> wholeScope() {
-    return new ScopeText(start.scope()).fits(SCOPE, subjectWidth(), MOST_SCOPE_LINES)
+    return new ScopeText(start.scope(), imprint.say()).fits(SCOPE, subjectWidth(), MOST_SCOPE_LINES)
         ? List.of()
-        : new Wrap(FOOT, false).lines("For: " + start.scope(), footWidth(), MOST_WHOLE_LINES);
+        : new Wrap(FOOT, false)
+            .lines(imprint.say().say("For: {0}", start.scope()), footWidth(), MOST_WHOLE_LINES);
   }
 
   private List<Text> source(int number, int count) {
-    String edition = "Revision " + imprint.revision() + ", " + imprint.date();
-    String page = "Page " + number + " of " + count;
+    String edition = imprint.say().say("Revision {0}, {1}", imprint.revision(), imprint.date());
+    String page = imprint.say().say("Page {0} of {1}", number, count);
     List<String> lines = new ArrayList<>();
     lines.add(imprint.handbook());
     lines.add(imprint.maker().isEmpty() ? edition : imprint.maker() + ", " + edition);
-    lines.add(imprint.draft() ? "DRAFT, " + page : page);
+    lines.add(imprint.draft() ? imprint.say().say("DRAFT, {0}", page) : page);
     List<Text> texts = new ArrayList<>();
     double baseline = frame.y() + PADDING + SIZE - 1;
     for (int i = 0; i < lines.size(); i++) {
@@ -165,8 +164,12 @@ final class PageFrame {
   }
 
   private List<String> disclaimer() {
+    String unlisted =
+        imprint
+            .say()
+            .say("If an answer is not on the chart, it cannot be right: take the reading again.");
     return new Wrap(FOOT, false)
-        .lines(UNLISTED + imprint.disclaimer(), footWidth(), MOST_FOOT_LINES);
+        .lines(unlisted + " " + imprint.disclaimer(), footWidth(), MOST_FOOT_LINES);
   }
 
   private double footWidth() {

@@ -4,6 +4,7 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import io.faultwright.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,8 +34,8 @@ public record QrSymbol(String address, Box box, List<Box> dark) {
   }
 
   /** What it is, for those who do not see it. */
-  public String alt() {
-    return "QR code of the online page, " + address;
+  public String alt(Words say) {
+    return say.say("QR code of the online page, {0}", address);
   }
 
   /** The symbol of an address with its upper left corner at 0, 0; none if that is too long. */

@@ -1,14 +1,15 @@
 package io.faultwright.layout;
 
+import io.faultwright.words.Words;
 import java.util.List;
 
 /** Sets the equipment that a chart holds for into a few lines; what is left out is said. */
 final class ScopeText {
-  private static final String REST = " … (in full at the foot of the page)";
-
   private final String scope;
+  private final String rest;
 
-  ScopeText(String scope) {
+  ScopeText(String scope, Words say) {
+    this.rest = " … " + say.say("(in full at the foot of the page)");
     this.scope = Wrap.clean(scope);
   }
 
@@ -28,11 +29,11 @@ final class ScopeText {
 
   private String shortened(Wrap wrap, double width, int most) {
     String kept = scope;
-    while (!kept.isEmpty() && !fits(kept + REST, wrap, width, most)) {
+    while (!kept.isEmpty() && !fits(kept + rest, wrap, width, most)) {
       int end = Math.max(kept.lastIndexOf(", "), kept.lastIndexOf("; "));
       kept = end > 0 ? kept.substring(0, end) : kept.substring(0, Math.max(0, lastWord(kept)));
     }
-    return (kept + REST).strip();
+    return (kept + rest).strip();
   }
 
   private static int lastWord(String text) {

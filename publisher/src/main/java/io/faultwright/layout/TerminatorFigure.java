@@ -20,7 +20,7 @@ final class TerminatorFigure {
   Figure of(Node.Start start) {
     double width = type.outcomeWidth() * 1.8;
     String scope =
-        new ScopeText(start.scope())
+        new ScopeText(start.scope(), type.say())
             .shown(new Wrap(type.small(), false), width * ADVICE, MOST_ADVICE_LINES);
     return terminator(Shape.Kind.START, start.title(), scope, width);
   }

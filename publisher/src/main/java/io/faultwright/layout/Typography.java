@@ -1,14 +1,16 @@
 package io.faultwright.layout;
 
 import io.faultwright.font.Typeface;
+import io.faultwright.words.Words;
 
 /**
  * Sizes of a chart, all following from its text size.
  *
  * @param size of questions and outcomes, in points
  * @param broad whether boxes are wide and low rather than narrow and high
+ * @param say words of the tool in the language of the chart
  */
-record Typography(double size, boolean broad) {
+record Typography(double size, boolean broad, Words say) {
   /**
    * No text on a chart is smaller: a page printed at 94 percent, within margins, keeps 8 points.
    */

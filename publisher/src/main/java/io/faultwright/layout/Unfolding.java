@@ -4,6 +4,7 @@ import io.faultwright.flow.Edge;
 import io.faultwright.flow.Flowchart;
 import io.faultwright.flow.Node;
 import io.faultwright.flow.Node.Check;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,14 +19,14 @@ final class Unfolding {
   /** A shared check with no more than this below it is drawn again rather than referred to. */
   private static final int REPEATED = 3;
 
-  private static final String OTHERWISE = "None of these";
-
   private final Flowchart chart;
   private final AnswerOrder order;
+  private final String otherwise;
   private final Map<String, Integer> sizes = new LinkedHashMap<>();
   private final Map<String, Long> entries;
 
-  Unfolding(Flowchart chart) {
+  Unfolding(Flowchart chart, Words say) {
+    this.otherwise = say.say("None of these");
     this.chart = chart;
     this.order = new AnswerOrder(chart);
     this.entries =
@@ -83,7 +84,7 @@ final class Unfolding {
   }
 
   /** A node with few limbs; the same question is asked again for the rest. */
-  private static Tree chunked(Node node, List<Tree.Limb> limbs, int next) {
+  private Tree chunked(Node node, List<Tree.Limb> limbs, int next) {
     if (limbs.size() <= MOST_ANSWERS || !(node instanceof Check check)) {
       return new Tree(node, limbs);
     }
@@ -91,7 +92,7 @@ final class Unfolding {
     String stem = check.id().replaceAll("/\\d+$", "");
     Check again = new Check(stem + "/" + next, List.of(), List.of(), check.question());
     List<Tree.Limb> rest = limbs.subList(MOST_ANSWERS - 1, limbs.size());
-    first.add(new Tree.Limb(OTHERWISE, chunked(again, rest, next + 1)));
+    first.add(new Tree.Limb(otherwise, chunked(again, rest, next + 1)));
     return new Tree(node, first);
   }
 }

@@ -43,7 +43,7 @@ public final class BookPages {
   }
 
   private List<SymptomSection> symptoms() {
-    ChartFigures charts = new ChartFigures(edition.charts());
+    ChartFigures charts = new ChartFigures(edition.charts(), desk.words().say());
     return Written.order(kb.symptoms().values(), Symptom::place).stream()
         .map(
             symptom ->

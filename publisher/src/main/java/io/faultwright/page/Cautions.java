@@ -3,6 +3,7 @@ package io.faultwright.page;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Caution.Signal;
 import io.faultwright.page.Target.Kind;
+import io.faultwright.words.SignalWords;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -31,7 +32,7 @@ final class Cautions {
     return new CautionPanel(
         new Target(Kind.CAUTION, caution.id()).anchor(),
         caution.signal().name().toLowerCase(Locale.ROOT),
-        caution.signal().name(),
+        SignalWords.of(caution.signal().name(), desk.words().say()),
         caution.signal() != Signal.NOTICE,
         caution.text());
   }

@@ -40,7 +40,7 @@ final class ChangesSections {
 
   ChangesSection section() {
     return new ChangesSection(
-        "revision " + comparison.before().number() + ", " + comparison.before().date(),
+        desk.say("revision {0}, {1}", comparison.before().number(), comparison.before().date()),
         changed(),
         desk.links()
             .symptoms(
@@ -95,20 +95,20 @@ final class ChangesSections {
   private static String words(Outcome outcome, Wording words) {
     return switch (outcome.kind()) {
       case ANSWERED -> answers(outcome, words);
-      case SENT_ELSEWHERE -> "First: " + answers(outcome, words);
-      case CONTRADICTION -> "Contradiction: " + answers(outcome, words);
-      case UNANSWERED -> "No answer";
-      case NO_FIGURE -> "No figure in the limits";
-      case CANNOT_HAPPEN -> "Cannot happen: take the readings again";
-      case NOT_RECOGNISED -> "Not this complaint";
-      case NOT_OFFERED -> "Not for this equipment";
+      case SENT_ELSEWHERE -> words.say().say("First: {0}", answers(outcome, words));
+      case CONTRADICTION -> words.say().say("Contradiction: {0}", answers(outcome, words));
+      case UNANSWERED -> words.say().say("No answer");
+      case NO_FIGURE -> words.say().say("No figure in the limits");
+      case CANNOT_HAPPEN -> words.say().say("Cannot happen: take the readings again");
+      case NOT_RECOGNISED -> words.say().say("Not this complaint");
+      case NOT_OFFERED -> words.say().say("Not for this equipment");
     };
   }
 
   private static String answers(Outcome outcome, Wording words) {
-    return outcome.answers().stream()
-        .map(answer -> answer(answer, words))
-        .collect(Collectors.joining(" and "));
+    return words
+        .say()
+        .andEach(outcome.answers().stream().map(answer -> answer(answer, words)).toList());
   }
 
   private static String answer(Answer answer, Wording words) {
@@ -116,14 +116,14 @@ final class ChangesSections {
       return words.fault(fault.fault());
     }
     return answer instanceof Answer.OfReferral referral
-        ? "Work “" + words.symptom(referral.symptom()) + "”"
-        : "Ask " + answer.name();
+        ? words.say().say("Work “{0}”", words.symptom(referral.symptom()))
+        : words.say().say("Ask: {0}", words.escalation(answer.name()));
   }
 
   private List<Fact> equipment() {
     List<Fact> facts = new ArrayList<>();
-    facts.addAll(equipment("New", comparison.added()));
-    facts.addAll(equipment("Gone", comparison.removed()));
+    facts.addAll(equipment(desk.say("New"), comparison.added()));
+    facts.addAll(equipment(desk.say("Gone"), comparison.removed()));
     return facts;
   }
 
@@ -157,8 +157,9 @@ final class ChangesSections {
     return switch (edit.kind()) {
       case "fault" -> gone ? before.fault(edit.id()) : desk.words().fault(edit.id());
       case "reading" -> gone ? before.subject(edit.id()) : desk.words().subject(edit.id());
-      case "part" -> "Part: " + (gone ? since.before() : desk.kb()).parts().get(edit.id()).title();
-      default -> "Caution: " + edit.id();
+      case "part" ->
+          desk.say("Part: {0}", (gone ? since.before() : desk.kb()).parts().get(edit.id()).title());
+      default -> desk.say("Caution: {0}", edit.id());
     };
   }
 

@@ -4,6 +4,7 @@ import io.faultwright.layout.Paper;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.Target.Kind;
 import io.faultwright.prose.Html;
+import io.faultwright.words.Words;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.function.BiFunction;
@@ -20,8 +21,10 @@ final class ChartFigures {
   private static final double FOOT = 36;
 
   private final SortedMap<String, List<ChartSheet>> charts;
+  private final Words say;
 
-  ChartFigures(SortedMap<String, List<ChartSheet>> charts) {
+  ChartFigures(SortedMap<String, List<ChartSheet>> charts, Words say) {
+    this.say = say;
     this.charts = charts;
   }
 
@@ -58,7 +61,7 @@ final class ChartFigures {
         .toList();
   }
 
-  private static ChartFigure bare(
+  private ChartFigure bare(
       Symptom symptom, Links links, ChartSheet sheet, boolean wide, int number) {
     return new ChartFigure(
         new Target(Kind.SYMPTOM, symptom.id()).anchor() + "-chart-" + number,
@@ -71,10 +74,14 @@ final class ChartFigures {
         wide);
   }
 
-  private static String title(Symptom symptom, ChartSheet sheet) {
-    String scope = sheet.scope().isEmpty() ? "" : " for " + sheet.scope();
-    String page = sheet.count() == 1 ? "" : ", " + sheet.number() + " of " + sheet.count();
-    return symptom.title() + ", chart" + scope + page;
+  private String title(Symptom symptom, ChartSheet sheet) {
+    String title =
+        sheet.scope().isEmpty()
+            ? say.say("{0}, chart", symptom.title())
+            : say.say("{0}, chart for {1}", symptom.title(), sheet.scope());
+    return sheet.count() == 1
+        ? title
+        : say.say("{0}, {1} of {2}", title, sheet.number(), sheet.count());
   }
 
   /** The scale at which a drawing fills its sheet. */

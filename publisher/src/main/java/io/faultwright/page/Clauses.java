@@ -28,14 +28,14 @@ final class Clauses {
   private Clause any(Any any) {
     return any.parts().size() == 1
         ? one(any.parts().get(0))
-        : heading("one of these:", any.parts());
+        : heading(desk.say("one of these:"), any.parts());
   }
 
   private Clause not(Not not) {
     return not.part()
         .match(
-            all -> denied("not all of these together:", all.parts()),
-            any -> denied("none of these:", any.parts()),
+            all -> denied(desk.say("not all of these together:"), all.parts()),
+            any -> denied(desk.say("none of these:"), any.parts()),
             inner -> one(inner.part()),
             test -> line(not, test.subject()));
   }
@@ -52,7 +52,10 @@ final class Clauses {
     List<Clause> lines = of(part);
     return lines.size() == 1
         ? lines.get(0)
-        : new Clause(Optional.empty(), lines.isEmpty() ? "always" : "all of these:", lines);
+        : new Clause(
+            Optional.empty(),
+            lines.isEmpty() ? desk.say("always") : desk.say("all of these:"),
+            lines);
   }
 
   /** A single line, whose words after the subject's title say what it must be. */

@@ -16,6 +16,11 @@ record Desk(KnowledgeBase kb, Wording words, Uses uses, Links links) {
     return new Desk(kb, Wording.published(kb), new Uses(kb), new Links(kb, addresses));
   }
 
+  /** A text of the tool in the language of the handbook. */
+  String say(String english, Object... parts) {
+    return words.say().say(english, parts);
+  }
+
   /** The same for another page. */
   Desk at(Addresses addresses) {
     return new Desk(kb, words, uses, new Links(kb, addresses));

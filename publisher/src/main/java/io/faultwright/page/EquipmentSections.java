@@ -41,7 +41,8 @@ final class EquipmentSections {
   }
 
   private Link stickers() {
-    return new Link("Labels with a code for the nameplate", desk.links().page(Target.STICKERS));
+    return new Link(
+        desk.say("Labels with a code for the nameplate"), desk.links().page(Target.STICKERS));
   }
 
   private List<Model> models() {
@@ -103,12 +104,12 @@ final class EquipmentSections {
   private String value(Model model, Option option) {
     return model.options().containsKey(option.id())
         ? desk.words().value(option.id(), model.options().get(option.id()))
-        : "none";
+        : desk.say("none");
   }
 
-  private static String software(Model model) {
+  private String software(Model model) {
     return model.software().isEmpty()
-        ? "none"
+        ? desk.say("none")
         : model.software().stream().map(Version::text).collect(Collectors.joining(", "));
   }
 }

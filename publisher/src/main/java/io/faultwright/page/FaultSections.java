@@ -43,7 +43,8 @@ final class FaultSections {
   private Optional<Plate> plate(Fault fault) {
     return fault.nameplate().isEmpty()
         ? Optional.empty()
-        : Optional.of(new Plate(fault.nameplate(), rows(fault)));
+        : Optional.of(
+            new Plate(fault.nameplate().stream().map(desk.words()::label).toList(), rows(fault)));
   }
 
   private List<PlateRow> rows(Fault fault) {

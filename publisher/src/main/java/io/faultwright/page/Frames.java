@@ -1,6 +1,7 @@
 package io.faultwright.page;
 
 import io.faultwright.model.Handbook;
+import io.faultwright.words.Words;
 import java.util.Set;
 
 /** Head and foot, the same on every page. */
@@ -17,7 +18,8 @@ final class Frames {
         RIGHT_TO_LEFT.contains(handbook.language().split("-")[0]) ? "rtl" : "ltr",
         handbook.title(),
         handbook.maker(),
-        "Revision " + handbook.revision() + ", " + handbook.date(),
+        Words.of(handbook.language())
+            .say("Revision {0}, {1}", handbook.revision(), handbook.date()),
         handbook.disclaimer(),
         handbook.hotline(),
         draft);

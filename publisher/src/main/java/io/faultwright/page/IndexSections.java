@@ -51,19 +51,21 @@ final class IndexSections {
     Links links = desk.links();
     return Stream.of(
             desk.kb().symptoms().keySet().stream()
-                .map(id -> new Entry(links.symptom(id), "complaint")),
-            desk.kb().faults().keySet().stream().map(id -> new Entry(links.fault(id), "fault")),
+                .map(id -> new Entry(links.symptom(id), desk.say("complaint"))),
+            desk.kb().faults().keySet().stream()
+                .map(id -> new Entry(links.fault(id), desk.say("fault"))),
             desk.kb().readings().keySet().stream()
-                .map(id -> new Entry(links.reading(id), "reading")),
-            desk.kb().guides().keySet().stream().map(id -> new Entry(links.guide(id), "guide")),
+                .map(id -> new Entry(links.reading(id), desk.say("reading"))),
+            desk.kb().guides().keySet().stream()
+                .map(id -> new Entry(links.guide(id), desk.say("guide"))),
             links.refrigerants(desk.uses().refrigerants()).stream()
-                .map(link -> new Entry(link, "refrigerant")),
+                .map(link -> new Entry(link, desk.say("refrigerant"))),
             desk.kb().equipment().models().keySet().stream().map(this::model))
         .flatMap(entries -> entries);
   }
 
   private Entry model(String number) {
-    return new Entry(new Link(number, desk.links().href(Kind.MODEL, number)), "model");
+    return new Entry(new Link(number, desk.links().href(Kind.MODEL, number)), desk.say("model"));
   }
 
   private static String letter(String title) {

@@ -60,7 +60,9 @@ final class LimitsGrids {
     return new GridRow(
         heading(side, at),
         across.stream()
-            .map(point -> row(rows, at, point).map(this::cell).orElse("not known"))
+            .map(
+                point ->
+                    row(rows, at, point).map(this::cell).orElseGet(() -> desk.say("not known")))
             .toList());
   }
 

@@ -33,7 +33,8 @@ final class LimitsSections {
     return new LimitsSection(
         reading.title() + unit(reading),
         Stream.concat(
-                table.by().stream().map(desk.words()::subject), Stream.of("Not below", "Not above"))
+                table.by().stream().map(desk.words()::subject),
+                Stream.of(desk.say("Not below"), desk.say("Not above")))
             .toList(),
         grid ? List.of() : table.rows().stream().map(row -> cells(table, row)).toList(),
         grid ? new LimitsGrids(desk, table).grids(row -> equipment(table, row)) : List.of(),
@@ -63,13 +64,15 @@ final class LimitsSections {
   private String cell(LimitsTable table, Row row, String column) {
     int driver = table.drivers().indexOf(column);
     if (driver >= 0) {
-      return row.at().isEmpty() ? "any" : desk.words().interval(column, row.at().get(driver));
+      return row.at().isEmpty()
+          ? desk.say("any")
+          : desk.words().interval(column, row.at().get(driver));
     }
     String words =
         Clauses.about(row.builds(), column).stream()
             .map(part -> versions(part, column).orElseGet(() -> clauses.value(part, column)))
             .collect(Collectors.joining("; "));
-    return words.isEmpty() ? "any" : words;
+    return words.isEmpty() ? desk.say("any") : words;
   }
 
   /** A few versions of the software by name, so that the one in hand is found at a glance. */
@@ -84,7 +87,9 @@ final class LimitsSections {
   }
 
   private String number(LimitsTable table, Optional<BigFraction> value) {
-    return value.map(figure -> desk.words().number(table.reading(), figure)).orElse("no limit");
+    return value
+        .map(figure -> desk.words().number(table.reading(), figure))
+        .orElseGet(() -> desk.say("no limit"));
   }
 
   private String between(LimitsTable table) {
@@ -94,20 +99,21 @@ final class LimitsSections {
     }
     return table.between().equals(Optional.of(Between.INTERPOLATE))
         ? between(drivers)
-            + (drivers.size() == 1 ? " Outside the rows" : " Outside the table")
-            + ": no limits are known."
-        : "Each row holds over its own stretch of "
-            + String.join(" and ", drivers)
-            + "; a shared end belongs to the upper row.";
+        : desk.say(
+            "Each row holds over its own stretch of {0}; a shared end belongs to the upper row.",
+            desk.words().say().andEach(drivers));
   }
 
-  private static String between(List<String> drivers) {
+  private String between(List<String> drivers) {
     return drivers.size() == 1
-        ? "Between two rows: on the straight line between them."
-        : "Between two values: go first along "
-            + drivers.get(0)
-            + " or "
-            + drivers.get(1)
-            + ", whichever is the larger part of its step, then along the other.";
+        ? desk.say("Between two rows: on the straight line between them.")
+            + " "
+            + desk.say("Outside the rows: no limits are known.")
+        : desk.say(
+                "Between two values: go first along {0} or {1}, whichever is the larger part of its"
+                    + " step, then along the other.",
+                drivers.get(0), drivers.get(1))
+            + " "
+            + desk.say("Outside the table: no limits are known.");
   }
 }

@@ -3,6 +3,7 @@ package io.faultwright.page;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.Target.Kind;
 import io.faultwright.quantity.Refrigerant;
+import io.faultwright.words.Words;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -63,7 +64,11 @@ final class Links {
 
   List<Link> refrigerants(Collection<Refrigerant> refrigerants) {
     return refrigerants.stream()
-        .map(one -> new Link(RefrigerantSections.title(one), href(Kind.REFRIGERANT, one.id())))
+        .map(
+            one ->
+                new Link(
+                    RefrigerantSections.title(one, Words.of(kb.handbook().language())),
+                    href(Kind.REFRIGERANT, one.id())))
         .toList();
   }
 

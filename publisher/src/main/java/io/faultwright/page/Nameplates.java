@@ -48,8 +48,10 @@ final class Nameplates {
     return desk.words().value(coded.attribute(), value);
   }
 
-  private static String digits(Digits digits) {
-    return digits.count() == 1 ? "Size, one digit" : "Size, " + digits.count() + " digits";
+  private String digits(Digits digits) {
+    return digits.count() == 1
+        ? desk.say("Size, one digit")
+        : desk.say("Size, {0} digits", digits.count());
   }
 
   /** The parts of a model number with their meanings; none where the nameplate cannot read it. */
@@ -83,6 +85,6 @@ final class Nameplates {
     if (segment instanceof Coded coded) {
       return meaning(coded, coded.codes().get(code));
     }
-    return segment instanceof Digits ? "Size" : "";
+    return segment instanceof Digits ? desk.say("Size") : "";
   }
 }

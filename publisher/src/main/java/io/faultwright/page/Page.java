@@ -13,6 +13,7 @@ import java.util.List;
  * @param start the start page
  * @param safety the page with the disclaimer
  * @param navigation the ways in
+ * @param languages the same page in the other languages
  * @param content what stands between
  */
 public record Page(
@@ -24,4 +25,5 @@ public record Page(
     Link start,
     Link safety,
     List<Link> navigation,
+    List<Tongue.Switch> languages,
     Content content) {}

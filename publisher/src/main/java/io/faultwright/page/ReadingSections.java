@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How each reading is taken. */
 final class ReadingSections {
@@ -37,7 +38,7 @@ final class ReadingSections {
         desk.links().own(Kind.READING, reading.id(), reading.title()),
         desk.words()
             .computation(reading.id())
-            .map(words -> "Worked out as " + words + ".")
+            .map(words -> desk.say("Worked out as {0}.", words))
             .orElse(reading.ask()),
         facts(reading),
         reading.domain().match(measured -> List.of(), ReadingSections::titles),
@@ -66,21 +67,27 @@ final class ReadingSections {
   private List<Fact> facts(Reading reading) {
     List<Fact> facts =
         new ArrayList<>(reading.domain().match(m -> measured(reading, m), this::choice));
-    reading.where().ifPresent(text -> facts.add(new Fact("Where", text)));
-    reading.phase().ifPresent(text -> facts.add(new Fact("When", text)));
-    reading.instrument().ifPresent(text -> facts.add(new Fact("With", text)));
-    desk.words().accuracy(reading).ifPresent(text -> facts.add(new Fact("Accuracy", text)));
-    facts.add(new Fact("Access", access(reading.access())));
+    reading.where().ifPresent(text -> facts.add(new Fact(desk.say("Where"), text)));
+    reading.phase().ifPresent(text -> facts.add(new Fact(desk.say("When"), text)));
+    reading.instrument().ifPresent(text -> facts.add(new Fact(desk.say("With"), text)));
+    desk.words()
+        .accuracy(reading)
+        .ifPresent(text -> facts.add(new Fact(desk.say("Accuracy"), text)));
+    facts.add(new Fact(desk.say("Access"), access(reading.access())));
     reading.setUp().map(desk.kb().setUps()::get).map(this::setUp).ifPresent(facts::add);
-    facts.add(new Fact("Takes", Decimals.show(reading.minutes()) + " min"));
+    facts.add(new Fact(desk.say("Takes"), minutes(reading.minutes())));
     if (!reading.after().isEmpty()) {
-      facts.add(new Fact("After", titles(reading.after())));
+      facts.add(new Fact(desk.say("After"), titles(reading.after())));
     }
     return facts;
   }
 
   private Fact setUp(SetUp setUp) {
-    return new Fact("Set up once", setUp.title() + ", " + Decimals.show(setUp.minutes()) + " min");
+    return new Fact(desk.say("Set up once"), setUp.title() + ", " + minutes(setUp.minutes()));
+  }
+
+  private String minutes(BigFraction minutes) {
+    return desk.say("{0} min", desk.words().say().figure(Decimals.show(minutes)));
   }
 
   private String titles(Set<String> readings) {
@@ -93,9 +100,11 @@ final class ReadingSections {
     List<Fact> facts = new ArrayList<>();
     facts.add(
         desk.uses().needsRefrigerant(reading)
-            ? new Fact("Unit", desk.words().unit(reading.id()))
-            : new Fact("Range", desk.words().interval(reading.id(), measured.range())));
-    desk.words().resolution(reading.id()).ifPresent(step -> facts.add(new Fact("Read to", step)));
+            ? new Fact(desk.say("Unit"), desk.words().unit(reading.id()))
+            : new Fact(desk.say("Range"), desk.words().interval(reading.id(), measured.range())));
+    desk.words()
+        .resolution(reading.id())
+        .ifPresent(step -> facts.add(new Fact(desk.say("Read to"), step)));
     return facts;
   }
 
@@ -104,16 +113,18 @@ final class ReadingSections {
   }
 
   private List<Fact> choice(Choice choice) {
-    return choice.yesNo() ? List.of(new Fact("Answer", "Yes or no")) : List.of();
+    return choice.yesNo()
+        ? List.of(new Fact(desk.say("Answer"), desk.say("Yes or no")))
+        : List.of();
   }
 
   /** What has to be opened or touched, as printed. */
-  static String access(Access access) {
+  String access(Access access) {
     return switch (access) {
-      case OUTSIDE -> "From outside";
-      case PANEL -> "Panel open";
-      case LIVE_VOLTAGE -> "At live voltage";
-      case REFRIGERANT_CIRCUIT -> "At the refrigerant circuit";
+      case OUTSIDE -> desk.say("From outside");
+      case PANEL -> desk.say("Panel open");
+      case LIVE_VOLTAGE -> desk.say("At live voltage");
+      case REFRIGERANT_CIRCUIT -> desk.say("At the refrigerant circuit");
     };
   }
 }

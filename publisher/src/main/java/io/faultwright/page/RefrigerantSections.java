@@ -7,6 +7,7 @@ import io.faultwright.page.Target.Kind;
 import io.faultwright.quantity.Interval;
 import io.faultwright.quantity.Refrigerant;
 import io.faultwright.quantity.UnitSystem;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +28,14 @@ final class RefrigerantSections {
 
   RefrigerantSection of(Refrigerant refrigerant) {
     List<SaturationTable> tables =
-        systems().map(system -> new SaturationTable(refrigerant, system)).toList();
+        systems()
+            .map(system -> new SaturationTable(refrigerant, system, desk.words().say()))
+            .toList();
     return new RefrigerantSection(
         new Target(Kind.REFRIGERANT, refrigerant.id()).anchor(),
-        title(refrigerant),
-        desk.links().own(Kind.REFRIGERANT, refrigerant.id(), title(refrigerant)),
+        title(refrigerant, desk.words().say()),
+        desk.links()
+            .own(Kind.REFRIGERANT, refrigerant.id(), title(refrigerant, desk.words().say())),
         refrigerant.safety().flammable()
             ? new Cautions(desk).of(List.of(Caution.FLAMMABLE_REFRIGERANT))
             : List.of(),
@@ -41,21 +45,23 @@ final class RefrigerantSections {
         desk.uses().readingsWithRefrigerant().stream().map(desk.links()::reading).toList());
   }
 
-  static String title(Refrigerant refrigerant) {
-    return refrigerant.id() + ": pressure and temperature";
+  static String title(Refrigerant refrigerant, Words say) {
+    return say.say("{0}: pressure and temperature", refrigerant.id());
   }
 
   private List<Fact> facts(Refrigerant refrigerant, List<SaturationTable> tables) {
     List<Fact> facts = new ArrayList<>();
     facts.add(
-        new Fact("Safety", "Class " + refrigerant.safety().name() + " of ASHRAE 34 and ISO 817"));
-    facts.add(new Fact("Models", models(refrigerant)));
+        new Fact(
+            desk.say("Safety"),
+            desk.say("Class {0} of ASHRAE 34 and ISO 817", refrigerant.safety().name())));
+    facts.add(new Fact(desk.say("Models"), models(refrigerant)));
     Interval known = SaturationTable.known(refrigerant);
     facts.add(
         new Fact(
-            "Holds",
+            desk.say("Holds"),
             tables.stream().map(table -> table.stretch(known)).collect(Collectors.joining("; "))));
-    facts.add(new Fact("Source", refrigerant.source()));
+    facts.add(new Fact(desk.say("Source"), refrigerant.source()));
     return facts;
   }
 

@@ -5,7 +5,6 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.wording.Wording;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Words of a region with titles instead of ids. */
 final class RegionFacts {
@@ -27,12 +26,15 @@ final class RegionFacts {
 
   private String accepted(String subject, String text) {
     if (text.startsWith("[") && text.endsWith("]")) {
-      return Arrays.stream(text.substring(1, text.length() - 1).split(", "))
-          .map(value -> accepted(subject, value))
-          .collect(Collectors.joining(" or "));
+      return words
+          .say()
+          .orEach(
+              Arrays.stream(text.substring(1, text.length() - 1).split(", "))
+                  .map(value -> accepted(subject, value))
+                  .toList());
     }
     return text.startsWith(NOT)
-        ? NOT + words.value(subject, text.substring(NOT.length()))
+        ? words.say().say("not {0}", words.value(subject, text.substring(NOT.length())))
         : words.value(subject, text);
   }
 }

@@ -37,7 +37,7 @@ final class RuleItems {
         rule.because(),
         rules.stream()
             .filter(other -> rule.insteadOf().contains(other.id()))
-            .map(other -> new Link("rule " + number(other), "#" + anchor(other)))
+            .map(other -> new Link(desk.say("rule {0}", number(other)), "#" + anchor(other)))
             .toList());
   }
 
@@ -49,14 +49,14 @@ final class RuleItems {
     return rules.indexOf(rule) + 1;
   }
 
-  private static String verb(Conclusion conclusion) {
+  private String verb(Conclusion conclusion) {
     if (conclusion instanceof Conclude conclude) {
-      return conclude.faults().size() == 1 ? "Fault" : "Faults, at once";
+      return conclude.faults().size() == 1 ? desk.say("Fault") : desk.say("Faults, at once");
     }
     if (conclusion instanceof Exclude) {
-      return "Ruled out";
+      return desk.say("Ruled out");
     }
-    return conclusion instanceof Refer ? "Work instead" : "Ask";
+    return conclusion instanceof Refer ? desk.say("Work instead") : desk.say("Ask");
   }
 
   private List<Outcome> outcomes(Conclusion conclusion) {
@@ -73,7 +73,7 @@ final class RuleItems {
         ? new Outcome(
             desk.words().symptom(referral.symptom()),
             desk.links().href(Kind.SYMPTOM, referral.symptom()))
-        : new Outcome(answer.name(), "");
+        : new Outcome(desk.words().escalation(answer.name()), "");
   }
 
   private Outcome fault(String id) {

@@ -29,19 +29,16 @@ final class SafetySections {
   private Item item(Caution caution) {
     return new Item(
         new Cautions(desk).panel(caution),
-        caution.covers().stream()
-            .sorted()
-            .map(SafetySections::work)
-            .collect(Collectors.joining(", ")),
+        caution.covers().stream().sorted().map(this::work).collect(Collectors.joining(", ")),
         uses(caution));
   }
 
-  private static String work(Access access) {
+  private String work(Access access) {
     return switch (access) {
-      case OUTSIDE -> "work from outside";
-      case PANEL -> "work with the panel open";
-      case LIVE_VOLTAGE -> "work at live voltage";
-      case REFRIGERANT_CIRCUIT -> "work at the refrigerant circuit";
+      case OUTSIDE -> desk.say("work from outside");
+      case PANEL -> desk.say("work with the panel open");
+      case LIVE_VOLTAGE -> desk.say("work at live voltage");
+      case REFRIGERANT_CIRCUIT -> desk.say("work at the refrigerant circuit");
     };
   }
 

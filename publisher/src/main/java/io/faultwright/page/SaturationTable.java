@@ -11,6 +11,7 @@ import io.faultwright.quantity.Rounding;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.UnitSystem;
 import io.faultwright.quantity.Units;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +33,10 @@ final class SaturationTable {
 
   private final Refrigerant refrigerant;
   private final UnitSystem system;
+  private final Words say;
 
-  SaturationTable(Refrigerant refrigerant, UnitSystem system) {
+  SaturationTable(Refrigerant refrigerant, UnitSystem system, Words say) {
+    this.say = say;
     this.refrigerant = refrigerant;
     this.system = system;
   }
@@ -69,11 +72,10 @@ final class SaturationTable {
   /** Whole degrees within a stretch, for instance {@code -60 to 67 °C}. */
   String stretch(Interval celsius) {
     Unit shown = Units.in(CELSIUS, system);
-    return CELSIUS.convert(low(celsius), shown).intValue()
-        + " to "
-        + CELSIUS.convert(high(celsius), shown).intValue()
-        + " "
-        + shown;
+    return say.say(
+        "{0} to {1}",
+        CELSIUS.convert(low(celsius), shown).intValue(),
+        CELSIUS.convert(high(celsius), shown).intValue() + " " + shown);
   }
 
   /** Steps of 2 °C or of 5 °F, as °C. */
@@ -136,13 +138,14 @@ final class SaturationTable {
   }
 
   private String temperature(BigFraction celsius) {
-    return Decimals.show(CELSIUS.convert(celsius, Units.in(CELSIUS, system)));
+    return say.figure(Decimals.show(CELSIUS.convert(celsius, Units.in(CELSIUS, system))));
   }
 
   /** To a hundredth of a bar, a tenth of a psi or of a kelvin. */
   private String shown(BigFraction value, Unit unit) {
     Unit to = Units.in(unit, system);
-    return Rounding.column(unit.convert(value, to), to.symbol().startsWith("bar") ? 2 : 1);
+    String shown = Rounding.column(unit.convert(value, to), to.symbol().startsWith("bar") ? 2 : 1);
+    return say.figure(shown);
   }
 
   private String symbol(Unit unit) {

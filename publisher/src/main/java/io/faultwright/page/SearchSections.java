@@ -19,6 +19,6 @@ final class SearchSections {
             .toList();
     return new SearchSection(
         families.size() > 1 ? families : List.of(),
-        new Link("A to Z", desk.links().page(Target.INDEX)));
+        new Link(desk.say("A to Z"), desk.links().page(Target.INDEX)));
   }
 }

@@ -5,10 +5,11 @@ import java.util.Set;
 /**
  * Relative addresses on the site, so that it opens from any folder.
  *
+ * @param folder of the language, seen from the root
  * @param page path of the page they are printed on
  * @param here what the page itself shows besides its own subject
  */
-record SiteAddresses(String page, Set<Target> here) implements Addresses {
+record SiteAddresses(String folder, String page, Set<Target> here) implements Addresses {
   @Override
   public String href(Target target) {
     return here.contains(target) ? "#" + target.anchor() : own(target);
@@ -21,11 +22,20 @@ record SiteAddresses(String page, Set<Target> here) implements Addresses {
 
   @Override
   public String picture(String path) {
-    return file(UrlPath.encoded(SitePaths.picture(path)));
+    return shared(UrlPath.encoded(SitePaths.picture(path)));
   }
 
   @Override
   public String file(String path) {
-    return "../".repeat((int) page.chars().filter(c -> c == '/').count()) + path;
+    return up(page) + path;
+  }
+
+  /** The address of a file that all languages share, given by its path from the root. */
+  String shared(String path) {
+    return up(folder + page) + path;
+  }
+
+  private static String up(String path) {
+    return "../".repeat((int) path.chars().filter(c -> c == '/').count());
   }
 }

@@ -18,11 +18,26 @@ public final class SitePages {
   private final KnowledgeBase kb;
   private final Edition edition;
   private final Desk desk;
+  private final Tongue tongue;
+  private final List<Tongue> all;
 
+  /** The pages in the only language there is. */
   public SitePages(KnowledgeBase kb, Edition edition) {
+    this(kb, edition, Tongue.own(kb.handbook().language()), List.of());
+  }
+
+  /**
+   * The pages in one of several languages.
+   *
+   * @param kb in that language
+   * @param all the languages
+   */
+  public SitePages(KnowledgeBase kb, Edition edition, Tongue tongue, List<Tongue> all) {
+    this.tongue = tongue;
+    this.all = List.copyOf(all);
     this.kb = kb;
     this.edition = edition;
-    this.desk = Desk.of(kb, new SiteAddresses("", Set.of()));
+    this.desk = Desk.of(kb, new SiteAddresses(tongue.folder(), "", Set.of()));
   }
 
   /**
@@ -69,7 +84,7 @@ public final class SitePages {
                         page(
                             Kind.REFRIGERANT,
                             one.id(),
-                            RefrigerantSections.title(one),
+                            RefrigerantSections.title(one, desk.words().say()),
                             at -> new RefrigerantSections(at).of(one))),
             kb.guides().values().stream()
                 .map(
@@ -115,39 +130,43 @@ public final class SitePages {
                 targets(Kind.MODEL, kb.equipment().models().keySet()))
             .flatMap(targets -> targets)
             .collect(Collectors.toSet());
-    return page(Target.EQUIPMENT, "Equipment", here, at -> new EquipmentSections(at).section());
+    return page(
+        Target.EQUIPMENT, desk.say("Equipment"), here, at -> new EquipmentSections(at).section());
   }
 
   private Plan safety() {
     Set<Target> here = targets(Kind.CAUTION, kb.cautions().keySet()).collect(Collectors.toSet());
-    return page(Target.SAFETY, "Safety", here, at -> new SafetySections(at).section());
+    return page(Target.SAFETY, desk.say("Safety"), here, at -> new SafetySections(at).section());
   }
 
   private Plan index() {
-    return page(Target.INDEX, "A to Z", Set.of(), at -> new IndexSections(at).section());
+    return page(Target.INDEX, desk.say("A to Z"), Set.of(), at -> new IndexSections(at).section());
   }
 
   private Plan search() {
-    return page(Target.SEARCH, "Search", Set.of(), at -> new SearchSections(at).section());
+    return page(
+        Target.SEARCH, desk.say("Search"), Set.of(), at -> new SearchSections(at).section());
   }
 
   private Plan diagnosis() {
     return page(
         Target.DIAGNOSIS,
-        "Guided diagnosis",
+        desk.say("Guided diagnosis"),
         Set.of(),
-        at -> new DiagnosisSection(new Link("List of complaints", at.links().page(Target.START))));
+        at ->
+            new DiagnosisSection(
+                new Link(desk.say("List of complaints"), at.links().page(Target.START))));
   }
 
   private Plan parts() {
     Set<Target> here = targets(Kind.PART, kb.parts().keySet()).collect(Collectors.toSet());
-    return page(Target.PARTS, "Parts", here, at -> new PartsSections(at).section());
+    return page(Target.PARTS, desk.say("Parts"), here, at -> new PartsSections(at).section());
   }
 
   private Plan stickers(String base) {
     return page(
         Target.STICKERS,
-        "Labels for the nameplate",
+        desk.say("Labels for the nameplate"),
         Set.of(),
         at -> new StickersSections(at, base).section());
   }
@@ -155,14 +174,17 @@ public final class SitePages {
   private Plan findings() {
     return page(
         Target.FINDINGS,
-        "Findings",
+        desk.say("Findings"),
         Set.of(),
         at -> new FindingsSections(at).of(edition.findings()));
   }
 
   private Plan changes(Since since) {
     return page(
-        Target.CHANGES, "What changed", Set.of(), at -> new ChangesSections(at, since).section());
+        Target.CHANGES,
+        desk.say("What changed"),
+        Set.of(),
+        at -> new ChangesSections(at, since).section());
   }
 
   private Plan symptom(Symptom symptom) {
@@ -171,7 +193,7 @@ public final class SitePages {
                 targets(Kind.READING, desk.uses().readingsOf(symptom.id())),
                 targets(Kind.FAULT, desk.uses().faultsOf(symptom.id())))
             .collect(Collectors.toSet());
-    ChartFigures charts = new ChartFigures(edition.charts());
+    ChartFigures charts = new ChartFigures(edition.charts(), desk.words().say());
     return page(
         new Target(Kind.SYMPTOM, symptom.id()),
         symptom.title(),
@@ -195,32 +217,34 @@ public final class SitePages {
   }
 
   private Page page(String path, String title, Set<Target> here, Function<Desk, Content> content) {
-    Addresses addresses = new SiteAddresses(path, here);
+    SiteAddresses addresses = new SiteAddresses(tongue.folder(), path, here);
     Content shown = content.apply(desk.at(addresses));
     return new Page(
         path,
         title,
         frame(),
-        addresses.file(SitePaths.STYLE),
-        Stream.concat(Stream.of(SitePaths.OFFLINE_SCRIPT), shown.scripts().stream())
-            .map(addresses::file)
+        addresses.shared(SitePaths.STYLE),
+        Stream.concat(
+                Stream.of(addresses.shared(SitePaths.OFFLINE_SCRIPT)),
+                shown.scripts().stream().map(addresses::file))
             .toList(),
-        new Link("Start", addresses.href(Target.START)),
-        new Link("Safety", addresses.href(Target.SAFETY)),
+        new Link(desk.say("Start"), addresses.href(Target.START)),
+        new Link(desk.say("Safety"), addresses.href(Target.SAFETY)),
         navigation(addresses),
+        Tongue.switches(tongue, all, path),
         shown);
   }
 
   private List<Link> navigation(Addresses addresses) {
     List<Link> ways = new ArrayList<>();
-    ways.add(new Link("Complaints", addresses.href(Target.START)));
-    ways.add(new Link("Guided diagnosis", addresses.href(Target.DIAGNOSIS)));
-    ways.add(new Link("Equipment", addresses.href(Target.EQUIPMENT)));
-    ways.add(new Link("Safety", addresses.href(Target.SAFETY)));
-    ways.add(new Link("Search", addresses.href(Target.SEARCH)));
-    ways.add(new Link("A to Z", addresses.href(Target.INDEX)));
+    ways.add(new Link(desk.say("Complaints"), addresses.href(Target.START)));
+    ways.add(new Link(desk.say("Guided diagnosis"), addresses.href(Target.DIAGNOSIS)));
+    ways.add(new Link(desk.say("Equipment"), addresses.href(Target.EQUIPMENT)));
+    ways.add(new Link(desk.say("Safety"), addresses.href(Target.SAFETY)));
+    ways.add(new Link(desk.say("Search"), addresses.href(Target.SEARCH)));
+    ways.add(new Link(desk.say("A to Z"), addresses.href(Target.INDEX)));
     if (edition.draft()) {
-      ways.add(new Link("Findings", addresses.href(Target.FINDINGS)));
+      ways.add(new Link(desk.say("Findings"), addresses.href(Target.FINDINGS)));
     }
     return ways;
   }

@@ -21,7 +21,7 @@ final class StartSections {
   StartSection section() {
     Handbook handbook = desk.kb().handbook();
     return new StartSection(
-        new Link("Search", desk.links().page(Target.SEARCH)),
+        new Link(desk.say("Search"), desk.links().page(Target.SEARCH)),
         Written.order(desk.kb().symptoms().values(), Symptom::place).stream()
             .map(this::complaint)
             .toList(),
@@ -47,11 +47,12 @@ final class StartSections {
 
   private Link changes(Since since) {
     String revision = since.comparison().before().number();
-    return new Link("What changed since revision " + revision, desk.links().page(Target.CHANGES));
+    return new Link(
+        desk.say("What changed since revision {0}", revision), desk.links().page(Target.CHANGES));
   }
 
   private Link book() {
-    return new Link("The whole handbook as PDF", desk.links().file(SitePaths.BOOK));
+    return new Link(desk.say("The whole handbook as PDF"), desk.links().file(SitePaths.BOOK));
   }
 
   private Html welcome(Optional<String> guide) {

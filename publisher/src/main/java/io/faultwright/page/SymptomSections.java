@@ -87,18 +87,18 @@ final class SymptomSections {
     List<Link> jumps = new ArrayList<>();
     jumps.add(
         new Link(
-            "Guided diagnosis",
+            desk.say("Guided diagnosis"),
             desk.links().page(Target.DIAGNOSIS) + "#symptom=" + UrlPath.encoded(symptom.id())));
     if (chart) {
-      jumps.add(new Link("Chart", "#" + anchor + "-chart"));
+      jumps.add(new Link(desk.say("Chart"), "#" + anchor + "-chart"));
     }
-    jumps.add(new Link("Rules", "#" + anchor + "-rules"));
-    jumps.add(new Link("Readings", "#" + anchor + "-readings"));
+    jumps.add(new Link(desk.say("Rules"), "#" + anchor + "-rules"));
+    jumps.add(new Link(desk.say("Readings"), "#" + anchor + "-readings"));
     if (!faults(symptom).isEmpty()) {
-      jumps.add(new Link("Repairs", "#" + anchor + "-repairs"));
+      jumps.add(new Link(desk.say("Repairs"), "#" + anchor + "-repairs"));
     }
     if (cards && Edition.withCards(desk.kb()).contains(symptom.id())) {
-      jumps.add(new Link("Pocket card", desk.links().file(SitePaths.card(symptom.id()))));
+      jumps.add(new Link(desk.say("Pocket card"), desk.links().file(SitePaths.card(symptom.id()))));
     }
     return jumps;
   }

@@ -1,22 +1,18 @@
 package io.faultwright.site;
 
+import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.flow.ChartBuilder;
-import io.faultwright.flow.Imprint;
 import io.faultwright.flow.ScopedChart;
-import io.faultwright.guided.GuidedFiles;
-import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
-import io.faultwright.page.ChartSheet;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Target;
 import io.faultwright.piece.Fingerprints;
 import io.faultwright.piece.Made;
 import io.faultwright.piece.Piece;
 import io.faultwright.piece.Workshop;
-import io.faultwright.render.svg.ChartSvg;
 import java.io.IOException;
 import java.net.URI;
 import java.util.Iterator;
@@ -24,62 +20,69 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** Draws the charts of every symptom as standalone SVG files. */
 public final class ChartDrawings {
+  private final List<Sheets> languages;
   private final KnowledgeBase kb;
-  private final Imprint imprint;
-  private final Paper paper;
   private final Excerpts excerpts;
+  private final Paper paper;
   private final Fingerprints fingerprints = Fingerprints.withoutPlaces();
 
   /**
    * @param draft whether every chart is marked as a draft
    */
   public ChartDrawings(KnowledgeBase kb, boolean draft, Paper paper) {
+    Languages all = new Languages(kb);
     this.kb = kb;
-    this.imprint = Imprint.of(kb.handbook(), draft);
     this.paper = paper;
     this.excerpts = new Excerpts(kb);
+    this.languages =
+        all.all().stream().map(tongue -> new Sheets(all.in(tongue), tongue, draft, paper)).toList();
   }
 
   /**
-   * The charts of each symptom, by its id.
+   * The charts of each symptom, by its id, by the tag of the language.
    *
    * @param workshop draws them, as far as they were not drawn before
    */
-  public SortedMap<String, Drawn> all(Workshop workshop) throws IOException {
+  public SortedMap<String, SortedMap<String, Drawn>> all(Workshop workshop) throws IOException {
     List<Piece> pieces = kb.symptoms().values().parallelStream().map(this::piece).toList();
+    SortedMap<String, SortedMap<String, Drawn>> charts = new TreeMap<>();
+    languages.forEach(one -> charts.put(one.tongue().tag(), new TreeMap<>()));
     Iterator<Made> made = workshop.make(pieces).iterator();
-    SortedMap<String, Drawn> charts = new TreeMap<>();
-    kb.symptoms().keySet().forEach(id -> charts.put(id, ChartFiles.drawn(id, made.next())));
+    for (String id : kb.symptoms().keySet()) {
+      Made files = made.next();
+      languages.forEach(
+          one ->
+              charts
+                  .get(one.tongue().tag())
+                  .put(id, ChartFiles.drawn(one.tongue().folder(), id, files)));
+    }
     return charts;
   }
 
+  /** The order of the checks is worked out once for all languages. */
   private Piece piece(Symptom symptom) {
-    KnowledgeBase excerpt = excerpts.forDrawing(symptom);
+    List<Sheets.OfSymptom> all = languages.stream().map(one -> one.of(symptom)).toList();
+    List<Object> inputs = all.stream().map(Sheets.OfSymptom::inputs).toList();
     return new Piece(
         "charts of " + symptom.id(),
-        Optional.of(fingerprints.of(symptom.id(), excerpt, imprint, paper)),
-        () -> ChartFiles.made(symptom.id(), of(excerpt, symptom)));
+        Optional.of(fingerprints.of(symptom.id(), inputs, paper)),
+        () -> made(symptom, all));
   }
 
-  private Drawn of(KnowledgeBase excerpt, Symptom symptom) {
-    ChartLayout layout = new ChartLayout(imprint, paper);
-    List<ScopedChart> charts = ChartBuilder.charts(excerpt, symptom);
-    return new Drawn(
-        charts.stream().flatMap(chart -> sheets(layout, chart, address(excerpt, symptom))).toList(),
-        new GuidedFiles(excerpt).symptom(symptom, charts));
-  }
-
-  private static Stream<ChartSheet> sheets(
-      ChartLayout layout, ScopedChart chart, Optional<String> address) {
-    return layout.pages(chart.chart(), address).stream()
-        .map(
-            page ->
-                new ChartSheet(
-                    ChartSvg.standalone(page), chart.scope(), page.number(), page.count()));
+  private Made made(Symptom symptom, List<Sheets.OfSymptom> all) {
+    KnowledgeBase excerpt = excerpts.forDrawing(symptom);
+    List<List<ScopedChart>> charts =
+        ChartBuilder.charts(
+            SymptomSpace.of(excerpt, symptom),
+            all.stream().map(Sheets.OfSymptom::excerpt).toList());
+    ChartFiles files = new ChartFiles(symptom.id());
+    for (int i = 0; i < all.size(); i++) {
+      files.add(languages.get(i).tongue().folder(), all.get(i).drawn(charts.get(i)));
+    }
+    return files.made();
   }
 
   /** Where the symptom's page will stand online, if the handbook says where it will stand. */

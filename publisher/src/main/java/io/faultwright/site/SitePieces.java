@@ -1,5 +1,6 @@
 package io.faultwright.site;
 
+import io.faultwright.diagnostic.Problem;
 import io.faultwright.find.SearchFiles;
 import io.faultwright.flow.Imprint;
 import io.faultwright.font.Fonts;
@@ -11,8 +12,10 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.BookPages;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
+import io.faultwright.page.Frame;
 import io.faultwright.page.SitePages;
 import io.faultwright.page.SitePaths;
+import io.faultwright.page.Tongue;
 import io.faultwright.piece.Fingerprint;
 import io.faultwright.piece.Fingerprints;
 import io.faultwright.piece.Made;
@@ -23,12 +26,12 @@ import io.faultwright.render.html.SiteStyle;
 import io.faultwright.render.pdf.ChartPdf;
 import io.faultwright.render.pdf.PdfBook;
 import io.faultwright.render.pdf.PdfPrinter;
+import io.faultwright.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -38,6 +41,7 @@ import java.util.stream.Stream;
  * quickly is always made.
  */
 final class SitePieces {
+  private final String folder;
   private final KnowledgeBase kb;
   private final Edition edition;
   private final SortedMap<String, Drawn> drawn;
@@ -45,34 +49,65 @@ final class SitePieces {
   private final SitePages site;
   private final SiteHtml html = new SiteHtml();
 
-  SitePieces(KnowledgeBase kb, Edition edition, SortedMap<String, Drawn> drawn, Options options) {
+  /**
+   * The files in one language.
+   *
+   * @param kb in that language
+   * @param drawn its charts
+   * @param all the languages
+   */
+  SitePieces(
+      KnowledgeBase kb,
+      Edition edition,
+      SortedMap<String, Drawn> drawn,
+      Options options,
+      Tongue tongue,
+      List<Tongue> all) {
+    this.folder = tongue.folder();
     this.kb = kb;
     this.edition = edition;
     this.drawn = drawn;
     this.options = options;
-    this.site = new SitePages(kb, edition);
+    this.site = new SitePages(kb, edition, tongue, all);
   }
 
   /** The files, in a fixed order. */
   List<Piece> all() {
-    return Stream.of(
-            pages(),
-            charts(),
-            pictures(),
-            book(),
-            style(),
-            fonts(),
-            cards(),
-            search(),
-            diagnosis(),
-            curves())
+    return Stream.of(pages(), charts(), shared(), book(), cards(), search(), diagnosis(), curves())
         .flatMap(pieces -> pieces)
         .toList();
   }
 
+  /** What all languages share stands at the root. */
+  private Stream<Piece> shared() {
+    return folder.isEmpty()
+        ? Stream.of(pictures(), style(), fonts()).flatMap(pieces -> pieces)
+        : Stream.empty();
+  }
+
+  /** Head and foot of every page. */
+  Frame frame() {
+    return site.frame();
+  }
+
+  /** How many pages there are. */
+  int pageCount() {
+    return site.plans().size();
+  }
+
+  /** Links in guides that lead nowhere. */
+  List<Problem> problems() {
+    return site.problems();
+  }
+
+  /** The name of the book. */
+  String bookName() {
+    return folder + SitePaths.BOOK;
+  }
+
   private Stream<Piece> pages() {
     return site.plans().stream()
-        .map(plan -> Piece.file(plan.path(), () -> utf8(html.print(plan.page().get()))));
+        .map(plan -> Piece.file(folder + plan.path(), () -> utf8(html.print(plan.page().get()))));
   }
 
   /** Drawn before, as the pages show them too. */
@@ -81,10 +116,12 @@ final class SitePieces {
         .flatMap(symptom -> charts(symptom.getKey(), symptom.getValue()));
   }
 
-  private static Stream<Piece> charts(String symptom, List<ChartSheet> sheets) {
+  private Stream<Piece> charts(String symptom, List<ChartSheet> sheets) {
     return IntStream.range(0, sheets.size())
         .mapToObj(
-            i -> Piece.file(SitePaths.chart(symptom, i + 1), () -> utf8(sheets.get(i).svg())));
+            i ->
+                Piece.file(
+                    folder + SitePaths.chart(symptom, i + 1), () -> utf8(sheets.get(i).svg())));
   }
 
   private Stream<Piece> pictures() {
@@ -94,7 +131,7 @@ final class SitePieces {
 
   private Stream<Piece> book() {
     return options.pdf()
-        ? Stream.of(new Piece(SitePaths.BOOK, bookInputs(), this::printedBook))
+        ? Stream.of(new Piece(bookName(), bookInputs(), this::printedBook))
         : Stream.empty();
   }
 
@@ -109,8 +146,7 @@ final class SitePieces {
   private Made printedBook() throws IOException {
     var book = new BookPages(kb, edition, options.paper()).book();
     PdfBook pdf = new PdfPrinter().print(new BookHtml().print(book, options.paper()), book.date());
-    return Made.of(
-        SitePaths.BOOK, pdf.bytes(), List.of(Integer.toString(pdf.pages()), pdf.undrawn()));
+    return Made.of(bookName(), pdf.bytes(), List.of(Integer.toString(pdf.pages()), pdf.undrawn()));
   }
 
   private static Stream<Piece> style() {
@@ -136,7 +172,8 @@ final class SitePieces {
     KnowledgeBase excerpt = excerpts.forDrawing(kb.symptoms().get(symptom));
     Imprint imprint = Imprint.of(kb.handbook(), options.draft());
     Fingerprint inputs = fingerprints.of(symptom, excerpt, imprint, options.paper());
-    return Piece.file(SitePaths.card(symptom), inputs, () -> printedCard(symptom, excerpt));
+    return Piece.file(
+        folder + SitePaths.card(symptom), inputs, () -> printedCard(symptom, excerpt));
   }
 
   private byte[] printedCard(String symptom, KnowledgeBase excerpt) throws IOException {
@@ -149,26 +186,34 @@ final class SitePieces {
 
   private Stream<Piece> search() {
     return Stream.of(
-        Piece.file(SitePaths.SEARCH_SCRIPT, () -> utf8(SearchFiles.script())),
-        Piece.file(
-            SitePaths.SEARCH_INDEX,
-            () -> utf8(SearchFiles.index(kb, site.refrigerants(), new TreeMap<>()))));
+        Piece.file(folder + SitePaths.SEARCH_SCRIPT, () -> utf8(SearchFiles.script())),
+        Piece.file(folder + SitePaths.SEARCH_INDEX, () -> utf8(searchIndex())));
+  }
+
+  private String searchIndex() {
+    Words words = Words.of(kb.handbook().language());
+    return SearchFiles.index(kb, site.refrigerants(), words.calledFor(SearchFiles.script()));
   }
 
   /** The data of each symptom were made with its charts. */
   private Stream<Piece> diagnosis() {
     return Stream.concat(
         Stream.of(
-            Piece.file(SitePaths.DIAGNOSIS_SCRIPT, () -> utf8(GuidedScript.text())),
+            Piece.file(folder + SitePaths.DIAGNOSIS_SCRIPT, () -> utf8(GuidedScript.text())),
             Piece.file(
-                SitePaths.DIAGNOSIS_HANDBOOK, () -> new GuidedFiles(kb).handbook(options.draft()))),
+                folder + SitePaths.DIAGNOSIS_HANDBOOK,
+                () -> new GuidedFiles(kb).handbook(options.draft()))),
         drawn.entrySet().stream()
-            .map(one -> Piece.file(SitePaths.diagnosis(one.getKey()), one.getValue()::diagnosis)));
+            .map(
+                one ->
+                    Piece.file(
+                        folder + SitePaths.diagnosis(one.getKey()), one.getValue()::diagnosis)));
   }
 
   private Stream<Piece> curves() {
     return new GuidedFiles(kb)
-        .curves().entrySet().stream().map(curve -> Piece.file(curve.getKey(), curve::getValue));
+        .curves().entrySet().stream()
+            .map(curve -> Piece.file(folder + curve.getKey(), curve::getValue));
   }
 
   private static byte[] utf8(String text) {

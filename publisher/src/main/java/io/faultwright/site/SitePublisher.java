@@ -12,8 +12,8 @@ import io.faultwright.output.Sink;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
 import io.faultwright.page.Frame;
-import io.faultwright.page.SitePages;
 import io.faultwright.page.SitePaths;
+import io.faultwright.page.Tongue;
 import io.faultwright.piece.Ledger;
 import io.faultwright.piece.Piece;
 import io.faultwright.piece.Workshop;
@@ -22,9 +22,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Publishes a handbook into a folder, whole or not at all. */
 public final class SitePublisher {
@@ -45,13 +45,14 @@ public final class SitePublisher {
   }
 
   /**
-   * Publishes.
+   * Publishes, in all languages of the handbook.
    *
-   * @param drawn the charts of each symptom, by its id
+   * @param drawn the charts of each symptom, by its id, by the tag of the language
    * @param to the folder; it is replaced
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
-  public Summary publish(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path to)
+  public Summary publish(
+      KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
     Plan plan = plan(kb, drawn, options);
     new AtomicFolder(to).publish(sink -> fill(sink, plan));
@@ -59,58 +60,78 @@ public final class SitePublisher {
   }
 
   /**
-   * Publishes everything but the book as one page in one file.
+   * Publishes everything but the book as one page in one file; other languages in a file each, with
+   * the language in its name.
    *
-   * @param drawn the charts of each symptom, by its id
+   * @param drawn the charts of each symptom, by its id, by the tag of the language
+   * @param file in the handbook's own language
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
   public Summary publishAsOneFile(
-      KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options, Path file)
+      KnowledgeBase kb,
+      SortedMap<String, SortedMap<String, Drawn>> drawn,
+      Options options,
+      Path file)
       throws IOException {
     Plan plan = plan(kb, drawn, options);
     SortedMap<String, byte[]> files = new TreeMap<>(OfflineFiles.besidesTheWorker(plan.release()));
     workshop.make(plan.pieces(), made -> files.putAll(made.files()));
-    AtomicFile.write(file, SingleFile.of(files));
+    List<Tongue> all = new Languages(kb).all();
+    List<String> folders = all.stream().map(Tongue::folder).toList();
+    for (Tongue tongue : all) {
+      AtomicFile.write(
+          tongue.folder().isEmpty() ? file : named(file, tongue),
+          SingleFile.of(files, tongue.folder(), folders));
+    }
     return summary(plan);
+  }
+
+  private static Path named(Path file, Tongue tongue) {
+    String name = file.getFileName().toString();
+    int ending = name.lastIndexOf('.');
+    return file.resolveSibling(
+        name.substring(0, ending) + "." + tongue.tag() + name.substring(ending));
   }
 
   /**
    * What is to be published.
    *
-   * @param pieces everything but what devices need to keep it
+   * @param sites the handbook in each of its languages
    * @param release what devices tell it from others by
+   * @param charts how many pages of charts there are
    * @param problems links in guides that lead nowhere
    */
   private record Plan(
-      List<Piece> pieces, Release release, int pages, int charts, List<Problem> problems) {}
+      List<SitePieces> sites, Release release, int charts, List<Problem> problems) {
+    List<Piece> pieces() {
+      return sites.stream().flatMap(site -> site.all().stream()).toList();
+    }
+  }
 
-  private static Plan plan(KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options) {
-    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
-    drawn.forEach((id, one) -> charts.put(id, one.sheets()));
-    Edition edition =
-        new Edition(
-            charts,
-            options.findings(),
-            options.pictures(),
-            options.draft(),
-            options.pdf(),
-            options.since());
-    SitePages site = new SitePages(kb, edition);
-    List<Problem> problems = site.problems();
+  private static Plan plan(
+      KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options) {
+    Languages languages = new Languages(kb);
+    List<SitePieces> sites =
+        languages.all().stream()
+            .map(tongue -> pieces(languages, drawn.get(tongue.tag()), options, tongue))
+            .toList();
+    List<Problem> problems = sites.get(0).problems();
     if (!problems.isEmpty() && !options.draft()) {
       throw new Unreadable(problems);
     }
     return new Plan(
-        new SitePieces(kb, edition, drawn, options).all(),
-        release(kb, site.frame(), drawn.keySet()),
-        site.plans().size(),
-        charts.values().stream().mapToInt(List::size).sum(),
+        sites,
+        release(kb, sites.get(0).frame()),
+        drawn.values().stream()
+            .flatMap(all -> all.values().stream())
+            .mapToInt(one -> one.sheets().size())
+            .sum(),
         problems);
   }
 
-  private static Release release(KnowledgeBase kb, Frame frame, Set<String> symptoms) {
+  private static Release release(KnowledgeBase kb, Frame frame) {
     SortedMap<String, String> titles = new TreeMap<>();
-    symptoms.forEach(id -> titles.put(SitePaths.diagnosis(id), kb.symptoms().get(id).title()));
+    kb.symptoms().forEach((id, symptom) -> titles.put(SitePaths.diagnosis(id), symptom.title()));
     return new Release(
         frame.handbook(),
         frame.language(),
@@ -122,12 +143,39 @@ public final class SitePublisher {
         new TreeMap<>());
   }
 
+  private Summary summary(Plan plan) {
+    List<List<String>> books =
+        plan.sites().stream().flatMap(site -> workshop.notes(site.bookName()).stream()).toList();
+    return new Summary(
+        plan.sites().stream().mapToInt(SitePieces::pageCount).sum(),
+        plan.charts(),
+        books.stream().mapToInt(notes -> Integer.parseInt(notes.get(0))).sum(),
+        books.stream().map(notes -> notes.get(1)).distinct().collect(Collectors.joining()),
+        plan.problems());
+  }
+
+  private static SitePieces pieces(
+      Languages languages, SortedMap<String, Drawn> drawn, Options options, Tongue tongue) {
+    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
+    drawn.forEach((id, one) -> charts.put(id, one.sheets()));
+    Edition edition =
+        new Edition(
+            charts,
+            options.findings(),
+            options.pictures(),
+            options.draft(),
+            options.pdf(),
+            options.since().map(since -> Languages.in(since, tongue)));
+    return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, languages.all());
+  }
+
   /** The worker comes last, since it lists all other files; the ledger is no part of the site. */
   private void fill(Sink sink, Plan plan) throws IOException {
     FingerprintedSink noting = new FingerprintedSink(sink);
     workshop.make(plan.pieces(), made -> write(noting, made.files()));
     write(noting, OfflineFiles.besidesTheWorker(plan.release()));
-    sink.write(OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
+    sink.write(
+        OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
     Optional<byte[]> ledger = workshop.ledger();
     if (ledger.isPresent()) {
       sink.write(Ledger.NAME, ledger.get());
@@ -138,15 +186,5 @@ public final class SitePublisher {
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       sink.write(file.getKey(), file.getValue());
     }
-  }
-
-  private Summary summary(Plan plan) {
-    Optional<List<String>> book = workshop.notes(SitePaths.BOOK);
-    return new Summary(
-        plan.pages(),
-        plan.charts(),
-        book.map(notes -> Integer.parseInt(notes.get(0))).orElse(0),
-        book.map(notes -> notes.get(1)).orElse(""),
-        plan.problems());
   }
 }

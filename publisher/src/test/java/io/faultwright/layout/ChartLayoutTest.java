@@ -138,7 +138,7 @@ class ChartLayoutTest {
 
   @Test
   void draftsSaySo() {
-    Imprint draft = new Imprint("Handbook", "", "7", "2026-03-02", "", true);
+    Imprint draft = new Imprint("Handbook", "", "7", "2026-03-02", "", true, "en");
     ChartPage page = pages(SampleCharts.small(), draft, Paper.A4).get(0);
     assertTrue(page.texts().stream().anyMatch(text -> text.content().equals("DRAFT, Page 1 of 1")));
   }

@@ -24,7 +24,8 @@ public final class SampleCharts {
           "For trained refrigeration technicians. Local electrical and refrigerant codes come first;"
               + " where this chart and a code differ, follow the code. Stop and ask when a reading"
               + " does not fit.",
-          false);
+          false,
+          "en");
 
   private static final Warning LIVE =
       new Warning(

@@ -41,7 +41,7 @@ class SingleFileTest {
   @TempDir static Path temp;
   private static Browser browser;
   private static KnowledgeBase kb;
-  private static SortedMap<String, Drawn> drawn;
+  private static SortedMap<String, SortedMap<String, Drawn>> drawn;
   private static Path file;
 
   private BrowserContext context;
@@ -63,13 +63,13 @@ class SingleFileTest {
     }
   }
 
-  private static SortedMap<String, Drawn> drawn(KnowledgeBase kb, boolean draft)
+  private static SortedMap<String, SortedMap<String, Drawn>> drawn(KnowledgeBase kb, boolean draft)
       throws IOException {
     return new ChartDrawings(kb, draft, Paper.A4).all(new Workshop(Ledger.empty()));
   }
 
   private static Path written(
-      String name, KnowledgeBase kb, SortedMap<String, Drawn> drawn, Options options)
+      String name, KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options)
       throws IOException {
     Path to = temp.resolve(name);
     new SitePublisher().publishAsOneFile(kb, drawn, options, to);
@@ -288,6 +288,6 @@ class SingleFileTest {
 
   private static long templates() throws IOException {
     String html = Files.readString(file);
-    return html.split("<template data-page=", -1).length - 1L;
+    return html.split("<template", -1).length - 1L;
   }
 }

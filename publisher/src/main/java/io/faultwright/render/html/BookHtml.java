@@ -2,6 +2,7 @@ package io.faultwright.render.html;
 
 import io.faultwright.layout.Paper;
 import io.faultwright.page.Book;
+import io.faultwright.words.Words;
 import java.util.Map;
 
 /** Prints the book as one well-formed XHTML document, to be set by the PDF renderer. */
@@ -10,7 +11,8 @@ public final class BookHtml {
 
   public String print(Book book, Paper paper) {
     String style = Resources.text("book/book.css") + sheets(paper);
-    return templates.print("book/book.ftlh", Map.of("book", book, "style", style));
+    return templates.print(
+        "book/book.ftlh", Words.of(book.frame().language()), Map.of("book", book, "style", style));
   }
 
   private static String sheets(Paper paper) {

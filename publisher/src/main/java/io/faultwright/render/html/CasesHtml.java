@@ -1,6 +1,7 @@
 package io.faultwright.render.html;
 
 import io.faultwright.page.CasesSheet;
+import io.faultwright.words.Words;
 import java.util.Map;
 
 /** Prints the page on the recorded cases as one file that needs no other. */
@@ -9,6 +10,8 @@ public final class CasesHtml {
 
   public String print(CasesSheet sheet) {
     return templates.print(
-        "cases/cases.ftlh", Map.of("it", sheet, "style", Resources.text("cases/cases.css")));
+        "cases/cases.ftlh",
+        Words.ENGLISH,
+        Map.of("it", sheet, "style", Resources.text("cases/cases.css")));
   }
 }

@@ -1,6 +1,7 @@
 package io.faultwright.render.html;
 
 import io.faultwright.page.Page;
+import io.faultwright.words.Words;
 import java.util.Map;
 
 /** Prints pages of the site. */
@@ -9,6 +10,8 @@ public final class SiteHtml {
 
   public String print(Page page) {
     return templates.print(
-        "site/" + page.content().kind() + ".ftlh", Map.of("page", page, "it", page.content()));
+        "site/" + page.content().kind() + ".ftlh",
+        Words.of(page.frame().language()),
+        Map.of("page", page, "it", page.content()));
   }
 }

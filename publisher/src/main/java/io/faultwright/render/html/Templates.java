@@ -7,9 +7,11 @@ import freemarker.log.Logger;
 import freemarker.template.Configuration;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import io.faultwright.words.Words;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
@@ -40,10 +42,12 @@ final class Templates {
   }
 
   /** The template's output for these values. */
-  String print(String template, Map<String, Object> values) {
+  String print(String template, Words words, Map<String, Object> values) {
     try {
+      Map<String, Object> all = new HashMap<>(values);
+      all.put("say", new Saying(words));
       StringWriter out = new StringWriter();
-      configuration.getTemplate(template).process(values, out);
+      configuration.getTemplate(template).process(all, out);
       return out.toString();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

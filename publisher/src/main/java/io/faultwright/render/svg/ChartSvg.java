@@ -10,6 +10,7 @@ import io.faultwright.layout.PlacedNode;
 import io.faultwright.layout.Point;
 import io.faultwright.layout.QrSymbol;
 import io.faultwright.layout.Text;
+import io.faultwright.words.Words;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
@@ -22,19 +23,26 @@ public final class ChartSvg {
 
   private final Xml xml = new Xml();
   private final ChartPage page;
+  private final Words say;
 
-  private ChartSvg(ChartPage page) {
+  private ChartSvg(ChartPage page, Words say) {
+    this.say = say;
     this.page = page;
   }
 
   /** An {@code svg} element for a page of HTML that brings the font itself. */
   public static String inline(ChartPage page) {
-    return new ChartSvg(page).write(false);
+    return new ChartSvg(page, Words.ENGLISH).write(false);
   }
 
   /** A whole file that brings its font along. */
   public static String standalone(ChartPage page) {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + new ChartSvg(page).write(true);
+    return standalone(page, Words.ENGLISH);
+  }
+
+  /** As above, described in a language. */
+  public static String standalone(ChartPage page, Words say) {
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + new ChartSvg(page, say).write(true);
   }
 
   private String write(boolean withFont) {
@@ -56,7 +64,7 @@ public final class ChartSvg {
         "'" + Fonts.FAMILY + "', sans-serif",
         "fill",
         Outline.INK);
-    xml.text("title", page.title() + ", page " + page.number() + " of " + page.count());
+    xml.text("title", say.say("{0}, page {1} of {2}", page.title(), page.number(), page.count()));
     xml.text("desc", description());
     if (withFont) {
       xml.text("style", fontFaces());
@@ -69,11 +77,9 @@ public final class ChartSvg {
   }
 
   private String description() {
-    return String.format(
-        Locale.ROOT,
-        "Decision flowchart. Checks: %d. Outcomes: %d. The steps stand as text in the handbook.",
-        count(Node.Check.class),
-        count(Node.Outcome.class));
+    return say.say(
+        "Decision flowchart. Checks: {0}. Outcomes: {1}. The steps stand as text in the handbook.",
+        count(Node.Check.class), count(Node.Outcome.class));
   }
 
   private long count(Class<? extends Node> kind) {
@@ -109,7 +115,7 @@ public final class ChartSvg {
   /** The modules of a code as one path; its edges are not smoothed, which would leave gaps. */
   private void code(QrSymbol code) {
     xml.open("g", "class", "code");
-    xml.text("title", code.alt());
+    xml.text("title", code.alt(say));
     xml.empty("path", "d", path(code.dark()), "shape-rendering", "crispEdges");
     xml.close();
   }
