@@ -35,7 +35,8 @@ public final class SingleFile {
             .filter(path -> path.endsWith(".html"))
             .map(path -> SitePage.read(path, text(path), data))
             .toList();
-    this.start = pages.stream().filter(page -> page.path().equals(folder + START)).findFirst().orElseThrow();
+    this.start =
+        pages.stream().filter(page -> page.path().equals(folder + START)).findFirst().orElseThrow();
   }
 
   /** The file, from the files of a site by their paths. */
@@ -58,7 +59,10 @@ public final class SingleFile {
   /** Pages and scripts are of one language; what languages share stands at the root. */
   private static boolean belongs(String path, String folder, List<String> folders) {
     String own =
-        folders.stream().filter(path::startsWith).max(Comparator.comparing(String::length)).orElse("");
+        folders.stream()
+            .filter(path::startsWith)
+            .max(Comparator.comparing(String::length))
+            .orElse("");
     boolean shared = own.isEmpty() && !path.endsWith(".html") && !path.endsWith(".js");
     return own.equals(folder) || shared;
   }

@@ -101,8 +101,7 @@ public final class SitePublisher {
    * @param charts how many pages of charts there are
    * @param problems links in guides that lead nowhere
    */
-  private record Plan(
-      List<SitePieces> sites, Release release, int charts, List<Problem> problems) {
+  private record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> problems) {
     List<Piece> pieces() {
       return sites.stream().flatMap(site -> site.all().stream()).toList();
     }
@@ -174,8 +173,7 @@ public final class SitePublisher {
     FingerprintedSink noting = new FingerprintedSink(sink);
     workshop.make(plan.pieces(), made -> write(noting, made.files()));
     write(noting, OfflineFiles.besidesTheWorker(plan.release()));
-    sink.write(
-        OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
+    sink.write(OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
     Optional<byte[]> ledger = workshop.ledger();
     if (ledger.isPresent()) {
       sink.write(Ledger.NAME, ledger.get());

@@ -48,7 +48,8 @@ class AccessibilityTest {
   static void publish() throws IOException {
     browser = Browser.open();
     KnowledgeBase sample = new SampleBook(text -> text).build();
-    Published.publish(sample, SampleChanges.draft(sample, List.of(), false), temp.resolve("sample"));
+    Published.publish(
+        sample, SampleChanges.draft(sample, List.of(), false), temp.resolve("sample"));
     KnowledgeBase dishwashers = Demos.all().get(1);
     Published.publish(dishwashers, Options.release(false), temp.resolve("dishwashers"));
   }

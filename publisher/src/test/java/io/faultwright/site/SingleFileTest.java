@@ -69,7 +69,10 @@ class SingleFileTest {
   }
 
   private static Path written(
-      String name, KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options)
+      String name,
+      KnowledgeBase kb,
+      SortedMap<String, SortedMap<String, Drawn>> drawn,
+      Options options)
       throws IOException {
     Path to = temp.resolve(name);
     new SitePublisher().publishAsOneFile(kb, drawn, options, to);
