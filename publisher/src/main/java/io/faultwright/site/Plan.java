@@ -27,15 +27,12 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
    * Plans a site.
    *
    * @param drawn the charts of each symptom, by its id, by the tag of the language
-   * @param tongues the languages to publish, with where they stand
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
   static Plan of(
-      KnowledgeBase kb,
-      SortedMap<String, SortedMap<String, Drawn>> drawn,
-      Options options,
-      List<Tongue> tongues) {
+      KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options) {
     Languages languages = new Languages(kb);
+    List<Tongue> tongues = languages.all();
     List<SitePieces> sites =
         tongues.stream()
             .map(tongue -> pieces(languages, drawn.get(tongue.tag()), options, tongue, tongues))

@@ -47,30 +47,43 @@ public final class SitePublisher {
   public Summary publish(
       KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
-    Plan plan = Plan.of(kb, drawn, options, new Languages(kb).all());
+    Plan plan = Plan.of(kb, drawn, options);
     new AtomicFolder(to).publish(sink -> fill(sink, plan));
     return summary(plan);
   }
 
   /**
-   * Publishes everything but the book, in one language, as one page in one file.
+   * Publishes everything but the book as one page in one file; other languages in a file each, with
+   * the language in its name.
    *
    * @param drawn the charts of each symptom, by its id, by the tag of the language
-   * @param language BCP 47 tag of one of the handbook's languages
+   * @param file in the handbook's own language
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
   public Summary publishAsOneFile(
       KnowledgeBase kb,
       SortedMap<String, SortedMap<String, Drawn>> drawn,
       Options options,
-      String language,
       Path file)
       throws IOException {
-    Plan plan = Plan.of(kb, drawn, options, List.of(Tongue.own(language)));
+    Plan plan = Plan.of(kb, drawn, options);
     SortedMap<String, byte[]> files = new TreeMap<>(OfflineFiles.besidesTheWorker(plan.release()));
     workshop.make(plan.pieces(), made -> files.putAll(made.files()));
-    AtomicFile.write(file, SingleFile.of(files));
+    List<Tongue> all = new Languages(kb).all();
+    List<String> folders = all.stream().map(Tongue::folder).toList();
+    for (Tongue tongue : all) {
+      AtomicFile.write(
+          tongue.folder().isEmpty() ? file : named(file, tongue),
+          SingleFile.of(files, tongue.folder(), folders));
+    }
     return summary(plan);
+  }
+
+  private static Path named(Path file, Tongue tongue) {
+    String name = file.getFileName().toString();
+    int ending = name.lastIndexOf('.');
+    return file.resolveSibling(
+        name.substring(0, ending) + "." + tongue.tag() + name.substring(ending));
   }
 
   private Summary summary(Plan plan) {

@@ -2,7 +2,7 @@
 (function (fw) {
   "use strict";
 
-  const START = "index.html";
+  const START = document.querySelector("template[data-start]").dataset.page;
   const main = document.getElementById("main");
   const pages = new Map();
   const files = new Map();

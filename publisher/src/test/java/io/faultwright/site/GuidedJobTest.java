@@ -11,8 +11,8 @@ import io.faultwright.compile.RuleCompiler;
 import io.faultwright.input.CaseFile;
 import io.faultwright.input.CaseInput;
 import io.faultwright.input.TableUse;
-import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.resolve.GivenCase;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.run.Runner;
 import io.faultwright.syntax.FolderReader;
@@ -118,23 +118,27 @@ class GuidedJobTest {
       Download file = page.waitForDownload(() -> page.click("#guided-save"));
       Path saved = temp.resolve("case.yaml");
       file.saveAs(saved);
-      Case imported = imported(saved);
+      GivenCase imported = imported(saved);
       KnowledgeBase kb = Resolver.resolve(FolderReader.read(RULES));
       Runner runner = new Runner(kb, RuleCompiler.compile(kb));
       assertEquals(
           "answered [" + said + "]",
-          GuidedPage.said(runner.verdict(imported.symptom(), imported.given())));
-      assertTrue(imported.origin().orElse("").contains("job \"7\" <b>: - # &"));
+          GuidedPage.said(
+              runner.verdict(imported.recorded().symptom(), imported.recorded().given())));
+      assertTrue(imported.recorded().origin().orElse("").contains("job \"7\" <b>: - # &"));
     }
   }
 
   /** Read as `run` and `field` read jobs from outside. */
-  private static Case imported(Path saved) throws IOException {
+  private static GivenCase imported(Path saved) throws IOException {
     KnowledgeBase kb = Resolver.resolve(FolderReader.read(RULES));
     try (BufferedReader text = Files.newBufferedReader(saved)) {
-      CaseInput.Item only =
-          CaseFile.open("case.yaml", text, kb, TableUse.OWN).next().orElseThrow();
-      return only.recorded().orElseThrow();
+      CaseInput.Item only = CaseFile.open("case.yaml", text, kb, TableUse.OWN).next().orElseThrow();
+      return Resolver.resolution(FolderReader.read(RULES))
+          .intake()
+          .read(only.entry().orElseThrow())
+          .cases()
+          .get(0);
     }
   }
 
