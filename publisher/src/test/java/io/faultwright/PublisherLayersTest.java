@@ -33,7 +33,15 @@ class PublisherLayersTest {
   /** Packages of the engine that only hold values. */
   private static final List<String> VALUES =
       List.of(
-          "source", "diagnostic", "quantity", "model", "finding", "change", "adequacy", "wording", "words");
+          "source",
+          "diagnostic",
+          "quantity",
+          "model",
+          "finding",
+          "change",
+          "adequacy",
+          "wording",
+          "words");
 
   /** What each package may use besides itself. */
   private static final Map<String, List<String>> ARROWS =
@@ -58,6 +66,7 @@ class PublisherLayersTest {
               Map.entry("render.svg", List.of("flow", "font", "layout", "words")),
               Map.entry("render.html", List.of("font", "layout", "page", "prose", "words")),
               Map.entry("render.pdf", List.of("font", "layout")),
+              Map.entry("offline", List.of()),
               Map.entry("output", List.of()),
               Map.entry("piece", List.of("source", "quantity")),
               Map.entry(
@@ -75,6 +84,7 @@ class PublisherLayersTest {
                       "render.svg",
                       "render.html",
                       "render.pdf",
+                      "offline",
                       "piece",
                       "output"))));
 

@@ -71,7 +71,7 @@ public final class Pipeline {
     watch.phase("compile");
     Runner runner = new Runner(kb, RuleCompiler.compile(kb));
     watch.phase("cases");
-    CaseChecks cases = CaseChecks.run(kb, runner, due);
+    CaseChecks cases = CaseChecks.run(kb, due);
     watch.phase("analyses");
     List<SymptomCheck> symptoms = new SymptomChecks(kb, watch).run(due);
     List<Finding> whole = Analyses.of(kb).stream().filter(scope::concerns).toList();

@@ -33,8 +33,7 @@ final class LanguageOption {
     if (!known.contains(tag)) {
       known.add(own);
       String message = "the handbook is not in the language `" + tag + "`";
-      throw new Unreadable(
-          List.of(new Problem(List.of(), message, NearMatch.help(tag, known))));
+      throw new Unreadable(List.of(new Problem(List.of(), message, NearMatch.help(tag, known))));
     }
     return Translation.of(kb, tag);
   }

@@ -20,11 +20,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Publishes a handbook whose rules are proved, or a draft of one whose rules are not. */
 @Command(
@@ -38,14 +42,22 @@ final class PublishCommand implements Callable<Integer> {
 
   private final Console console;
 
+  @Spec private CommandSpec spec;
+
   @Mixin private KnowledgeBaseFolder folder;
 
   @Option(
       names = "--to",
       required = true,
       paramLabel = "DIR",
-      description = "Folder to write; it is replaced as a whole.")
+      description =
+          "Folder to write; it is replaced as a whole. With --single-file, the file to write.")
   private Path to;
+
+  @Option(
+      names = "--single-file",
+      description = "Write one HTML file instead of a folder, to mail or to put on a stick.")
+  private boolean singleFile;
 
   @Option(names = "--pdf", description = "Also write the handbook as one PDF.")
   private boolean pdf;
@@ -73,6 +85,7 @@ final class PublishCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    refuseOddFile();
     ProblemPrinter printer = new ProblemPrinter(console, false);
     if (since.isEmpty()) {
       return printer.guard(folder, sources -> checkAndPublish(sources, Optional.empty()));
@@ -82,6 +95,18 @@ final class PublishCommand implements Callable<Integer> {
     Revision old = new Revision("old", since.get(), revisions::before);
     return printer.guard(
         folder, sources -> printer.guard(old, kb -> checkAndPublish(sources, Optional.of(kb))));
+  }
+
+  private void refuseOddFile() {
+    if (singleFile && !to.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "`" + to + "` does not end in `.html`, as the file of `--single-file` does");
+    }
+    if (singleFile && pdf) {
+      throw new ParameterException(
+          spec.commandLine(), "`--single-file` holds no book; publish with `--pdf` into a folder");
+    }
   }
 
   private int checkAndPublish(Sources sources, Optional<KnowledgeBase> before) {
@@ -122,8 +147,12 @@ final class PublishCommand implements Callable<Integer> {
       watching.phase("charts");
       var charts = new ChartDrawings(checked.knowledge(), draft, paper).all(workshop);
       watching.phase("site");
-      return new SitePublisher(workshop)
-          .publish(checked.knowledge(), charts, options(checked, told), to);
+      SitePublisher publisher = new SitePublisher(workshop);
+      Options options = options(checked, told);
+      return singleFile
+          ? publisher.publishAsOneFile(
+              checked.knowledge(), charts, options, checked.knowledge().handbook().language(), to)
+          : publisher.publish(checked.knowledge(), charts, options, to);
     }
   }
 

@@ -109,8 +109,10 @@ final class Cuts {
     }
   }
 
+  /** The tree without what is cut off; the very same object where nothing is. */
   private Tree pruned(Tree top, BitSet cuts) {
     List<Tree.Limb> limbs = new ArrayList<>();
+    boolean whole = true;
     for (Tree.Limb limb : top.limbs()) {
       Integer number = numbers.get(limb.tree());
       Tree drawn =
@@ -118,7 +120,8 @@ final class Cuts {
               ? Part.exitTo(limb.tree().node().id())
               : pruned(limb.tree(), cuts);
       limbs.add(new Tree.Limb(limb.answer(), drawn));
+      whole &= drawn == limb.tree();
     }
-    return new Tree(top.node(), limbs);
+    return whole ? top : new Tree(top.node(), limbs);
   }
 }

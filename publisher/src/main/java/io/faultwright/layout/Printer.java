@@ -21,6 +21,7 @@ final class Printer {
   private final Node.Start start;
   private final Optional<OnlinePage> online;
   private final Map<Sized, PageFrame> frames = new HashMap<>();
+  private final Map<Tried, Boolean> tried = new HashMap<>();
 
   /** A printer of one chart at one text size. */
   Printer(
@@ -47,8 +48,12 @@ final class Printer {
     return fits(parts, true) ? Optional.of(true) : Optional.empty();
   }
 
-  /** Whether the parts fit on the paper as it is turned. */
+  /** Whether the parts fit on the paper as it is turned; the same parts are tried once. */
   boolean fits(List<Part> parts, boolean turned) {
+    return tried.computeIfAbsent(Tried.of(parts, turned), none -> hold(parts, turned));
+  }
+
+  private boolean hold(List<Part> parts, boolean turned) {
     Box room =
         turned
             ? frame(parts, paper.height(), paper.width()).room()
@@ -65,6 +70,26 @@ final class Printer {
   private PageFrame frame(Sized sized) {
     List<Warning> warnings = sized.warnings.stream().sorted(CautionPanel.GRAVEST).toList();
     return new PageFrame(imprint, start, online, warnings, sized.width, sized.height);
+  }
+
+  /** Parts on a page, each the very same object as before; comparing trees would take long. */
+  private record Tried(List<Object> parts, boolean turned) {
+    static Tried of(List<Part> parts, boolean turned) {
+      return new Tried(parts.stream().<Object>map(Same::new).toList(), turned);
+    }
+  }
+
+  /** A part that equals only itself. */
+  private record Same(Part part) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Same same && same.part == part;
+    }
+
+    @Override
+    public int hashCode() {
+      return System.identityHashCode(part);
+    }
   }
 
   /** What the frame of a page depends on. */

@@ -1,13 +1,17 @@
 package io.faultwright.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
  * Places a tree from the top down: each node right below the one that leads to it, its branches
  * side by side in the order of the answers and as close as their outlines allow. Branches hang
- * without regard to rows further left or right, so that a tall check makes no room elsewhere.
+ * without regard to rows further left or right, so that a tall check makes no room elsewhere. What
+ * was placed once is remembered, as attempts at breaking a chart share most of their branches.
  *
  * <p>The idea of pushing finished branches together along their outlines is that of E. Reingold, J.
  * Tilford, "Tidier Drawings of Trees", IEEE Transactions on Software Engineering SE-7 (1981); that
@@ -18,6 +22,8 @@ import java.util.stream.Stream;
 final class TreePlacement {
   private final Figures figures;
   private final Typography type;
+  private final Map<Tree, Map<Double, Branch>> known = new IdentityHashMap<>();
+  private final Map<Tree, Map<String, Slot>> slots = new IdentityHashMap<>();
 
   TreePlacement(Typography type) {
     this.figures = new Figures(type);
@@ -25,7 +31,7 @@ final class TreePlacement {
   }
 
   Placement place(Tree tree) {
-    Branch branch = branch(tree, Slot.of(tree, "", figures, type));
+    Branch branch = branch(tree, slot(tree, ""));
     Extent extent = branch.extent();
     return new Placement(
         Grid.up(extent.right() - extent.left()),
@@ -36,6 +42,16 @@ final class TreePlacement {
 
   /** A node with all below it; the line that enters it comes down at x = 0 from y = 0. */
   private Branch branch(Tree tree, Slot slot) {
+    Map<Double, Branch> before = known.computeIfAbsent(tree, none -> new HashMap<>());
+    Branch branch = before.get(slot.headroom());
+    if (branch == null || branch.slot().answer() != slot.answer()) {
+      branch = placed(tree, slot);
+      before.put(slot.headroom(), branch);
+    }
+    return branch;
+  }
+
+  private Branch placed(Tree tree, Slot slot) {
     if (tree.limbs().isEmpty()) {
       return Branch.leaf(slot);
     }
@@ -56,10 +72,15 @@ final class TreePlacement {
 
   /** The slots of answers, so high that the figures below start level. */
   private List<Slot> level(List<Tree.Limb> limbs) {
-    List<Slot> slots =
-        limbs.stream().map(limb -> Slot.of(limb.tree(), limb.answer(), figures, type)).toList();
+    List<Slot> slots = limbs.stream().map(limb -> slot(limb.tree(), limb.answer())).toList();
     double headroom = slots.stream().mapToDouble(Slot::headroom).max().orElse(0);
     return slots.stream().map(slot -> slot.withHeadroom(headroom)).toList();
+  }
+
+  private Slot slot(Tree tree, String answer) {
+    return slots
+        .computeIfAbsent(tree, none -> new HashMap<>())
+        .computeIfAbsent(answer, none -> Slot.of(tree, answer, figures, type));
   }
 
   /** Between figures side by side. */

@@ -20,7 +20,7 @@ public sealed interface Content
         IndexSection,
         FindingsSection,
         ChangesSection {
-  /** Paths of the scripts it needs, from the site's root; most pages run none. */
+  /** Paths of the scripts it needs beside that of every page, from the site's root; mostly none. */
   default List<String> scripts() {
     return List.of();
   }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param title of the page
  * @param frame head and foot
  * @param style address of the style sheet
- * @param scripts addresses of the scripts it runs, in this order; mostly none
+ * @param scripts addresses of the scripts it runs, in this order
  * @param start the start page
  * @param safety the page with the disclaimer
  * @param navigation the ways in

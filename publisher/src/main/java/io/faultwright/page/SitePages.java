@@ -98,6 +98,11 @@ public final class SitePages {
         .toList();
   }
 
+  /** Head and foot of every page. */
+  public Frame frame() {
+    return Frames.of(kb.handbook(), edition.draft());
+  }
+
   /** Pages of refrigerants, seen from the site's root. */
   public List<Link> refrigerants() {
     return desk.links().refrigerants(desk.uses().refrigerants());
@@ -217,9 +222,12 @@ public final class SitePages {
     return new Page(
         path,
         title,
-        Frames.of(kb.handbook(), edition.draft()),
+        frame(),
         addresses.shared(SitePaths.STYLE),
-        shown.scripts().stream().map(addresses::file).toList(),
+        Stream.concat(
+                Stream.of(addresses.shared(SitePaths.OFFLINE_SCRIPT)),
+                shown.scripts().stream().map(addresses::file))
+            .toList(),
         new Link(desk.say("Start"), addresses.href(Target.START)),
         new Link(desk.say("Safety"), addresses.href(Target.SAFETY)),
         navigation(addresses),

@@ -13,6 +13,10 @@ public final class SitePaths {
   public static final String SEARCH_INDEX = "search-index.js";
   public static final String DIAGNOSIS_SCRIPT = "diagnose.js";
   public static final String DIAGNOSIS_HANDBOOK = "guided/handbook.js";
+
+  /** Runs on every page; the worker it speaks of lies beside it. */
+  public static final String OFFLINE_SCRIPT = "offline.js";
+
   public static final String BOOK = "handbook.pdf";
 
   /** Names that Windows keeps for devices, whatever their ending. */

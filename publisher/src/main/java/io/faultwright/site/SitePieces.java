@@ -12,6 +12,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.BookPages;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
+import io.faultwright.page.Frame;
 import io.faultwright.page.SitePages;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Tongue;
@@ -87,6 +88,11 @@ final class SitePieces {
   /** How many pages there are. */
   int pageCount() {
     return site.plans().size();
+  }
+
+  /** Head and foot of its pages. */
+  Frame frame() {
+    return site.frame();
   }
 
   /** Links in guides that lead nowhere. */

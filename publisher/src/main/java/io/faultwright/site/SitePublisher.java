@@ -1,15 +1,14 @@
 package io.faultwright.site;
 
-import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.offline.OfflineFiles;
+import io.faultwright.offline.SingleFile;
+import io.faultwright.output.AtomicFile;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
-import io.faultwright.page.ChartSheet;
-import io.faultwright.page.Edition;
 import io.faultwright.page.Tongue;
 import io.faultwright.piece.Ledger;
-import io.faultwright.piece.Piece;
 import io.faultwright.piece.Workshop;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -48,48 +47,49 @@ public final class SitePublisher {
   public Summary publish(
       KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
-    Languages languages = new Languages(kb);
-    List<SitePieces> sites =
-        languages.all().stream()
-            .map(tongue -> pieces(languages, drawn.get(tongue.tag()), options, tongue))
-            .toList();
-    List<Problem> problems = sites.get(0).problems();
-    if (!problems.isEmpty() && !options.draft()) {
-      throw new Unreadable(problems);
-    }
-    List<Piece> pieces = sites.stream().flatMap(site -> site.all().stream()).toList();
-    new AtomicFolder(to).publish(sink -> fill(sink, pieces));
+    Plan plan = Plan.of(kb, drawn, options, new Languages(kb).all());
+    new AtomicFolder(to).publish(sink -> fill(sink, plan));
+    return summary(plan);
+  }
+
+  /**
+   * Publishes everything but the book, in one language, as one page in one file.
+   *
+   * @param drawn the charts of each symptom, by its id, by the tag of the language
+   * @param language BCP 47 tag of one of the handbook's languages
+   * @throws Unreadable where a guide links to nothing, except in drafts
+   */
+  public Summary publishAsOneFile(
+      KnowledgeBase kb,
+      SortedMap<String, SortedMap<String, Drawn>> drawn,
+      Options options,
+      String language,
+      Path file)
+      throws IOException {
+    Plan plan = Plan.of(kb, drawn, options, List.of(Tongue.own(language)));
+    SortedMap<String, byte[]> files = new TreeMap<>(OfflineFiles.besidesTheWorker(plan.release()));
+    workshop.make(plan.pieces(), made -> files.putAll(made.files()));
+    AtomicFile.write(file, SingleFile.of(files));
+    return summary(plan);
+  }
+
+  private Summary summary(Plan plan) {
     List<List<String>> books =
-        sites.stream().flatMap(site -> workshop.notes(site.bookName()).stream()).toList();
+        plan.sites().stream().flatMap(site -> workshop.notes(site.bookName()).stream()).toList();
     return new Summary(
-        sites.stream().mapToInt(SitePieces::pageCount).sum(),
-        drawn.values().stream().flatMap(all -> all.values().stream()).mapToInt(this::pages).sum(),
+        plan.sites().stream().mapToInt(SitePieces::pageCount).sum(),
+        plan.charts(),
         books.stream().mapToInt(notes -> Integer.parseInt(notes.get(0))).sum(),
         books.stream().map(notes -> notes.get(1)).distinct().collect(Collectors.joining()),
-        problems);
+        plan.problems());
   }
 
-  private int pages(Drawn drawn) {
-    return drawn.sheets().size();
-  }
-
-  private static SitePieces pieces(
-      Languages languages, SortedMap<String, Drawn> drawn, Options options, Tongue tongue) {
-    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
-    drawn.forEach((id, one) -> charts.put(id, one.sheets()));
-    Edition edition =
-        new Edition(
-            charts,
-            options.findings(),
-            options.pictures(),
-            options.draft(),
-            options.pdf(),
-            options.since().map(since -> Languages.in(since, tongue)));
-    return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, languages.all());
-  }
-
-  private void fill(Sink sink, List<Piece> pieces) throws IOException {
-    workshop.make(pieces, made -> write(sink, made.files()));
+  /** The worker comes last, since it lists all other files; the ledger is no part of the site. */
+  private void fill(Sink sink, Plan plan) throws IOException {
+    FingerprintedSink noting = new FingerprintedSink(sink);
+    workshop.make(plan.pieces(), made -> write(noting, made.files()));
+    write(noting, OfflineFiles.besidesTheWorker(plan.release()));
+    sink.write(OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
     Optional<byte[]> ledger = workshop.ledger();
     if (ledger.isPresent()) {
       sink.write(Ledger.NAME, ledger.get());

@@ -8,6 +8,14 @@
     return (Object.hasOwn(translated, text) ? translated[text] : text).replace("{0}", value);
   };
 
+  /* The page's own fragment of the address; where the whole handbook is one file, that file says otherwise. */
+  fw.here = fw.here || {
+    fragment: function () { return location.hash; },
+    go: function (fragment) { location.hash = fragment; },
+    replace: function (fragment) { history.replaceState(history.state, "", fragment || "#"); },
+    open: function (href) { location.href = href; }
+  };
+
   /* What a word counts for in an instruction, in the sentence about it, in what people say, in the name. */
   var WEIGHTS = [1, 3, 6, 8];
   var SHOWN = 60, WEIGHED = 200;
@@ -252,7 +260,7 @@
   var form = document.getElementById("search"), place = document.getElementById("results"), timer, shownHash;
 
   function asked() {
-    var said = new URLSearchParams(location.hash.slice(1));
+    var said = new URLSearchParams(fw.here.fragment().slice(1));
     return { query: said.get("q") || "", family: said.get("family") || "" };
   }
 
@@ -276,9 +284,9 @@
 
   /* Takes over what the address says. */
   function show() {
-    if (!place || !entries || location.hash === shownHash) return;
+    if (!place || !entries || fw.here.fragment() === shownHash) return;
     var want = asked();
-    shownHash = location.hash;
+    shownHash = fw.here.fragment();
     form.elements.q.value = want.query;
     form.querySelectorAll("[name=family]").forEach(function (box) { box.checked = box.value === want.family; });
     draw(want);
@@ -290,13 +298,13 @@
     timer = setTimeout(function () {
       var want = chosen();
       shownHash = address(want);
-      if (location.hash !== shownHash) history.replaceState(null, "", shownHash || "#");
+      if (fw.here.fragment() !== shownHash) fw.here.replace(shownHash);
       if (entries) draw(want);
     }, 120);
   }
 
   function open() {
-    location.href = form.dataset.page + address({ query: form.elements.q.value, family: "" });
+    fw.here.open(form.dataset.page + address({ query: form.elements.q.value, family: "" }));
   }
 
   if (form) {

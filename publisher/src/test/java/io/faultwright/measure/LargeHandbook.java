@@ -87,13 +87,15 @@ public final class LargeHandbook {
             .filter(LargeSymptom::needsHotGas)
             .mapToObj(LargeSymptom::id)
             .collect(Collectors.joining(", "));
-    return """
+    return complaints.isEmpty()
+        ? ""
+        : """
         never:
           only-with-hot-gas:
             when: { defrost: electric, complaint: [%s] }
             because: What complains belongs to the hot gas.
         """
-        .formatted(complaints);
+            .formatted(complaints);
   }
 
   private static String complaint(int symptoms) {

@@ -51,7 +51,7 @@ final class LargeSymptom {
 
   /** Whether only machines with hot gas can show it. */
   static boolean needsHotGas(int number) {
-    return number % 3 == 2;
+    return number % 3 == 1;
   }
 
   private String id() {

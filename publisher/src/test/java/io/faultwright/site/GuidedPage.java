@@ -24,11 +24,12 @@ final class GuidedPage {
       async (addresses) => {
         const root = document.getElementById("guided");
         const loaded = async (symptom) => {
-          for (let i = 0; i < 2000; i++) {
+          for (let i = 0; i < 200; i++) {
             const data = faultwright.symptoms[symptom];
             if (data && data.ready) return;
             await new Promise((later) => setTimeout(later, 5));
           }
+          throw new Error("the data of " + symptom + " are not there at " + location.hash);
         };
         const said = [];
         for (const [symptom, address] of addresses) {

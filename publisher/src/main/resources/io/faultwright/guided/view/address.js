@@ -2,6 +2,14 @@
 (function (fw) {
   "use strict";
 
+  /* The page's own fragment of the address; where the whole handbook is one file, that file says otherwise. */
+  fw.here = fw.here || {
+    fragment: () => window.location.hash,
+    go: (fragment) => { window.location.hash = fragment; },
+    replace: (fragment) => window.history.replaceState(window.history.state, "", fragment || "#"),
+    open: (href) => { window.location.href = href; },
+  };
+
   const PLAIN = ["symptom", "ask", "show"];
 
   const empty = () => ({ facts: {}, symptom: "", readings: new Map(), ask: "", show: "", on: 0 });

@@ -6,14 +6,15 @@
   let current = "";
   let note = {};
   let joined = false;
+  let begunWith = "";
 
-  const fragment = () => window.location.hash;
+  const fragment = () => fw.here.fragment();
 
   function go(next) {
     const target = fw.address.write(next);
     if (target === current) return fw.render();
     const step = moves() + 1;
-    window.location.hash = target;
+    fw.here.go(target);
     number(step);
     arrive();
   }
@@ -43,7 +44,7 @@
     remember(state.facts.model);
     const last = fw.address.copy(state);
     last.ask = last.show = "";
-    fw.store.write("job", { at: fw.address.write(last), revision: fw.book.revision, note });
+    fw.store.write("job", { at: fw.address.write(last), revision: begunWith || fw.book.revision, note });
   }
 
   /** The last models, for the next job. */
@@ -60,15 +61,21 @@
   /** The job that this device remembers, until this visit goes on with it or begins another. */
   const waiting = () => (joined ? null : kept());
 
+  /** Goes on with what was noted of a job, and with the revision that it was begun with. */
+  function take(last) {
+    note = last.note || {};
+    begunWith = last.revision || "";
+  }
+
   function resume() {
     const last = kept();
-    note = (last && last.note) || {};
+    take(last || {});
     joined = true;
     go(fw.address.read(last ? last.at : ""));
   }
 
   function begin(facts) {
-    note = {};
+    take({});
     joined = true;
     fw.store.remove("job");
     go({ ...fw.address.empty(), facts: facts || {} });
@@ -168,7 +175,7 @@
     });
     const last = kept();
     if (last && fw.address.write(withoutViews(fw.address.read(fragment()))) === last.at)
-      note = last.note || {};
+      take(last);
     arrive();
   };
 
@@ -195,6 +202,7 @@
     tick,
     state: () => state,
     note: () => note,
+    begunWith: () => begunWith || fw.book.revision,
     canGoBack: () => moves() > 0 || isOpen(),
   };
 })((window.faultwright = window.faultwright || {}));

@@ -3,11 +3,13 @@
   "use strict";
 
   function load(file, then) {
+    if (fw.run) return then(fw.run(file));
     const script = document.createElement("script");
     script.src = file;
     script.onload = () => then(true);
     script.onerror = () => then(false);
     document.head.append(script);
+    return undefined;
   }
 
   /** Loads data files; `then(true)` when all have come. */

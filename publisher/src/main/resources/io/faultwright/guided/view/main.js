@@ -121,7 +121,7 @@
   function takeSticker() {
     const model = new URLSearchParams(window.location.search).get("model");
     if (!model) return;
-    const state = fw.address.read(window.location.hash);
+    const state = fw.address.read(fw.here.fragment());
     if (!state.facts.model) {
       const found = fw.machine.search(model);
       state.facts.model = found.exact ? found.exact.id : model;

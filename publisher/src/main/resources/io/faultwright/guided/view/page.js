@@ -53,8 +53,17 @@
       state.facts.model === "?" ? fw.say("Model not known") : state.facts.model || "",
       fw.machine.known(state.facts.software) ? fw.say("software {0}", state.facts.software) : "",
       symptom ? symptom.title : "",
+      otherRevision(),
     ];
     return parts.filter(Boolean).map((text) => make("span", {}, text));
+  }
+
+  /** A job may outlast an edition: then what it was begun with and what is asked now differ. */
+  function otherRevision() {
+    const begun = fw.job.begunWith();
+    return begun === fw.book.revision
+      ? ""
+      : fw.say("begun with revision {0}, now revision {1}", begun, fw.book.revision);
   }
 
   /** The last answer, and what was worked out with it. */

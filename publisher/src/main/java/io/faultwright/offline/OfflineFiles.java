@@ -1,0 +1,38 @@
+package io.faultwright.offline;
+
+import java.nio.charset.StandardCharsets;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The files of a site that let devices keep it. */
+public final class OfflineFiles {
+  /** The script on every page. */
+  public static final String SCRIPT = "offline.js";
+
+  /** The script that a device runs behind the pages; it lists all other files. */
+  public static final String WORKER = "worker.js";
+
+  public static final String MANIFEST = "handbook.webmanifest";
+  public static final String ICON = "icon.svg";
+
+  private OfflineFiles() {}
+
+  /** All but the worker, by path. */
+  public static SortedMap<String, byte[]> besidesTheWorker(Release release) {
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    files.put(SCRIPT, Resource.bytes(SCRIPT));
+    files.put(MANIFEST, WebManifest.of(release).getBytes(StandardCharsets.UTF_8));
+    files.put(ICON, Resource.bytes(ICON));
+    WebManifest.PICTURES.forEach(picture -> files.put(picture, Resource.bytes(picture)));
+    return files;
+  }
+
+  /**
+   * The worker.
+   *
+   * @param fingerprints of every other file of the site, by path
+   */
+  public static byte[] worker(Release release, SortedMap<String, String> fingerprints) {
+    return WorkerScript.of(release, fingerprints).getBytes(StandardCharsets.UTF_8);
+  }
+}
