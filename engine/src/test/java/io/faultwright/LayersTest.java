@@ -31,7 +31,8 @@ class LayersTest {
     arrows("quantity");
     arrows("model", "source", "quantity");
     arrows("finding", "source", "model");
-    arrows("wording", "source", "model", "quantity");
+    arrows("words");
+    arrows("wording", "source", "model", "quantity", "words");
     arrows("translation", "source", "model", "quantity");
     arrows("analysis.translation", "source", "model", "finding", "translation");
     arrows("resolve", "source", "diagnostic", "syntax", "model", "quantity");

@@ -33,7 +33,15 @@ class PublisherLayersTest {
   /** Packages of the engine that only hold values. */
   private static final List<String> VALUES =
       List.of(
-          "source", "diagnostic", "quantity", "model", "finding", "change", "adequacy", "wording");
+          "source",
+          "diagnostic",
+          "quantity",
+          "model",
+          "finding",
+          "change",
+          "adequacy",
+          "wording",
+          "words");
 
   /** What each package may use besides itself. */
   private static final Map<String, List<String>> ARROWS =
@@ -50,13 +58,13 @@ class PublisherLayersTest {
                       "analysis.order",
                       "analysis.chart")),
               Map.entry("font", List.of()),
-              Map.entry("layout", List.of("flow", "font")),
+              Map.entry("layout", List.of("flow", "font", "words")),
               Map.entry("find", with(VALUES, "page")),
               Map.entry("guided", with(VALUES, "flow", "page")),
               Map.entry("prose", List.of()),
               Map.entry("page", with(VALUES, "prose", "layout")),
-              Map.entry("render.svg", List.of("flow", "font", "layout")),
-              Map.entry("render.html", List.of("font", "layout", "page", "prose")),
+              Map.entry("render.svg", List.of("flow", "font", "layout", "words")),
+              Map.entry("render.html", List.of("font", "layout", "page", "prose", "words")),
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("offline", List.of()),
               Map.entry("output", List.of()),
@@ -65,6 +73,7 @@ class PublisherLayersTest {
                   "site",
                   with(
                       VALUES,
+                      "translation",
                       "analysis.space",
                       "find",
                       "guided",

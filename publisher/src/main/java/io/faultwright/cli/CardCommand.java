@@ -3,6 +3,7 @@ package io.faultwright.cli;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.Handbook;
+import io.faultwright.model.KnowledgeBase;
 import io.faultwright.output.AtomicFile;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.render.pdf.ChartPdf;
@@ -39,6 +40,8 @@ final class CardCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Mixin private KnowledgeBaseFolder folder;
+
+  @Mixin private LanguageOption language;
 
   @Parameters(index = "1", paramLabel = "SYMPTOM", description = "Id of the symptom.")
   private String symptom = "";
@@ -94,12 +97,13 @@ final class CardCommand implements Callable<Integer> {
     Proving proving = new Proving(console, timings);
     Checked checked = proving.checked(sources);
     SingleChart chart = new SingleChart(symptom, model, software);
-    chart.found(checked.knowledge());
+    KnowledgeBase shown = language.of(checked.knowledge());
+    chart.found(shown);
     if (checked.report().errors() > 0 && !draft) {
       return proving.refuse(checked, sources, NOTHING);
     }
     try {
-      write(checked.knowledge().handbook(), chart.card(checked.knowledge(), draft, paper, fourUp));
+      write(shown.handbook(), chart.card(shown, draft, paper, fourUp));
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);

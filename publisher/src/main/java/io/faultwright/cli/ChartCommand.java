@@ -49,6 +49,8 @@ final class ChartCommand implements Callable<Integer> {
 
   @Mixin private KnowledgeBaseFolder folder;
 
+  @Mixin private LanguageOption language;
+
   @Parameters(index = "1", paramLabel = "SYMPTOM", description = "Id of the symptom.")
   private String symptom = "";
 
@@ -99,13 +101,14 @@ final class ChartCommand implements Callable<Integer> {
     Proving proving = new Proving(console, timings);
     Checked checked = proving.checked(sources);
     SingleChart chart = new SingleChart(symptom, model, software);
-    chart.found(checked.knowledge());
+    KnowledgeBase shown = language.of(checked.knowledge());
+    chart.found(shown);
     if (checked.report().errors() > 0 && !draft) {
       return proving.refuse(checked, sources, NOTHING);
     }
     try {
-      List<ScopedChart> charts = chart.charts(checked.knowledge());
-      write(checked.knowledge(), chart.pages(checked.knowledge(), charts, draft, paper));
+      List<ScopedChart> charts = chart.charts(shown);
+      write(shown, chart.pages(shown, charts, draft, paper));
       charts.forEach(one -> one.cost().ifPresent(cost -> console.print(words(one, cost))));
       return Exit.CLEAN;
     } catch (IOException trouble) {

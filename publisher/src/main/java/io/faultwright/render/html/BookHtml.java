@@ -7,12 +7,21 @@ import java.util.Map;
 
 /** Prints the book as one well-formed XHTML document, to be set by the PDF renderer. */
 public final class BookHtml {
+  /** The foot of a page in the style sheet. */
+  private static final String PAGE = "\"Page \" counter(page) \" of \" counter(pages)";
+
   private final Templates templates = new Templates();
 
   public String print(Book book, Paper paper) {
-    String style = Resources.text("book/book.css") + sheets(paper);
-    return templates.print(
-        "book/book.ftlh", Words.of(book.frame().language()), Map.of("book", book, "style", style));
+    Words words = Words.of(book.frame().language());
+    String style = Resources.text("book/book.css").replace(PAGE, page(words)) + sheets(paper);
+    return templates.print("book/book.ftlh", words, Map.of("book", book, "style", style));
+  }
+
+  private static String page(Words words) {
+    return "\""
+        + words.say("Page {0} of {1}", "\" counter(page) \"", "\" counter(pages) \"")
+        + "\"";
   }
 
   private static String sheets(Paper paper) {
