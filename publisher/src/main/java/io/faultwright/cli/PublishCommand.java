@@ -150,7 +150,8 @@ final class PublishCommand implements Callable<Integer> {
       SitePublisher publisher = new SitePublisher(workshop);
       Options options = options(checked, told);
       return singleFile
-          ? publisher.publishAsOneFile(checked.knowledge(), charts, options, to)
+          ? publisher.publishAsOneFile(
+              checked.knowledge(), charts, options, checked.knowledge().handbook().language(), to)
           : publisher.publish(checked.knowledge(), charts, options, to);
     }
   }

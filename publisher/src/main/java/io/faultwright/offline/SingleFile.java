@@ -1,10 +1,8 @@
 package io.faultwright.offline;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,7 +25,7 @@ public final class SingleFile {
   private final List<SitePage> pages;
   private final SitePage start;
 
-  private SingleFile(SortedMap<String, byte[]> files, String folder) {
+  private SingleFile(SortedMap<String, byte[]> files) {
     this.files = files;
     DataAddresses data = new DataAddresses(files);
     this.pages =
@@ -35,36 +33,12 @@ public final class SingleFile {
             .filter(path -> path.endsWith(".html"))
             .map(path -> SitePage.read(path, text(path), data))
             .toList();
-    this.start =
-        pages.stream().filter(page -> page.path().equals(folder + START)).findFirst().orElseThrow();
+    this.start = pages.stream().filter(page -> page.path().equals(START)).findFirst().orElseThrow();
   }
 
   /** The file, from the files of a site by their paths. */
   public static byte[] of(SortedMap<String, byte[]> site) {
-    return of(site, "", List.of());
-  }
-
-  /**
-   * The file in one language.
-   *
-   * @param folder of that language; empty for the root
-   * @param folders of all languages
-   */
-  public static byte[] of(SortedMap<String, byte[]> site, String folder, List<String> folders) {
-    SortedMap<String, byte[]> files = new TreeMap<>(site);
-    files.keySet().removeIf(path -> !belongs(path, folder, folders));
-    return new SingleFile(files, folder).html().getBytes(StandardCharsets.UTF_8);
-  }
-
-  /** Pages and scripts are of one language; what languages share stands at the root. */
-  private static boolean belongs(String path, String folder, List<String> folders) {
-    String own =
-        folders.stream()
-            .filter(path::startsWith)
-            .max(Comparator.comparing(String::length))
-            .orElse("");
-    boolean shared = own.isEmpty() && !path.endsWith(".html") && !path.endsWith(".js");
-    return own.equals(folder) || shared;
+    return new SingleFile(site).html().getBytes(StandardCharsets.UTF_8);
   }
 
   private String html() {
@@ -79,9 +53,7 @@ public final class SingleFile {
   }
 
   private String template(SitePage page) {
-    return "<template"
-        + (page == start ? " data-start" : "")
-        + " data-page=\""
+    return "<template data-page=\""
         + Inert.attribute(page.path())
         + "\" data-title=\""
         + page.title()

@@ -3,6 +3,7 @@ package io.faultwright.piece;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -53,7 +54,7 @@ record Entry(String name, Fingerprint inputs, List<Seal> files, List<String> not
       List<String> notes = new ArrayList<>();
       words.forEachRemaining(notes::add);
       return Optional.of(new Entry(name, inputs, files, notes));
-    } catch (java.util.NoSuchElementException | NumberFormatException damaged) {
+    } catch (NoSuchElementException | IllegalArgumentException damaged) {
       return Optional.empty();
     }
   }

@@ -28,12 +28,13 @@ final class Languages {
   }
 
   /** The earlier revision in one of them. */
-  static Since in(Since since, Tongue tongue) {
+  Since in(Since since, Tongue tongue) {
     return new Since(
         translated(since.before(), tongue), translated(since.shared(), tongue), since.comparison());
   }
 
-  private static KnowledgeBase translated(KnowledgeBase kb, Tongue tongue) {
-    return tongue.folder().isEmpty() ? kb : Translation.of(kb, tongue.tag());
+  private KnowledgeBase translated(KnowledgeBase one, Tongue tongue) {
+    boolean own = tongue.tag().equals(kb.handbook().language());
+    return own ? one : Translation.of(one, tongue.tag());
   }
 }

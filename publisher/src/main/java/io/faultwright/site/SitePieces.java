@@ -85,14 +85,14 @@ final class SitePieces {
         : Stream.empty();
   }
 
-  /** Head and foot of every page. */
-  Frame frame() {
-    return site.frame();
-  }
-
   /** How many pages there are. */
   int pageCount() {
     return site.plans().size();
+  }
+
+  /** Head and foot of its pages. */
+  Frame frame() {
+    return site.frame();
   }
 
   /** Links in guides that lead nowhere. */

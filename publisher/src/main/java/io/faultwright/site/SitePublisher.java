@@ -1,21 +1,14 @@
 package io.faultwright.site;
 
-import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.offline.OfflineFiles;
-import io.faultwright.offline.Release;
 import io.faultwright.offline.SingleFile;
 import io.faultwright.output.AtomicFile;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
-import io.faultwright.page.ChartSheet;
-import io.faultwright.page.Edition;
-import io.faultwright.page.Frame;
-import io.faultwright.page.SitePaths;
 import io.faultwright.page.Tongue;
 import io.faultwright.piece.Ledger;
-import io.faultwright.piece.Piece;
 import io.faultwright.piece.Workshop;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -54,92 +47,30 @@ public final class SitePublisher {
   public Summary publish(
       KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
-    Plan plan = plan(kb, drawn, options);
+    Plan plan = Plan.of(kb, drawn, options, new Languages(kb).all());
     new AtomicFolder(to).publish(sink -> fill(sink, plan));
     return summary(plan);
   }
 
   /**
-   * Publishes everything but the book as one page in one file; other languages in a file each, with
-   * the language in its name.
+   * Publishes everything but the book, in one language, as one page in one file.
    *
    * @param drawn the charts of each symptom, by its id, by the tag of the language
-   * @param file in the handbook's own language
+   * @param language BCP 47 tag of one of the handbook's languages
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
   public Summary publishAsOneFile(
       KnowledgeBase kb,
       SortedMap<String, SortedMap<String, Drawn>> drawn,
       Options options,
+      String language,
       Path file)
       throws IOException {
-    Plan plan = plan(kb, drawn, options);
+    Plan plan = Plan.of(kb, drawn, options, List.of(Tongue.own(language)));
     SortedMap<String, byte[]> files = new TreeMap<>(OfflineFiles.besidesTheWorker(plan.release()));
     workshop.make(plan.pieces(), made -> files.putAll(made.files()));
-    List<Tongue> all = new Languages(kb).all();
-    List<String> folders = all.stream().map(Tongue::folder).toList();
-    for (Tongue tongue : all) {
-      AtomicFile.write(
-          tongue.folder().isEmpty() ? file : named(file, tongue),
-          SingleFile.of(files, tongue.folder(), folders));
-    }
+    AtomicFile.write(file, SingleFile.of(files));
     return summary(plan);
-  }
-
-  private static Path named(Path file, Tongue tongue) {
-    String name = file.getFileName().toString();
-    int ending = name.lastIndexOf('.');
-    return file.resolveSibling(
-        name.substring(0, ending) + "." + tongue.tag() + name.substring(ending));
-  }
-
-  /**
-   * What is to be published.
-   *
-   * @param sites the handbook in each of its languages
-   * @param release what devices tell it from others by
-   * @param charts how many pages of charts there are
-   * @param problems links in guides that lead nowhere
-   */
-  private record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> problems) {
-    List<Piece> pieces() {
-      return sites.stream().flatMap(site -> site.all().stream()).toList();
-    }
-  }
-
-  private static Plan plan(
-      KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options) {
-    Languages languages = new Languages(kb);
-    List<SitePieces> sites =
-        languages.all().stream()
-            .map(tongue -> pieces(languages, drawn.get(tongue.tag()), options, tongue))
-            .toList();
-    List<Problem> problems = sites.get(0).problems();
-    if (!problems.isEmpty() && !options.draft()) {
-      throw new Unreadable(problems);
-    }
-    return new Plan(
-        sites,
-        release(kb, sites.get(0).frame()),
-        drawn.values().stream()
-            .flatMap(all -> all.values().stream())
-            .mapToInt(one -> one.sheets().size())
-            .sum(),
-        problems);
-  }
-
-  private static Release release(KnowledgeBase kb, Frame frame) {
-    SortedMap<String, String> titles = new TreeMap<>();
-    kb.symptoms().forEach((id, symptom) -> titles.put(SitePaths.diagnosis(id), symptom.title()));
-    return new Release(
-        frame.handbook(),
-        frame.language(),
-        frame.direction(),
-        kb.handbook().revision(),
-        kb.handbook().date().toString(),
-        titles,
-        List.of(),
-        new TreeMap<>());
   }
 
   private Summary summary(Plan plan) {
@@ -151,21 +82,6 @@ public final class SitePublisher {
         books.stream().mapToInt(notes -> Integer.parseInt(notes.get(0))).sum(),
         books.stream().map(notes -> notes.get(1)).distinct().collect(Collectors.joining()),
         plan.problems());
-  }
-
-  private static SitePieces pieces(
-      Languages languages, SortedMap<String, Drawn> drawn, Options options, Tongue tongue) {
-    SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
-    drawn.forEach((id, one) -> charts.put(id, one.sheets()));
-    Edition edition =
-        new Edition(
-            charts,
-            options.findings(),
-            options.pictures(),
-            options.draft(),
-            options.pdf(),
-            options.since().map(since -> Languages.in(since, tongue)));
-    return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, languages.all());
   }
 
   /** The worker comes last, since it lists all other files; the ledger is no part of the site. */

@@ -2,7 +2,7 @@
 (function (fw) {
   "use strict";
 
-  const START = document.querySelector("template[data-start]").dataset.page;
+  const START = "index.html";
   const main = document.getElementById("main");
   const pages = new Map();
   const files = new Map();

@@ -8,13 +8,15 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
 import io.faultwright.compile.RuleCompiler;
+import io.faultwright.input.CaseFile;
+import io.faultwright.input.CaseInput;
+import io.faultwright.input.TableUse;
 import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.run.Runner;
-import io.faultwright.source.SourceFile;
-import io.faultwright.source.Sources;
 import io.faultwright.syntax.FolderReader;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -126,16 +128,14 @@ class GuidedJobTest {
     }
   }
 
+  /** Read as `run` and `field` read jobs from outside. */
   private static Case imported(Path saved) throws IOException {
-    List<SourceFile> files = new ArrayList<>(FolderReader.read(RULES).files());
-    int before = Resolver.resolve(new Sources(files)).cases().size();
-    files.add(SourceFile.of("cases/field.yaml", Files.readString(saved)));
-    KnowledgeBase with = Resolver.resolve(new Sources(files));
-    assertEquals(before + 1, with.cases().size());
-    return with.cases().values().stream()
-        .filter(one -> one.place().file().equals("cases/field.yaml"))
-        .findFirst()
-        .orElseThrow();
+    KnowledgeBase kb = Resolver.resolve(FolderReader.read(RULES));
+    try (BufferedReader text = Files.newBufferedReader(saved)) {
+      CaseInput.Item only =
+          CaseFile.open("case.yaml", text, kb, TableUse.OWN).next().orElseThrow();
+      return only.recorded().orElseThrow();
+    }
   }
 
   @Test

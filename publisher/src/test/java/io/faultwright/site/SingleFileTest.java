@@ -75,7 +75,7 @@ class SingleFileTest {
       Options options)
       throws IOException {
     Path to = temp.resolve(name);
-    new SitePublisher().publishAsOneFile(kb, drawn, options, to);
+    new SitePublisher().publishAsOneFile(kb, drawn, options, kb.handbook().language(), to);
     return to;
   }
 
@@ -291,6 +291,6 @@ class SingleFileTest {
 
   private static long templates() throws IOException {
     String html = Files.readString(file);
-    return html.split("<template", -1).length - 1L;
+    return html.split("<template data-page=", -1).length - 1L;
   }
 }
