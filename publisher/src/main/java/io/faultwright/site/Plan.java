@@ -35,7 +35,7 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
     List<Tongue> tongues = languages.all();
     List<SitePieces> sites =
         tongues.stream()
-            .map(tongue -> pieces(languages, drawn.get(tongue.tag()), options, tongue, tongues))
+            .map(tongue -> pieces(languages, charts(drawn, tongue), options, tongue, tongues))
             .toList();
     List<Problem> problems = sites.get(0).problems();
     if (!problems.isEmpty() && !options.draft()) {
@@ -44,13 +44,19 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
     return new Plan(
         sites,
         release(languages.in(tongues.get(0)), sites.get(0).frame()),
-        tongues.stream().mapToInt(tongue -> sheets(drawn.get(tongue.tag()))).sum(),
+        tongues.stream().mapToInt(tongue -> sheets(charts(drawn, tongue))).sum(),
         problems);
   }
 
   /** Every file of the site but those that devices need to keep it. */
   List<Piece> pieces() {
     return sites.stream().flatMap(site -> site.all().stream()).toList();
+  }
+
+  /** Those in a language; none where none were drawn. */
+  private static SortedMap<String, Drawn> charts(
+      SortedMap<String, SortedMap<String, Drawn>> drawn, Tongue tongue) {
+    return drawn.getOrDefault(tongue.tag(), new TreeMap<>());
   }
 
   private static int sheets(SortedMap<String, Drawn> drawn) {

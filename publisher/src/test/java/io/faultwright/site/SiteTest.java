@@ -110,7 +110,10 @@ class SiteTest {
     URI target = URI.create("site:/" + path).resolve(address);
     String file = target.getPath().substring(1);
     assertTrue(site.files().containsKey(file), path + " links to " + address);
-    if (target.getFragment() != null) {
+    if (file.equals("diagnose.html") && target.getFragment() != null) {
+      String symptom = target.getFragment().replaceFirst("^symptom=", "");
+      assertTrue(site.files().containsKey("guided/symptom-" + symptom + ".js"), address);
+    } else if (target.getFragment() != null) {
       boolean found =
           Elements.values(site.document(file), "id").anyMatch(target.getFragment()::equals);
       assertTrue(found, path + " links to " + address);
