@@ -1,15 +1,17 @@
 package io.faultwright.model;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 
 /**
  * How a model number is read.
  *
  * @param where where the technician finds the nameplate
+ * @param software where the technician finds the version of the control software, if that is said
  * @param segments the parts of a model number, left to right
  */
-public record Nameplate(String where, List<Segment> segments) {
+public record Nameplate(String where, Optional<String> software, List<Segment> segments) {
   public Nameplate {
     segments = List.copyOf(segments);
   }

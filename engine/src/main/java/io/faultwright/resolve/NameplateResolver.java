@@ -38,14 +38,16 @@ final class NameplateResolver {
   }
 
   private Optional<Nameplate> read(Definition definition) {
-    Fields fields = Fields.of(definition, List.of("where", "parts"), context.problems());
+    Fields fields =
+        Fields.of(definition, List.of("where", "software", "parts"), context.problems());
     String where = fields.requireText("where");
+    Optional<String> software = fields.text("software");
     fields.require("parts");
     List<Node> parts = fields.list("parts");
     List<Segment> segments = new ArrayList<>();
     parts.forEach(part -> segment(part).ifPresent(segments::add));
     boolean sound = !segments.isEmpty() && segments.size() == parts.size();
-    return sound ? Optional.of(new Nameplate(where, segments)) : Optional.empty();
+    return sound ? Optional.of(new Nameplate(where, software, segments)) : Optional.empty();
   }
 
   private Optional<Segment> segment(Node part) {

@@ -72,7 +72,8 @@ final class EquipmentTexts {
   }
 
   private Nameplate nameplate(Nameplate old, Place place) {
-    return new Nameplate(reword.text(old.where(), place), old.segments());
+    return new Nameplate(
+        reword.text(old.where(), place), reword.text(old.software(), place), old.segments());
   }
 
   private SortedMap<String, Refrigerant> refrigerants(Equipment old, Place place) {

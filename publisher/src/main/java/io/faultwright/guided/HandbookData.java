@@ -52,6 +52,7 @@ final class HandbookData {
             .put("facts", facts())
             .put("builds", builds.all().stream().map(this::build).toList())
             .put("models", models())
+            .putIfAny("softwareWhere", equipment.nameplate().flatMap(Nameplate::software))
             .putIfAny("nameplate", equipment.nameplate().map(HandbookData::nameplate))
             .put("symptoms", symptoms())
             .put("decimal", wording.say().decimal())

@@ -17,6 +17,17 @@ public final class OfflineFiles {
 
   private OfflineFiles() {}
 
+  /** What the script on every page says, for the words it needs in other languages. */
+  public static String script() {
+    return Resource.text(SCRIPT) + Resource.text(WORKER);
+  }
+
+  /** The words of one language, as a call that hands them to the script on its pages. */
+  public static byte[] words(SortedMap<String, String> words) {
+    String script = "(window.faultwright = window.faultwright || {}).offlineWords = ";
+    return (script + Json.text(words) + ";\n").getBytes(StandardCharsets.UTF_8);
+  }
+
   /** All but the worker, by path. */
   public static SortedMap<String, byte[]> besidesTheWorker(Release release) {
     SortedMap<String, byte[]> files = new TreeMap<>();

@@ -6,9 +6,13 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /** The worker with the list of what it keeps; any change of a file changes its text. */
 final class WorkerScript {
+  /** A chart by itself, in any language; pages have their own drawings in them. */
+  private static final Pattern CHART = Pattern.compile("([^/]+/)?charts/[^/]+\\.svg");
+
   private WorkerScript() {}
 
   static String of(Release release, SortedMap<String, String> fingerprints) {
@@ -24,7 +28,7 @@ final class WorkerScript {
 
   /** What is large, for paper, and not needed to read a page: kept once it was opened. */
   static boolean isExtra(String path) {
-    return path.endsWith(".pdf") || (path.startsWith("charts/") && path.endsWith(".svg"));
+    return path.endsWith(".pdf") || CHART.matcher(path).matches();
   }
 
   private static SortedMap<String, String> only(

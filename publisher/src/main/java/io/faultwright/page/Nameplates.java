@@ -23,6 +23,7 @@ final class Nameplates {
   NameplateSection of(Nameplate nameplate) {
     return new NameplateSection(
         nameplate.where(),
+        nameplate.software(),
         Written.order(desk.kb().equipment().models().values(), Model::place).stream()
             .map(model -> example(nameplate, model.id()))
             .filter(parts -> !parts.isEmpty())

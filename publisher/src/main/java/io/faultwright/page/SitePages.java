@@ -225,7 +225,9 @@ public final class SitePages {
         frame(),
         addresses.shared(SitePaths.STYLE),
         Stream.concat(
-                Stream.of(addresses.shared(SitePaths.OFFLINE_SCRIPT)),
+                Stream.of(
+                    addresses.file(SitePaths.OFFLINE_WORDS),
+                    addresses.shared(SitePaths.OFFLINE_SCRIPT)),
                 shown.scripts().stream().map(addresses::file))
             .toList(),
         new Link(desk.say("Start"), addresses.href(Target.START)),

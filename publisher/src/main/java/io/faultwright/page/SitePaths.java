@@ -17,6 +17,8 @@ public final class SitePaths {
   /** Runs on every page; the worker it speaks of lies beside it. */
   public static final String OFFLINE_SCRIPT = "offline.js";
 
+  public static final String OFFLINE_WORDS = "offline-words.js";
+
   public static final String BOOK = "handbook.pdf";
 
   /** Names that Windows keeps for devices, whatever their ending. */

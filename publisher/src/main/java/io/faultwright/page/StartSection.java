@@ -7,6 +7,7 @@ import java.util.Optional;
 /**
  * The way in.
  *
+ * @param diagnosis the page that leads from check to check
  * @param search where everything is looked up
  * @param complaints every symptom, in the written order
  * @param families the symptoms by family
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param notes further printed lines
  */
 public record StartSection(
+    Link diagnosis,
     Link search,
     List<Complaint> complaints,
     List<FamilyItem> families,

@@ -21,6 +21,7 @@ final class StartSections {
   StartSection section() {
     Handbook handbook = desk.kb().handbook();
     return new StartSection(
+        new Link(desk.say("Guided diagnosis"), desk.links().page(Target.DIAGNOSIS)),
         new Link(desk.say("Search"), desk.links().page(Target.SEARCH)),
         Written.order(desk.kb().symptoms().values(), Symptom::place).stream()
             .map(this::complaint)

@@ -3,6 +3,7 @@ package io.faultwright.site;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.offline.OfflineFiles;
 import io.faultwright.offline.Release;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
@@ -10,6 +11,7 @@ import io.faultwright.page.Frame;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Tongue;
 import io.faultwright.piece.Piece;
+import io.faultwright.words.Words;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -93,6 +95,6 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
         kb.handbook().date(),
         titles,
         List.of(),
-        new TreeMap<>());
+        Words.of(frame.language()).calledFor(OfflineFiles.script()));
   }
 }

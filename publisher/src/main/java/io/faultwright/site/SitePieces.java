@@ -9,6 +9,7 @@ import io.faultwright.guided.GuidedScript;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.offline.OfflineFiles;
 import io.faultwright.page.BookPages;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
@@ -187,7 +188,13 @@ final class SitePieces {
   private Stream<Piece> search() {
     return Stream.of(
         Piece.file(folder + SitePaths.SEARCH_SCRIPT, () -> utf8(SearchFiles.script())),
-        Piece.file(folder + SitePaths.SEARCH_INDEX, () -> utf8(searchIndex())));
+        Piece.file(folder + SitePaths.SEARCH_INDEX, () -> utf8(searchIndex())),
+        Piece.file(folder + SitePaths.OFFLINE_WORDS, this::offlineWords));
+  }
+
+  private byte[] offlineWords() {
+    Words words = Words.of(kb.handbook().language());
+    return OfflineFiles.words(words.calledFor(OfflineFiles.script()));
   }
 
   private String searchIndex() {

@@ -15,7 +15,9 @@
 
   const nothing = () => undefined;
 
-  const say = (text, ...parts) => (fw.say ? fw.say(text) : text).replace(/\{(\d)\}/g, (all, index) => (index < parts.length ? String(parts[index]) : all));
+  const known = (text) => (fw.offlineWords || {})[text] || text;
+
+  const say = (text, ...parts) => known(text).replace(/\{(\d)\}/g, (all, index) => (index < parts.length ? String(parts[index]) : all));
 
   function element(name, text, style) {
     const made = document.createElement(name);

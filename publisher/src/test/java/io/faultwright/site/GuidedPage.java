@@ -1,17 +1,30 @@
 package io.faultwright.site;
 
 import com.microsoft.playwright.Page;
+import io.faultwright.flow.ChartBuilder;
+import io.faultwright.guided.GuidedFiles;
+import io.faultwright.guided.GuidedScript;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Equipment;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
 import io.faultwright.model.Value;
+import io.faultwright.page.Edition;
+import io.faultwright.page.SitePages;
+import io.faultwright.page.SitePaths;
+import io.faultwright.page.Tongue;
+import io.faultwright.render.html.SiteHtml;
 import io.faultwright.run.Verdict;
 import io.faultwright.site.Situations.Told;
+import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -48,6 +61,40 @@ final class GuidedPage {
 
   private GuidedPage(Page page) {
     this.page = page;
+  }
+
+  /** Publishes what the page takes, and neither charts nor other pages. */
+  static void publish(KnowledgeBase kb, boolean draft, Path site) throws IOException {
+    Edition edition =
+        new Edition(new TreeMap<>(), List.of(), new TreeMap<>(), draft, false, Optional.empty());
+    Tongue own = Tongue.own(kb.handbook().language());
+    SitePages.Plan plan =
+        new SitePages(kb, edition, own, List.of(own))
+            .plans().stream()
+                .filter(one -> one.path().equals("diagnose.html"))
+                .findFirst()
+                .orElseThrow();
+    GuidedFiles guided = new GuidedFiles(kb);
+    Map<String, byte[]> files = new TreeMap<>(guided.curves());
+    files.put(plan.path(), utf8(new SiteHtml().print(plan.page().get())));
+    files.put(SitePaths.DIAGNOSIS_SCRIPT, utf8(GuidedScript.text()));
+    files.put(SitePaths.DIAGNOSIS_HANDBOOK, guided.handbook(draft));
+    for (Symptom symptom : kb.symptoms().values()) {
+      byte[] data = guided.symptom(symptom, ChartBuilder.charts(kb, symptom));
+      files.put(SitePaths.diagnosis(symptom.id()), data);
+    }
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      Path to = site.resolve(file.getKey());
+      Files.createDirectories(to.getParent());
+      Files.write(to, file.getValue());
+    }
+    for (String left : List.of("style.css", "offline.js", "offline-words.js")) {
+      Files.writeString(site.resolve(left), "");
+    }
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   static GuidedPage open(Page page, Path site) {

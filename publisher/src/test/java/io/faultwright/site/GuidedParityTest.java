@@ -55,7 +55,7 @@ class GuidedParityTest {
       kb.cases().values().forEach(one -> told.add(new Told(one.id(), one.symptom(), one.given())));
       assertTrue(told.size() > 10);
       told.addAll(Situations.of(kb, kb.symptoms().size() > 5 ? 1900 : 100, 20261130));
-      compare(kb, told, Options.release(false));
+      compare(kb, told, false);
     }
   }
 
@@ -74,7 +74,7 @@ class GuidedParityTest {
       shown.forEach(
           one -> kb.symptoms().keySet().forEach(id -> told.add(new Told(folder + "", id, one))));
       if (!told.isEmpty()) {
-        compare(kb, told, Options.draft(List.of(), false));
+        compare(kb, told, true);
         witnesses += shown.size();
       }
     }
@@ -92,10 +92,10 @@ class GuidedParityTest {
     }
   }
 
-  private static void compare(KnowledgeBase kb, List<Told> situations, Options options)
+  private static void compare(KnowledgeBase kb, List<Told> situations, boolean draft)
       throws IOException {
     Path site = Files.createTempDirectory(temp, "site");
-    Published.publish(kb, options, site);
+    GuidedPage.publish(kb, draft, site);
     Runner runner = new Runner(kb, RuleCompiler.compile(kb));
     List<String> complaints = new ArrayList<>();
     try (BrowserContext context = browser.chromium().newContext()) {

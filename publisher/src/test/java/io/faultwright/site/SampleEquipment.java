@@ -64,6 +64,7 @@ final class SampleEquipment {
   private Nameplate nameplate() {
     return new Nameplate(
         t("Inside the door of the electrical panel."),
+        Optional.of(t("On the display for three seconds after power comes on.")),
         List.of(
             new Nameplate.Coded("family", sorted("FL", "fell", "TN", "tarn")),
             new Nameplate.Literal("-"),

@@ -52,7 +52,7 @@
       [fw.say("When"), reading.phase],
       [fw.say("With"), reading.instrument],
       [
-        fw.say("Time"),
+        fw.say("Takes"),
         reading.minutes && reading.minutes !== "0" ? fw.say("{0} min", fw.local(reading.minutes)) : "",
       ],
     ]);
