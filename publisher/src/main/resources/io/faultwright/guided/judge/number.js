@@ -21,8 +21,17 @@
 
   const ZERO = { n: 0n, d: 1n };
 
-  /** Plain decimal text or a fraction, as the data have them. */
+  const read = new Map();
+
+  /** Plain decimal text or a fraction, as the data have them; the same text is read once. */
   function of(text) {
+    if (!read.has(text)) {
+      read.set(text, reading(text));
+    }
+    return read.get(text);
+  }
+
+  function reading(text) {
     const bar = text.indexOf("/");
     if (bar >= 0) {
       return make(BigInt(text.slice(0, bar)), BigInt(text.slice(bar + 1)));
