@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -43,7 +44,8 @@ class GuidedHostileTextTest {
     String hostile = long1 ? "x".repeat(10_000) : SHORT;
     KnowledgeBase kb = new SampleBook(text -> text + " " + hostile).build();
     Path site = temp.resolve("site" + long1);
-    Published.publish(kb, Options.draft(List.of(), false), site);
+    new SitePublisher().publish(kb, new TreeMap<>(), Options.draft(List.of(), false), site);
+    GuidedPage.publish(kb, true, site);
     try (BrowserContext context = browser.chromium().newContext()) {
       Page page = context.newPage();
       List<String> complaints = new ArrayList<>();

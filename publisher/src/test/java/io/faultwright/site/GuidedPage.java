@@ -88,9 +88,10 @@ final class GuidedPage {
       Files.createDirectories(to.getParent());
       Files.write(to, file.getValue());
     }
-    for (String left : List.of("style.css", "offline.js", "offline-words.js")) {
+    for (String left : List.of("style.css", "offline.js", "offline-words.js", "icon-192.png")) {
       Files.writeString(site.resolve(left), "");
     }
+    Files.writeString(site.resolve("icon.svg"), "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
   }
 
   private static byte[] utf8(String text) {

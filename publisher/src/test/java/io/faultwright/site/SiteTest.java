@@ -110,8 +110,9 @@ class SiteTest {
     URI target = URI.create("site:/" + path).resolve(address);
     String file = target.getPath().substring(1);
     assertTrue(site.files().containsKey(file), path + " links to " + address);
-    if (file.equals("diagnose.html") && target.getFragment() != null) {
-      String symptom = target.getFragment().replaceFirst("^symptom=", "");
+    if (file.equals("diagnose.html")
+        && String.valueOf(target.getFragment()).startsWith("symptom=")) {
+      String symptom = target.getFragment().substring("symptom=".length());
       assertTrue(site.files().containsKey("guided/symptom-" + symptom + ".js"), address);
     } else if (target.getFragment() != null) {
       boolean found =
@@ -176,10 +177,11 @@ class SiteTest {
               .toList();
       assertEquals(
           Map.of(
-                  "index.html", List.of("offline.js", "search.js"),
-                  "search.html", List.of("offline.js", "search.js", "search-index.js"),
-                  "diagnose.html", List.of("offline.js", "diagnose.js"))
-              .getOrDefault(path, List.of("offline.js")),
+                  "index.html", List.of("offline-words.js", "offline.js", "search.js"),
+                  "search.html",
+                      List.of("offline-words.js", "offline.js", "search.js", "search-index.js"),
+                  "diagnose.html", List.of("offline-words.js", "offline.js", "diagnose.js"))
+              .getOrDefault(path, List.of("offline-words.js", "offline.js")),
           scripts,
           path);
       assertTrue(site.text(path).contains("script-src 'self'; worker-src 'self'"), path);
