@@ -1,5 +1,6 @@
 package io.faultwright.find;
 
+import io.faultwright.json.Json;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

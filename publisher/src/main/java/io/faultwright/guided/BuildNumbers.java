@@ -3,11 +3,13 @@ package io.faultwright.guided;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Equipment;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.UUID;
 
 /** The published builds, each known by its number. */
 final class BuildNumbers {
@@ -17,6 +19,11 @@ final class BuildNumbers {
   BuildNumbers(Equipment equipment) {
     this.builds = equipment.builds();
     builds.forEach(build -> numbers.put(build, numbers.size()));
+  }
+
+  /** What the numbers mean, so that data of two editions are never taken together. */
+  String seal() {
+    return UUID.nameUUIDFromBytes(builds.toString().getBytes(StandardCharsets.UTF_8)).toString();
   }
 
   List<Build> all() {

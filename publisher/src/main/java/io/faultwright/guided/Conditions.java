@@ -1,6 +1,8 @@
 package io.faultwright.guided;
 
 import io.faultwright.flow.Course;
+import io.faultwright.json.Fields;
+import io.faultwright.json.Json;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.Side;
@@ -51,9 +53,9 @@ final class Conditions {
   /** Low, whether it belongs to it, high, whether it does. */
   static List<Object> interval(Interval interval) {
     List<Object> ends = new ArrayList<>();
-    ends.add(interval.low().<Object>map(end -> Rationals.text(end.value())).orElse(Script.NULL));
+    ends.add(interval.low().<Object>map(end -> Rationals.text(end.value())).orElse(Json.NULL));
     ends.add(interval.low().map(Interval.End::included).orElse(false));
-    ends.add(interval.high().<Object>map(end -> Rationals.text(end.value())).orElse(Script.NULL));
+    ends.add(interval.high().<Object>map(end -> Rationals.text(end.value())).orElse(Json.NULL));
     ends.add(interval.high().map(Interval.End::included).orElse(false));
     return ends;
   }

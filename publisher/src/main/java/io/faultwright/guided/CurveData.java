@@ -1,5 +1,6 @@
 package io.faultwright.guided;
 
+import io.faultwright.json.Fields;
 import io.faultwright.quantity.Atmosphere;
 import io.faultwright.quantity.Polyline;
 import io.faultwright.quantity.Refrigerant;

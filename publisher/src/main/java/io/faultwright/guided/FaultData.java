@@ -1,5 +1,6 @@
 package io.faultwright.guided;
 
+import io.faultwright.json.Fields;
 import io.faultwright.model.Caution;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
@@ -62,6 +63,7 @@ final class FaultData {
 
   Fields of(Caution caution) {
     return new Fields()
+        .put("ifFlammable", caution.id().equals(Caution.FLAMMABLE_REFRIGERANT))
         .put("signal", caution.signal().name())
         .put("word", SignalWords.of(caution.signal().name(), wording.say()))
         .put("text", caution.text());

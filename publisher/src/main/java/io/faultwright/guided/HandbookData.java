@@ -1,5 +1,6 @@
 package io.faultwright.guided;
 
+import io.faultwright.json.Fields;
 import io.faultwright.model.Build;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Handbook;
@@ -48,6 +49,7 @@ final class HandbookData {
             .putIfAny("hotline", handbook.hotline())
             .put("draft", draft)
             .put("disclaimer", handbook.disclaimer())
+            .put("equipment", builds.seal())
             .put("systems", handbook.units().map(ShownUnits::word).orElse("written"))
             .put("facts", facts())
             .put("builds", builds.all().stream().map(this::build).toList())
@@ -107,7 +109,14 @@ final class HandbookData {
         .put("model", build.model().id())
         .putIfAny("software", build.software().map(Version::text))
         .put("facts", facts)
-        .putIfAny("refrigerant", build.model().refrigerant());
+        .putIfAny("refrigerant", build.model().refrigerant())
+        .putIfAny(
+            "flammable",
+            build
+                .model()
+                .refrigerant()
+                .map(kb.equipment().refrigerants()::get)
+                .map(refrigerant -> refrigerant.safety().flammable()));
   }
 
   private List<Fields> models() {

@@ -1,5 +1,6 @@
 package io.faultwright.guided;
 
+import io.faultwright.json.Fields;
 import io.faultwright.model.LimitsTable;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
 package io.faultwright.guided;
 
+import io.faultwright.json.Fields;
 import io.faultwright.model.Accuracy;
 import io.faultwright.model.Bend;
 import io.faultwright.model.Curve;

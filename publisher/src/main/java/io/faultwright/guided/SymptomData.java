@@ -2,6 +2,7 @@ package io.faultwright.guided;
 
 import io.faultwright.flow.Course;
 import io.faultwright.flow.ScopedChart;
+import io.faultwright.json.Fields;
 import io.faultwright.model.Build;
 import io.faultwright.model.Conclusion;
 import io.faultwright.model.FaultPair;
@@ -57,6 +58,7 @@ final class SymptomData {
   private Fields head(Symptom symptom) {
     return new Fields()
         .put("id", symptom.id())
+        .put("equipment", builds.seal())
         .put("title", symptom.title())
         .put("about", symptom.about())
         .put("page", SitePaths.file(new Target(Kind.SYMPTOM, symptom.id())))

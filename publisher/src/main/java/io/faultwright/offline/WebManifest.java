@@ -1,5 +1,6 @@
 package io.faultwright.offline;
 
+import io.faultwright.json.Json;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package io.faultwright.offline;
 
+import io.faultwright.json.Json;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;

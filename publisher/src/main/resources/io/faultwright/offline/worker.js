@@ -162,7 +162,7 @@
       await (await caches.open(OWN)).put(at(path), fresh.clone());
       return fresh;
     } catch (otherEdition) {
-      return fetch(asked);
+      return missing(asked);
     }
   }
 

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.faultwright.find.Entry.Kind;
 import io.faultwright.flow.Demos;
+import io.faultwright.json.Json;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.Link;
 import java.util.List;

@@ -93,8 +93,8 @@
     return fact ? [0, 0] : [ACCESS.indexOf(reading.access), Number(reading.minutes)];
   }
 
-  /** The subject that most open conditions wait for; of equals the easiest. */
-  function mostAwaited(observed, conditions) {
+  /** The subject that most open conditions wait for and that is not given up; of equals the easiest. */
+  function mostAwaited(observed, conditions, unknown = []) {
     const counts = new Map();
     const subjects = new Map();
     for (const condition of conditions) {
@@ -105,7 +105,8 @@
     }
     const blocked = (each) =>
       !each.fact && (observed.symptom.readings[each.id].after || []).some((id) => subjects.has(id));
-    const ranked = [...subjects.values()].filter((each) => !blocked(each));
+    const asked = (each) => each.fact && unknown.includes(each.id);
+    const ranked = [...subjects.values()].filter((each) => !blocked(each) && !asked(each));
     const compare = (a, b) => {
       const [accessA, minutesA] = effort(observed.symptom, a);
       const [accessB, minutesB] = effort(observed.symptom, b);

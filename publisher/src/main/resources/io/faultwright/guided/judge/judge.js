@@ -7,8 +7,11 @@
   fw.handbook = (data) => {
     fw.book = data;
   };
+  /** Data of another edition number the machines otherwise; they are not taken. */
   fw.symptom = (data) => {
-    fw.symptoms[data.id] = data;
+    if (data.equipment === fw.book.equipment) {
+      fw.symptoms[data.id] = data;
+    }
   };
 
   /** The tests of a condition, each with whether it holds as the condition wants it. */
@@ -100,17 +103,17 @@
   }
 
   /** What to ask next, and whether the chart says so. */
-  function next(observed, said, course) {
+  function next(observed, said, course, unknown) {
     if (course.reading) {
       return { reading: course.reading, toward: course.node.ask, onChart: true };
     }
     const conditions =
       said.status === "ask-first"
         ? [said.doubt]
-        : said.status === "nothing-yet"
+        : said.standing && said.status !== "no-answer"
           ? said.standing.possibleRules().flatMap((rule) => [rule.when, ...silencing(observed, rule)])
           : [];
-    const found = fw.asking.mostAwaited(observed, conditions);
+    const found = fw.asking.mostAwaited(observed, conditions, unknown);
     if (!found) {
       return null;
     }
@@ -152,7 +155,10 @@
       const number = value.number === undefined ? undefined : N.of(value.number);
       const reach = tolerance(reading, number);
       if (reach) {
+        const [low, high] = reading.range.map(N.of);
+        const within = (each) => (N.compare(each, low) < 0 ? low : N.compare(each, high) > 0 ? high : each);
         const others = [N.subtract(number, reach), N.add(number, reach)]
+          .map(within)
           .map((each) => ({ ...readings, [id]: { number: N.exact(each) } }))
           .map((changed) => verdict(fw.observe(symptom, facts, changed)))
           .filter((other) => !["check-values", "take-again"].includes(other.status) && word(other) !== word(said));
@@ -165,7 +171,7 @@
   }
 
   /** Looks at a situation of a symptom: facts by name, readings by id. */
-  function look(symptom, { facts, readings }) {
+  function look(symptom, { facts, readings, unknown = [] }) {
     const observed = fw.observe(symptom, facts, readings);
     const said = verdict(observed);
     const works = observed.builds.length > 0 && said.status !== "check-values";
@@ -199,7 +205,7 @@
       trail: course.asked,
       ended: Boolean(course.ended),
       lost: Boolean(course.lost),
-      next: works ? next(observed, said, course) : null,
+      next: works ? next(observed, said, course, unknown) : null,
       get borderline() {
         return borderline(symptom, facts, readings, said);
       },

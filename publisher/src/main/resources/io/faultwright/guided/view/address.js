@@ -12,7 +12,7 @@
 
   const PLAIN = ["symptom", "ask", "show"];
 
-  const empty = () => ({ facts: {}, symptom: "", readings: new Map(), ask: "", show: "", on: 0 });
+  const empty = () => ({ facts: {}, symptom: "", readings: new Map(), ask: "", show: "", on: "" });
 
   const copy = (state) => ({ ...state, facts: { ...state.facts }, readings: new Map(state.readings) });
 
@@ -39,7 +39,7 @@
 
   function put(state, key, value) {
     if (!value) return;
-    if (key === "on") state.on = Math.min(99, parseInt(value, 10) || 0);
+    if (key === "on") state.on = value;
     else if (PLAIN.includes(key)) state[key] = value;
     else if (key.startsWith("r.")) state.readings.set(key.slice(2), value);
     else if (key.startsWith("f.")) state.facts[key.slice(2)] = value;

@@ -40,12 +40,15 @@
   }
 
   function keep() {
-    if (!state.symptom) return;
+    if (!state.symptom || (!state.readings.size && holdsReadings(kept()))) return;
     remember(state.facts.model);
     const last = fw.address.copy(state);
     last.ask = last.show = "";
     fw.store.write("job", { at: fw.address.write(last), revision: begunWith || fw.book.revision, note });
   }
+
+  /** A job with readings is not given up for one without, such as a link to a complaint. */
+  const holdsReadings = (last) => Boolean(last) && fw.address.read(last.at).readings.size > 0;
 
   /** The last models, for the next job. */
   function remember(model) {
@@ -99,12 +102,27 @@
 
   const fact = (id, value) =>
     change((next) => {
-      if (id === "model")
-        next.facts =
-          value === "?" ? { ...next.facts, model: value } : { model: value, ...softwareOf(next, value) };
-      else next.facts[id] = value;
       done(next);
+      if (id === "model" && isAnother(next, value)) next.show = "other-" + value;
+      else if (id === "model") become(next, value);
+      else next.facts[id] = value;
     });
+
+  /** Readings of one machine must not be judged by the limits of another. */
+  const isAnother = (next, value) =>
+    next.readings.size > 0 && fw.machine.known(next.facts.model) && next.facts.model !== value;
+
+  /** The same machine, whose model number was wrong. */
+  const corrected = (value) =>
+    change((next) => {
+      done(next);
+      become(next, value);
+    });
+
+  function become(next, value) {
+    next.facts =
+      value === "?" ? { ...next.facts, model: value } : { model: value, ...softwareOf(next, value) };
+  }
 
   function softwareOf(next, id) {
     const model = fw.machine.model(id);
@@ -116,7 +134,7 @@
   const symptom = (id) =>
     change((next) => {
       next.symptom = id;
-      next.on = 0;
+      next.on = "";
       done(next);
     });
 
@@ -146,7 +164,7 @@
 
   function undo(next) {
     if (next.show || next.ask) done(next);
-    else if (next.on) next.on = 0;
+    else if (next.on) next.on = "";
     else if (next.readings.size) next.readings.delete([...next.readings.keys()].pop());
     else if (next.symptom) next.symptom = "";
     else next.facts = {};
@@ -192,6 +210,7 @@
     begin,
     answer,
     fact,
+    corrected,
     symptom,
     ask,
     show,

@@ -53,6 +53,7 @@
     if (state.show === "machine" || !model || (model !== "?" && !fw.machine.model(model)))
       return fw.screens.machine(state);
     if (state.show === "software" || fw.screens.needsSoftware(state.facts)) return fw.screens.software(state);
+    if (state.show.startsWith("other-")) return fw.screens.other(state.show.slice(6));
     if (state.show.startsWith("fact-") && fw.factOf(state.show.slice(5)))
       return fw.screens.fact(state.show.slice(5), state);
     return state.show === "complaint" ? fw.screens.complaint(state) : undefined;
@@ -78,7 +79,8 @@
       const value = symptom.readings[id] && fw.figure.value(symptom.readings[id], text);
       if (value) readings[id] = value;
     });
-    return { facts, readings };
+    const unknown = Object.keys(state.facts).filter((id) => !fw.machine.known(state.facts[id]));
+    return { facts, readings, unknown };
   }
 
   function working(state, symptom) {
@@ -97,7 +99,7 @@
     if (state.show === "hand-over") return fw.screens.handOver(state, symptom, look);
     if (symptom.readings[state.ask])
       return fw.screens.step(state, symptom, look, { reading: state.ask, toward: state.ask });
-    if (look.answers.length && !(state.on >= look.answers.length && look.next))
+    if (look.answers.length && !(state.on === fw.answersKey(look) && look.next))
       return fw.screens.result(state, symptom, look);
     if (!look.next || !["nothing-yet", "ask-first", "answered"].includes(look.status))
       return fw.screens.trouble(state, symptom, look);

@@ -97,13 +97,20 @@
 
   /** Panels of cautions, the gravest first; those in `seen` become a short reminder. */
   fw.cautions = (ids, known, seen) => {
-    const list = (ids || []).map((id) => [id, known[id]]).filter((pair) => pair[1]);
+    const list = (ids || []).map((id) => [id, known[id]]).filter((pair) => pair[1] && concerns(pair[1]));
     list.sort((a, b) => RANK.indexOf(a[1].signal) - RANK.indexOf(b[1].signal));
     const fresh = list.filter(([id]) => !seen || !seen.has(id));
     const again = list.filter(([id]) => seen && seen.has(id));
     if (seen) fresh.forEach(([id]) => seen.add(id));
     return [fresh.map(([, caution]) => panel(caution)), again.length ? reminder(again) : null];
   };
+
+  /** That a refrigerant can burn is not said where the machine is known to have none such. */
+  function concerns(caution) {
+    const builds = fw.machine.builds(fw.job.state().facts);
+    const none = builds.length > 0 && builds.every((number) => fw.book.builds[number].flammable === false);
+    return !(caution.ifFlammable && none);
+  }
 
   function reminder(list) {
     const tags = list.map(([, caution]) => signal(caution, "span.tag.is-" + caution.signal.toLowerCase()));

@@ -108,9 +108,12 @@
     return (symptom && symptom.titles && symptom.titles[id]) || (listed ? listed.title : id);
   }
 
+  /** What was answered, to know whether it is still the same after another check. */
+  fw.answersKey = (look) => look.answers.map((answer) => answer.join(":")).join(" ");
+
   /** Other faults that may be there at the same time. */
   function others(symptom, look) {
-    if (!look.possible.length || !look.next) return null;
+    if (!look.possible.length) return null;
     return make(
       "div.others",
       {},
@@ -120,9 +123,11 @@
         {},
         look.possible.map((id) => make("li", {}, fw.faultTitle(symptom, id))),
       ),
-      button(fw.say("Go on checking"), () => fw.job.goOn(look.answers.length), "answer", {
-        id: "guided-go-on",
-      }),
+      look.next
+        ? button(fw.say("Go on checking"), () => fw.job.goOn(fw.answersKey(look)), "answer", {
+            id: "guided-go-on",
+          })
+        : null,
     );
   }
 
@@ -130,7 +135,9 @@
     const given = [...state.readings]
       .filter(([id]) => symptom.readings[id])
       .map(([id, text]) => [symptom.readings[id].title, fw.figure.words(symptom.readings[id], text)]);
-    const worked = fw.workedOut(symptom, look).map((each) => [each.title, each.value]);
+    const worked = fw
+      .workedOut(symptom, look)
+      .map((each) => [each.title, each.derived ? each.value : each.value + " (" + each.computation + ")"]);
     return make(
       "div.led",
       {},

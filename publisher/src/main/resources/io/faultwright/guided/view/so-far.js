@@ -150,7 +150,7 @@
   fw.workedOut = function (symptom, look) {
     const state = fw.job.state();
     return Object.keys(symptom.readings)
-      .filter((id) => !state.readings.has(id))
+      .filter((id) => !state.readings.has(id) && look.has(id))
       .map((id) => worked(id, symptom.readings[id], look))
       .filter(Boolean);
   };

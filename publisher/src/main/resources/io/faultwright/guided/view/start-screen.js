@@ -56,6 +56,24 @@
     };
   }
 
+  /** Asks before readings of one machine are judged by the limits of another. */
+  function otherScreen(model) {
+    return {
+      status: "other-machine",
+      title: fw.say("Is it still the same machine?"),
+      content: [
+        para(fw.say("Readings of one machine say nothing about another.")),
+        make(
+          "div.answers",
+          {},
+          button(fw.say("Same machine, its model is {0}", model), () => fw.job.corrected(model), "answer"),
+          button(fw.say("Another machine: new job on {0}", model), () => fw.job.begin({ model }), "answer.main"),
+          button(fw.say("No, keep this job"), fw.job.back, "answer"),
+        ),
+      ],
+    };
+  }
+
   /** What the technician sees; only complaints of this machine. */
   function complaintScreen(state) {
     const offered = fw.book.symptoms.filter((symptom) => fw.machine.fits(symptom.builds, state.facts));
@@ -137,5 +155,5 @@
     return make("p.hotline", {}, make("span", {}, fw.say("Hotline") + ": "), shown);
   };
 
-  fw.screens = { ...fw.screens, last: lastScreen, fresh: newScreen, complaint: complaintScreen };
+  fw.screens = { ...fw.screens, last: lastScreen, fresh: newScreen, other: otherScreen, complaint: complaintScreen };
 })((window.faultwright = window.faultwright || {}));

@@ -1,4 +1,4 @@
-package io.faultwright.guided;
+package io.faultwright.json;
 
 import java.util.Collection;
 import java.util.Collections;
@@ -6,30 +6,30 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** The fields of an object for the page, in the order in which they are put. */
-final class Fields {
+/** The fields of an object, in the order in which they are put. */
+public final class Fields {
   private final Map<String, Object> values = new LinkedHashMap<>();
 
-  Fields put(String name, Object value) {
+  public Fields put(String name, Object value) {
     values.put(name, value);
     return this;
   }
 
   /** Puts what there is. */
-  Fields putIfAny(String name, Optional<?> value) {
+  public Fields putIfAny(String name, Optional<?> value) {
     value.ifPresent(known -> values.put(name, known));
     return this;
   }
 
   /** Puts a list that is not empty. */
-  Fields putIfAny(String name, Collection<?> list) {
+  public Fields putIfAny(String name, Collection<?> list) {
     if (!list.isEmpty()) {
       values.put(name, list);
     }
     return this;
   }
 
-  Map<String, Object> map() {
+  public Map<String, Object> map() {
     return Collections.unmodifiableMap(values);
   }
 }
