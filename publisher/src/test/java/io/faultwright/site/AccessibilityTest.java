@@ -32,13 +32,14 @@ class AccessibilityTest {
           "equipment.html",
           "safety.html",
           "parts.html",
-          "stickers.html",
           "a-z.html",
           "findings.html",
           "what-changed.html",
           "search.html#q=coil",
           "symptom/ice-left.html",
           "fault/valve-restricted.html",
+          "reading/discharge-pressure.html",
+          "guide/gauges.html",
           "diagnose.html");
 
   @TempDir static Path temp;
