@@ -12,8 +12,12 @@ import java.util.regex.Pattern;
 final class Terms {
   private static final Pattern MARK = Pattern.compile("[\\p{M}\u00AD]");
   private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]+");
+
+  /** Begins at the beginning of a word, so that a very long one is looked at once. */
   private static final Pattern JOINED =
-      Pattern.compile("[\\p{L}\\p{N}]+(?:[-\u2010-\u2013./_][\\p{L}\\p{N}]+)+");
+      Pattern.compile(
+          "(?<![\\p{L}\\p{N}])[\\p{L}\\p{N}]++(?:[-\u2010-\u2013./_][\\p{L}\\p{N}]++)++");
+
   private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]");
 
   private Terms() {}
