@@ -32,7 +32,7 @@ class ChartLayoutTest {
 
   /** Two hundred charts of 3 to 150 nodes. */
   static Stream<Arguments> generated() {
-    return IntStream.range(0, 200)
+    return IntStream.range(0, Integer.getInteger("random.charts", 80))
         .mapToObj(seed -> Arguments.of(seed, VariedCharts.of(seed, 3 + seed * 147 / 199)));
   }
 
