@@ -194,7 +194,6 @@ class SingleFileTest {
     assertEquals("restricted valve", page.inputValue("#q"));
   }
 
-  @org.junit.jupiter.api.Disabled("open: timed out in the last whole run")
   @Test
   void diagnoses() {
     page.navigate("about:blank");

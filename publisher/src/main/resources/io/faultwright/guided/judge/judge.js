@@ -9,7 +9,7 @@
   };
   /** Data of another edition number the machines otherwise; they are not taken. */
   fw.symptom = (data) => {
-    if (!fw.book || data.equipment === fw.book.equipment) {
+    if (data.equipment === fw.book.equipment) {
       fw.symptoms[data.id] = data;
     }
   };

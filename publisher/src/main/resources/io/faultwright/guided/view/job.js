@@ -6,6 +6,7 @@
   let current = "";
   let note = {};
   let joined = false;
+  let own = false; // whether the kept job is the one that is shown
   let begunWith = "";
 
   const fragment = () => fw.here.fragment();
@@ -40,7 +41,8 @@
   }
 
   function keep() {
-    if (!state.symptom || (!state.readings.size && holdsReadings(kept()))) return;
+    if (!state.symptom || (!own && !state.readings.size && holdsReadings(kept()))) return;
+    own = true;
     remember(state.facts.model);
     const last = fw.address.copy(state);
     last.ask = last.show = "";
@@ -73,13 +75,13 @@
   function resume() {
     const last = kept();
     take(last || {});
-    joined = true;
+    joined = own = true;
     go(fw.address.read(last ? last.at : ""));
   }
 
   function begin(facts) {
     take({});
-    joined = true;
+    joined = own = true;
     fw.store.remove("job");
     go({ ...fw.address.empty(), facts: facts || {} });
   }
