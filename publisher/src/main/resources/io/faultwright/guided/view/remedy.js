@@ -9,6 +9,7 @@
     const fault = symptom.faults[id];
     if (!fault) return make("section.fault", {}, fw.heading(3, id));
     const seen = new Set();
+    const level = titled ? 4 : 3;
     return make(
       "section.fault",
       { "data-fault": id },
@@ -16,16 +17,16 @@
       para(fault.about),
       fw.cautions(fault.cautions, symptom.cautions, seen),
       nameplate(fault, state),
-      part(fw.say("Repair"), repair(fault, symptom, seen)),
-      parts(fault, state),
-      part(fw.say("Check that it worked"), checks(id, fault, symptom, seen)),
+      part(level, fw.say("Repair"), repair(fault, symptom, seen)),
+      parts(level, fault, state),
+      part(level, fw.say("Check that it worked"), checks(id, fault, symptom, seen)),
       fault.page
         ? make("ul.targets", {}, make("li", {}, fw.link(fw.say("This fault in the handbook"), fault.page)))
         : null,
     );
   };
 
-  const part = (title, content) => (content ? [make("h4", {}, title), content] : null);
+  const part = (level, title, content) => (content ? [make("h" + level, {}, title), content] : null);
 
   function repair(fault, symptom, seen) {
     const list = fault.remedy || [];
@@ -88,7 +89,7 @@
     );
   }
 
-  function parts(fault, state) {
+  function parts(level, fault, state) {
     const list = (fault.parts || []).filter((each) => fw.machine.fits(each.builds, state.facts));
     if (!list.length) return null;
     const rows = list.map((each) =>
@@ -100,6 +101,6 @@
         each.note ? make("span.fine", {}, each.note) : null,
       ),
     );
-    return part(fw.say("Parts"), make("ul.plainly", {}, rows));
+    return part(level, fw.say("Parts"), make("ul.plainly", {}, rows));
   }
 })((window.faultwright = window.faultwright || {}));
