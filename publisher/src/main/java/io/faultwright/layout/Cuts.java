@@ -22,13 +22,21 @@ final class Cuts {
   /** For each place the one right above it, or a number below 0 for the top of its tree. */
   private final List<Integer> above = new ArrayList<>();
 
+  /** For each place the first that is not below it. */
+  private final List<Integer> ends = new ArrayList<>();
+
+  /** The first place of each tree, and at last the number of all. */
+  private final List<Integer> firsts = new ArrayList<>();
+
   private final Map<Tree, Map<BitSet, Part>> known = new IdentityHashMap<>();
 
   Cuts(List<Tree> trees) {
     this.trees = List.copyOf(trees);
     for (int i = 0; i < trees.size(); i++) {
+      firsts.add(places.size());
       below(top(trees.get(i)), -1 - i);
     }
+    firsts.add(places.size());
   }
 
   /** The first check of a tree; it is not cut off from a start. */
@@ -44,8 +52,10 @@ final class Cuts {
         int next = places.size();
         places.add(limb.tree());
         above.add(number);
+        ends.add(next);
         numbers.put(limb.tree(), next);
         below(limb.tree(), next);
+        ends.set(next, places.size());
       }
     }
   }
@@ -79,8 +89,12 @@ final class Cuts {
   /** The parts by id, tree by tree; where one is drawn in several places, the first counts. */
   Map<String, Part> parts(BitSet cuts) {
     Map<String, Part> parts = new LinkedHashMap<>();
-    trees.forEach(tree -> add(part(tree, cuts), parts));
-    cuts.stream().forEach(place -> add(part(places.get(place), cuts), parts));
+    for (int i = 0; i < trees.size(); i++) {
+      add(part(trees.get(i), first(cuts, firsts.get(i), firsts.get(i + 1))), parts);
+    }
+    for (int place = cuts.nextSetBit(0); place >= 0; place = cuts.nextSetBit(place + 1)) {
+      add(part(places.get(place), first(cuts, place + 1, ends.get(place))), parts);
+    }
     return parts;
   }
 
@@ -88,25 +102,22 @@ final class Cuts {
     parts.putIfAbsent(part.id(), part);
   }
 
-  /** The part with a top; the same object whenever it is asked for. */
-  private Part part(Tree top, BitSet cuts) {
-    BitSet first = new BitSet();
-    first(top, cuts, first);
+  /** The part with a top and the cuts met first below it; the same object whenever asked for. */
+  private Part part(Tree top, BitSet first) {
     return known
         .computeIfAbsent(top, none -> new HashMap<>())
         .computeIfAbsent(first, here -> Part.of(pruned(top, here)));
   }
 
-  /** The cuts that are met first on the way down. */
-  private void first(Tree tree, BitSet cuts, BitSet first) {
-    for (Tree.Limb limb : tree.limbs()) {
-      Integer number = numbers.get(limb.tree());
-      if (number != null && cuts.get(number)) {
-        first.set(number);
-      } else {
-        first(limb.tree(), cuts, first);
-      }
+  /** The cuts among some places that are met first on the way down: none is below another. */
+  private BitSet first(BitSet cuts, int from, int to) {
+    BitSet first = new BitSet();
+    int place = cuts.nextSetBit(from);
+    while (place >= 0 && place < to) {
+      first.set(place);
+      place = cuts.nextSetBit(ends.get(place));
     }
+    return first;
   }
 
   /** The tree without what is cut off; the very same object where nothing is. */

@@ -47,16 +47,26 @@ final class EvenLines {
   private int[] fill(double[] cost, double[] next, double width) {
     int[] starts = new int[words.length + 1];
     for (int from = 0; from < words.length; from++) {
-      for (int to = from + 1; to <= words.length; to++) {
-        double free = width - (ends[to] - ends[from] - blank);
-        double total = cost[from] + free * free / (width * width);
-        if (free >= 0 && total < next[to]) {
-          next[to] = total;
-          starts[to] = from;
-        }
+      if (cost[from] < Double.POSITIVE_INFINITY) {
+        fill(cost[from], next, width, from, starts);
       }
     }
     return starts;
+  }
+
+  /** Adds every line that starts with a word, as long as there is room for a further one. */
+  private void fill(double cost, double[] next, double width, int from, int[] starts) {
+    for (int to = from + 1; to <= words.length; to++) {
+      double free = width - (ends[to] - ends[from] - blank);
+      if (free < 0) {
+        return;
+      }
+      double total = cost + free * free / (width * width);
+      if (total < next[to]) {
+        next[to] = total;
+        starts[to] = from;
+      }
+    }
   }
 
   private List<String> traced(int[][] starts) {

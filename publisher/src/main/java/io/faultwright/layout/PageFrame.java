@@ -31,6 +31,8 @@ final class PageFrame {
   private final Node.Start start;
   private final Optional<String> address;
   private final Optional<QrSymbol> code;
+  private final int width;
+  private final int height;
   private final Box frame;
   private final Figure cautions;
   private final Box room;
@@ -46,12 +48,24 @@ final class PageFrame {
     this.imprint = imprint;
     this.start = start;
     this.address = online.map(OnlinePage::address);
+    this.width = width;
+    this.height = height;
     this.frame = new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
     this.code = online.flatMap(OnlinePage::code).map(this::placed);
     this.cautions =
         CautionPanel.of(warnings, frame.width() - 2 * PADDING, imprint.say())
             .shifted(frame.x() + PADDING, frame.y() + headHeight() + PADDING);
     this.room = measured();
+  }
+
+  /** Width of the sheet. */
+  int width() {
+    return width;
+  }
+
+  /** Height of the sheet. */
+  int height() {
+    return height;
   }
 
   /** Where the chart may stand. */

@@ -3,24 +3,20 @@ package io.faultwright.layout;
 import java.util.List;
 
 /**
- * A part of a chart with coordinates, its upper left corner at 0, 0.
+ * A part of a chart and where it stands.
  *
  * @param width over all
  * @param height over all
- * @param nodes in reading order
- * @param edges in reading order
+ * @param branch what is drawn
+ * @param entry where the branch begins
  */
-record Placement(double width, double height, List<PlacedNode> nodes, List<PlacedEdge> edges) {
-  Placement {
-    nodes = List.copyOf(nodes);
-    edges = List.copyOf(edges);
+record Placement(double width, double height, Branch branch, Point entry) {
+  Placement shifted(double dx, double dy) {
+    return new Placement(width, height, branch, entry.shifted(dx, dy));
   }
 
-  Placement shifted(double dx, double dy) {
-    return new Placement(
-        width,
-        height,
-        nodes.stream().map(node -> node.shifted(dx, dy)).toList(),
-        edges.stream().map(edge -> edge.shifted(dx, dy)).toList());
+  /** Draws it; nodes and lines in reading order. */
+  void draw(List<PlacedNode> nodes, List<PlacedEdge> edges) {
+    branch.draw(entry, nodes, edges);
   }
 }

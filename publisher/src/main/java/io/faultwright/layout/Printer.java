@@ -3,6 +3,7 @@ package io.faultwright.layout;
 import io.faultwright.flow.Imprint;
 import io.faultwright.flow.Node;
 import io.faultwright.flow.Warning;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -119,18 +120,23 @@ final class Printer {
         .map(compositor -> compositor.set(parts, frame.room()))
         .flatMap(Optional::stream)
         .findFirst()
-        .map(
-            placed ->
-                new ChartPage(
-                    width,
-                    height,
-                    number,
-                    count,
-                    start.title(),
-                    frame.shapes(),
-                    frame.texts(number, count),
-                    frame.code(),
-                    placed.stream().flatMap(part -> part.nodes().stream()).toList(),
-                    placed.stream().flatMap(part -> part.edges().stream()).toList()));
+        .map(placed -> page(placed, frame, number, count));
+  }
+
+  private ChartPage page(List<Placement> placed, PageFrame frame, int number, int count) {
+    List<PlacedNode> nodes = new ArrayList<>();
+    List<PlacedEdge> edges = new ArrayList<>();
+    placed.forEach(part -> part.draw(nodes, edges));
+    return new ChartPage(
+        frame.width(),
+        frame.height(),
+        number,
+        count,
+        start.title(),
+        frame.shapes(),
+        frame.texts(number, count),
+        frame.code(),
+        nodes,
+        edges);
   }
 }

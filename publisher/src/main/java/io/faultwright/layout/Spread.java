@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Finds where branches stand side by side: close together, those between others in the middle. */
 final class Spread {
-  private final List<TreePlacement.Branch> branches;
+  private final List<Branch> branches;
   private final double[][] least;
 
   /**
@@ -13,7 +13,7 @@ final class Spread {
    * @param between least distance sideways
    * @param clear least distance up and down; what is further apart may stand above the other
    */
-  Spread(List<TreePlacement.Branch> branches, double between, double clear) {
+  Spread(List<Branch> branches, double between, double clear) {
     this.branches = branches;
     int count = branches.size();
     this.least = new double[count][count];

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * Places a tree from the top down: each node right below the one that leads to it, its branches
@@ -32,12 +31,12 @@ final class TreePlacement {
 
   Placement place(Tree tree) {
     Branch branch = branch(tree, slot(tree, ""));
-    Extent extent = branch.extent();
+    Extent extent = Extent.of(branch.boxes());
     return new Placement(
         Grid.up(extent.right() - extent.left()),
         Grid.up(extent.bottom()),
-        branch.nodes().stream().map(node -> node.shifted(-extent.left(), 0)).toList(),
-        branch.edges().stream().map(edge -> edge.shifted(-extent.left(), 0)).toList());
+        branch,
+        new Point(-extent.left(), 0));
   }
 
   /** A node with all below it; the line that enters it comes down at x = 0 from y = 0. */
@@ -63,11 +62,11 @@ final class TreePlacement {
     double[] places = new Spread(below, between(), clear()).places();
     double middle = Grid.half((places[0] + places[places.length - 1]) / 2);
     double top = slot.height() + drop();
-    List<Branch> placed = new ArrayList<>();
+    List<Branch.Hanging> hanging = new ArrayList<>();
     for (int i = 0; i < places.length; i++) {
-      placed.add(below.get(i).shifted(places[i] - middle, top));
+      hanging.add(new Branch.Hanging(below.get(i), places[i] - middle, top));
     }
-    return Branch.node(slot, placed, slot.height() + Grid.half(drop() / 2));
+    return Branch.node(slot, hanging, slot.height() + Grid.half(drop() / 2));
   }
 
   /** The slots of answers, so high that the figures below start level. */
@@ -105,72 +104,6 @@ final class TreePlacement {
           boxes.stream().mapToDouble(Box::x).min().orElse(0),
           boxes.stream().mapToDouble(Box::right).max().orElse(0),
           boxes.stream().mapToDouble(Box::bottom).max().orElse(0));
-    }
-  }
-
-  /**
-   * A placed branch.
-   *
-   * @param slot its top
-   * @param entry where the line that enters it comes from
-   * @param nodes in reading order
-   * @param edges in reading order
-   * @param boxes all room it takes
-   */
-  record Branch(
-      Slot slot, Point entry, List<PlacedNode> nodes, List<PlacedEdge> edges, List<Box> boxes) {
-    static Branch leaf(Slot slot) {
-      return new Branch(
-          slot, new Point(0, 0), List.of(slot.node(0, 0)), List.of(), slot.boxes(0, 0));
-    }
-
-    /** A node above branches, the line between them turning at a height. */
-    static Branch node(Slot slot, List<Branch> below, double turn) {
-      List<PlacedEdge> edges = new ArrayList<>();
-      below.forEach(branch -> edges.add(edge(slot, branch, turn)));
-      List<Box> boxes = new ArrayList<>(slot.boxes(0, 0));
-      boxes.add(lines(slot.height(), below));
-      below.forEach(branch -> boxes.addAll(branch.boxes));
-      below.forEach(branch -> edges.addAll(branch.edges));
-      List<PlacedNode> nodes =
-          Stream.concat(
-                  Stream.of(slot.node(0, 0)),
-                  below.stream().flatMap(branch -> branch.nodes.stream()))
-              .toList();
-      return new Branch(slot, new Point(0, 0), nodes, edges, boxes);
-    }
-
-    private static Box lines(double top, List<Branch> below) {
-      double left = Math.min(0, below.get(0).entry.x());
-      double right = Math.max(0, below.get(below.size() - 1).entry.x());
-      return new Box(left, top, right - left, below.get(0).entry.y() - top);
-    }
-
-    private static PlacedEdge edge(Slot slot, Branch to, double turn) {
-      Point start = new Point(0, slot.height());
-      Point end = new Point(to.entry.x(), to.entry.y() + to.slot.headroom());
-      List<Point> line =
-          to.entry.x() == 0
-              ? List.of(start, end)
-              : List.of(start, new Point(0, turn), new Point(to.entry.x(), turn), end);
-      return new PlacedEdge(
-          slot.tree().node().id(),
-          to.slot.tree().node().id(),
-          line,
-          to.slot.label(to.entry.x(), to.entry.y()));
-    }
-
-    Branch shifted(double dx, double dy) {
-      return new Branch(
-          slot,
-          entry.shifted(dx, dy),
-          nodes.stream().map(node -> node.shifted(dx, dy)).toList(),
-          edges.stream().map(edge -> edge.shifted(dx, dy)).toList(),
-          boxes.stream().map(box -> box.shifted(dx, dy)).toList());
-    }
-
-    Extent extent() {
-      return Extent.of(boxes);
     }
   }
 }
