@@ -2,6 +2,7 @@ package io.faultwright.site;
 
 import com.microsoft.playwright.Page;
 import io.faultwright.flow.ChartBuilder;
+import io.faultwright.flow.ScopedChart;
 import io.faultwright.guided.GuidedFiles;
 import io.faultwright.guided.GuidedScript;
 import io.faultwright.model.Answer;
@@ -26,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -65,6 +67,13 @@ final class GuidedPage {
 
   /** Publishes what the page takes, and neither charts nor other pages. */
   static void publish(KnowledgeBase kb, boolean draft, Path site) throws IOException {
+    publish(kb, symptom -> ChartBuilder.charts(kb, symptom), draft, site);
+  }
+
+  /** The same of charts that were drawn up before. */
+  static void publish(
+      KnowledgeBase kb, Function<Symptom, List<ScopedChart>> charts, boolean draft, Path site)
+      throws IOException {
     Edition edition =
         new Edition(new TreeMap<>(), List.of(), new TreeMap<>(), draft, false, Optional.empty());
     Tongue own = Tongue.own(kb.handbook().language());
@@ -80,7 +89,7 @@ final class GuidedPage {
     files.put(SitePaths.DIAGNOSIS_SCRIPT, utf8(GuidedScript.text()));
     files.put(SitePaths.DIAGNOSIS_HANDBOOK, guided.handbook(draft));
     for (Symptom symptom : kb.symptoms().values()) {
-      byte[] data = guided.symptom(symptom, ChartBuilder.charts(kb, symptom));
+      byte[] data = guided.symptom(symptom, charts.apply(symptom));
       files.put(SitePaths.diagnosis(symptom.id()), data);
     }
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
@@ -100,7 +109,7 @@ final class GuidedPage {
 
   static GuidedPage open(Page page, Path site) {
     page.navigate(site.resolve("diagnose.html").toUri().toString());
-    page.waitForSelector("#guided:not([hidden])");
+    page.waitForFunction("() => !document.getElementById('guided').hidden");
     return new GuidedPage(page);
   }
 
