@@ -1,6 +1,7 @@
 package io.faultwright.cli;
 
 import io.faultwright.finding.Finding;
+import io.faultwright.finding.FindingKind;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.Since;
@@ -124,6 +125,7 @@ final class PublishCommand implements Callable<Integer> {
       Summary summary = publish(checked, told, workshop);
       console.print(words(summary));
       console.say(Undrawn.warning("book", summary.undrawn()));
+      console.say(untranslated(checked));
       if (!summary.problems().isEmpty()) {
         console.say(new ProblemText(sources, console.errInk()).stillOpen(summary.problems()));
       }
@@ -131,6 +133,17 @@ final class PublishCommand implements Callable<Integer> {
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
+  }
+
+  /** Cautions may be among them, so that it is said whenever a handbook is published. */
+  private static String untranslated(Checked checked) {
+    boolean some =
+        checked.report().findings().stream()
+            .anyMatch(finding -> finding.kind() == FindingKind.UNTRANSLATED);
+    return some
+        ? "warning: some texts have no translation and are published as they are written;"
+            + " `faultwright check` names them\n"
+        : "";
   }
 
   /** What the handbook is compared with. */

@@ -269,6 +269,17 @@ class CommandLineTest {
   }
 
   @Test
+  void textsWithoutATranslationAreToldOf() throws IOException {
+    write(
+        "german/handbook.yaml",
+        (HEAD + SECOND).replace("language: en", "language: en, translated-to: [de]")
+            + "translations:\n  de: { Ice is left: Eis bleibt }\n");
+    Path to = folder.resolve("site");
+    assertEquals(0, run("publish", kb("german"), "--to", to.toString()), err.toString());
+    assertTrue(err.toString().contains("warning: some texts have no translation"), err.toString());
+  }
+
+  @Test
   void picturesOfGuidesArePublishedWithThem() throws IOException {
     write("clean/guides/valve.md", "# Valve\n\n![The valve](pictures/valve.png)\n");
     write("clean/guides/pictures/valve.png", "picture");

@@ -169,6 +169,26 @@ class GuidedJobTest {
   }
 
   @Test
+  void whatWasNotedOfAJobDoesNotGoAlongToAnother() {
+    try (BrowserContext context = browser.chromium().newContext()) {
+      Page page = open(context, TO_THE_RESULT);
+      answer(page, "answered");
+      page.click("#guided-hand-over");
+      page.fill("#guided-job", "4711");
+      page.goBack();
+      answer(page, "answered");
+      page.goForward();
+      page.waitForSelector("#guided-job");
+      assertEquals("4711", page.inputValue("#guided-job"));
+      page.navigate(page.url().replaceAll("#.*", TO_THE_RESULT.replace("BK-500", "GH-900")));
+      answer(page, "answered");
+      page.click("#guided-hand-over");
+      page.waitForSelector("#guided-job");
+      assertEquals("", page.inputValue("#guided-job"));
+    }
+  }
+
+  @Test
   void aReadingThatCannotBeTakenIsNoDeadEnd() {
     try (BrowserContext context = browser.chromium().newContext()) {
       Page page = open(context, "#model=BK-500&symptom=ware-not-clean&r.filters=untaken");

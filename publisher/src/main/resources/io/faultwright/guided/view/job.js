@@ -8,6 +8,7 @@
   let joined = false;
   let own = false; // whether the kept job is the one that is shown
   let begunWith = "";
+  let numbers = false; // whether the browser lets us number our steps
 
   const fragment = () => fw.here.fragment();
 
@@ -26,6 +27,7 @@
   function number(step) {
     try {
       window.history.replaceState({ step }, "");
+      numbers = true;
     } catch (refused) {
       // then Back takes answers away instead
     }
@@ -85,6 +87,20 @@
     fw.store.remove("job");
     go({ ...fw.address.empty(), facts: facts || {} });
   }
+
+  /** Takes the address that somebody followed here; where it is of another job, nothing goes along. */
+  function follow() {
+    const isOurs = !numbers || window.history.state !== null;
+    if (!isOurs && isAnotherJob(fw.address.read(fragment()))) {
+      take({});
+      joined = own = false;
+    }
+    number(moves());
+    arrive();
+  }
+
+  const isAnotherJob = (next) =>
+    next.symptom !== state.symptom || next.facts.model !== state.facts.model;
 
   const change = (alter) => {
     const next = fw.address.copy(state);
@@ -191,11 +207,12 @@
 
   const start = () => {
     window.addEventListener("hashchange", () => {
-      if ((fragment() || "#") !== current) arrive();
+      if ((fragment() || "#") !== current) follow();
     });
     const last = kept();
     if (last && fw.address.write(withoutViews(fw.address.read(fragment()))) === last.at)
       take(last);
+    number(moves());
     arrive();
   };
 
