@@ -4,11 +4,13 @@ import io.faultwright.analysis.space.Axis;
 import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
+import io.faultwright.model.Build;
 import io.faultwright.model.Condition.Side;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +23,7 @@ final class Cells {
   private final List<Axis> axes;
   private final Diagrams diagrams;
   private final List<Map<Object, Integer>> known = new ArrayList<>();
+  private final Map<Build, Integer> builds = new IdentityHashMap<>();
   private final Set<Long> seen = new HashSet<>();
 
   Cells(SymptomSpace symptom) {
@@ -37,22 +40,20 @@ final class Cells {
     return path;
   }
 
-  private static int cell(Axis axis, Map<Object, Integer> cells, Point point, Oracle oracle) {
+  private int cell(Axis axis, Map<Object, Integer> cells, Point point, Oracle oracle) {
     if (axis.subject() instanceof Axis.OfSide of) {
       return cells.computeIfAbsent(
           sideKey(of.reading(), point, oracle), key -> only(axis, sideCell(key)));
     }
-    Object key =
-        axis.subject() instanceof Axis.OfReading of
-            ? Optional.ofNullable(point.values().get(of.reading()))
-            : point.build();
-    return cells.computeIfAbsent(key, k -> only(axis, readingCell(k)));
+    if (axis.subject() instanceof Axis.OfReading of) {
+      Optional<Object> key = Optional.ofNullable(point.values().get(of.reading()));
+      return cells.computeIfAbsent(key, k -> only(axis, readingCell(key)));
+    }
+    return builds.computeIfAbsent(
+        point.build(), build -> only(axis, cell -> ((Cell.Builds) cell).builds().contains(build)));
   }
 
-  private static Predicate<Cell> readingCell(Object key) {
-    if (!(key instanceof Optional<?> value)) {
-      return cell -> ((Cell.Builds) cell).builds().contains(key);
-    }
+  private static Predicate<Cell> readingCell(Optional<Object> value) {
     if (value.isEmpty()) {
       return cell -> cell instanceof Cell.Absent;
     }

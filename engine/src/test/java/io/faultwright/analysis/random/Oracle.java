@@ -13,16 +13,21 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.LimitsTable.Between;
 import io.faultwright.model.LimitsTable.Row;
+import io.faultwright.model.Never;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -34,24 +39,30 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Oracle {
   static final long SCALE = 12 * 6 * 2;
 
+  private static final SortedSet<String> NO_RULES =
+      Collections.unmodifiableSortedSet(new TreeSet<>());
+  private static final Fate IMPOSSIBLE = new Fate(false, false, false, NO_RULES);
+
   private static final int TRUE = 1;
   private static final int UNKNOWN = 0;
   private static final int FALSE = -1;
 
   private final KnowledgeBase knowledge;
   private final Symptom symptom;
+  private final Set<String> readings;
   private final Map<Interval, long[]> scaledEnds = new IdentityHashMap<>();
   private final Map<String, Map<Build, Map<Object, Optional<long[]>>>> bands = new HashMap<>();
 
   Oracle(KnowledgeBase knowledge, Symptom symptom) {
     this.knowledge = knowledge;
     this.symptom = symptom;
+    this.readings = new HashSet<>(knowledge.readings().keySet());
   }
 
   /**
    * What becomes of a point.
    *
-   * @param possible whether it can happen in the symptom
+   * @param possible whether it can happen in the symptom; nothing else is said where it cannot
    * @param worked whether everything that must be right first is right
    * @param referred whether it is sent elsewhere first
    * @param fired the rules that fire, if it is worked
@@ -59,32 +70,43 @@ final class Oracle {
   record Fate(boolean possible, boolean worked, boolean referred, SortedSet<String> fired) {}
 
   Fate fate(Point point) {
-    boolean possible =
-        truth(symptom.applies(), point) == TRUE
-            && truth(symptom.recognise(), point) == TRUE
-            && knowledge.nevers().values().stream()
-                .noneMatch(never -> truth(never.when(), point) == TRUE)
-            && symptom.nevers().values().stream()
-                .noneMatch(never -> truth(never.when(), point) == TRUE);
+    if (!possible(point)) {
+      return IMPOSSIBLE;
+    }
     for (Symptom.First first : symptom.first()) {
       if (truth(first.when(), point) != TRUE) {
         boolean referred = !may(first.when(), true, point);
-        return new Fate(possible, false, referred, new TreeSet<>());
+        return new Fate(true, false, referred, NO_RULES);
       }
     }
-    return new Fate(possible, true, false, fired(point));
+    return new Fate(true, true, false, fired(point));
+  }
+
+  private boolean possible(Point point) {
+    return truth(symptom.applies(), point) == TRUE
+        && truth(symptom.recognise(), point) == TRUE
+        && never(knowledge.nevers().values(), point)
+        && never(symptom.nevers().values(), point);
+  }
+
+  private boolean never(Collection<Never> nevers, Point point) {
+    for (Never never : nevers) {
+      if (truth(never.when(), point) == TRUE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private SortedSet<String> fired(Point point) {
-    SortedSet<String> holding = new TreeSet<>();
+    SortedSet<String> fired = new TreeSet<>();
     for (Rule rule : symptom.rules().values()) {
       if (truth(rule.when(), point) == TRUE) {
-        holding.add(rule.id());
+        fired.add(rule.id());
       }
     }
-    SortedSet<String> fired = new TreeSet<>(holding);
     for (Rule rule : symptom.rules().values()) {
-      if (may(rule.when(), true, point)) {
+      if (!rule.insteadOf().isEmpty() && may(rule.when(), true, point)) {
         fired.removeAll(rule.insteadOf());
       }
     }
@@ -163,15 +185,18 @@ final class Oracle {
   }
 
   private boolean may(List<Condition> parts, boolean everyone, boolean wanted, Point point) {
-    return everyone
-        ? parts.stream().allMatch(part -> may(part, wanted, point))
-        : parts.stream().anyMatch(part -> may(part, wanted, point));
+    for (Condition part : parts) {
+      if (may(part, wanted, point) != everyone) {
+        return !everyone;
+      }
+    }
+    return everyone;
   }
 
   /** Whether the equipment has the reading that is tested, and the one its limits follow. */
   private boolean exists(Condition.Test test, Point point) {
     boolean judged = test.pattern() instanceof AgainstLimits;
-    return !knowledge.readings().containsKey(test.subject())
+    return !readings.contains(test.subject())
         || point.values().containsKey(test.subject())
             && (!judged || !follows(test.subject()) || point.values().containsKey("driver"));
   }
@@ -186,22 +211,22 @@ final class Oracle {
 
   private int lowest(List<Condition> parts, Point point) {
     int lowest = TRUE;
-    for (Condition part : parts) {
-      lowest = Math.min(lowest, truth(part, point));
+    for (int i = 0; i < parts.size() && lowest != FALSE; i++) {
+      lowest = Math.min(lowest, truth(parts.get(i), point));
     }
     return lowest;
   }
 
   private int lowestOpposite(List<Condition> parts, Point point) {
     int lowest = TRUE;
-    for (Condition part : parts) {
-      lowest = Math.min(lowest, -truth(part, point));
+    for (int i = 0; i < parts.size() && lowest != FALSE; i++) {
+      lowest = Math.min(lowest, -truth(parts.get(i), point));
     }
     return lowest;
   }
 
   private int truth(Condition.Test test, Point point) {
-    if (!knowledge.readings().containsKey(test.subject())) {
+    if (!readings.contains(test.subject())) {
       return of(
           point
               .build()
