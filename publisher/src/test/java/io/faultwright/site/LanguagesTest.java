@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Page;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
@@ -59,6 +60,20 @@ class LanguagesTest {
 
   private static final Pattern LINK = Pattern.compile("(?:href|src)=\"([^\"#]+)[^\"]*\"");
 
+  /** Texts of charts that reach out of the frame of their page. */
+  private static final String OUTSIDE =
+      """
+      () => [...document.querySelectorAll("svg.chart")].flatMap((chart) => {
+        const frame = chart.querySelector(".frame rect").getBoundingClientRect();
+        return [...chart.querySelectorAll("text")]
+          .filter((text) => {
+            const box = text.getBoundingClientRect();
+            return box.left < frame.left - 1 || box.right > frame.right + 1;
+          })
+          .map((text) => text.textContent);
+      })
+      """;
+
   @TempDir static Path folder;
 
   private static Published published;
@@ -103,6 +118,18 @@ class LanguagesTest {
   void aLanguageFromRightToLeftKeepsItsDirection() {
     assertTrue(published.text("ar/index.html").contains("<html lang=\"ar\" dir=\"rtl\">"));
     assertTrue(published.text("ar/index.html").contains("What is the complaint?"));
+  }
+
+  @Test
+  void textsOfAChartStayInItsFrameOnAPageFromRightToLeft() {
+    try (Browser browser = Browser.open();
+        Page page = browser.chromium().newPage()) {
+      for (String path : List.of("ar/symptom/warm.html", "symptom/warm.html")) {
+        page.navigate(folder.resolve("site").resolve(path).toUri().toString());
+        page.evaluate("document.fonts.ready.then(() => 1)");
+        assertEquals(List.of(), page.evaluate(OUTSIDE), path);
+      }
+    }
   }
 
   @Test

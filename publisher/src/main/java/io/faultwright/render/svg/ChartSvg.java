@@ -60,6 +60,9 @@ public final class ChartSvg {
         "0 0 " + page.width() + " " + page.height(),
         "role",
         "img",
+        // Texts stand where they were placed, also on a page that runs from right to left.
+        "direction",
+        "ltr",
         "font-family",
         "'" + Fonts.FAMILY + "', sans-serif",
         "fill",
