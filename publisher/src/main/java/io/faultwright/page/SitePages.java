@@ -7,6 +7,7 @@ import io.faultwright.page.Target.Kind;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -44,9 +45,10 @@ public final class SitePages {
    * A page to be written.
    *
    * @param path its file
+   * @param symptom whose page it is, if it is one's
    * @param page writes it; may run on any thread
    */
-  public record Plan(String path, Supplier<Page> page) {}
+  public record Plan(String path, Optional<String> symptom, Supplier<Page> page) {}
 
   /** The pages, in a fixed order. */
   public List<Page> all() {
@@ -187,7 +189,8 @@ public final class SitePages {
         at -> new ChangesSections(at, since).section());
   }
 
-  private Plan symptom(Symptom symptom) {
+  /** The page of a symptom; it is written from what belongs to the symptom. */
+  public Plan symptom(Symptom symptom) {
     Set<Target> here =
         Stream.concat(
                 targets(Kind.READING, desk.uses().readingsOf(symptom.id())),
@@ -213,7 +216,9 @@ public final class SitePages {
   private Plan page(
       Target target, String title, Set<Target> here, Function<Desk, Content> content) {
     String path = SitePaths.file(target);
-    return new Plan(path, () -> page(path, title, here, content));
+    Optional<String> symptom =
+        Optional.of(target).filter(one -> one.kind() == Kind.SYMPTOM).map(Target::id);
+    return new Plan(path, symptom, () -> page(path, title, here, content));
   }
 
   private Page page(String path, String title, Set<Target> here, Function<Desk, Content> content) {

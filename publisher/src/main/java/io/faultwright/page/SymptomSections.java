@@ -76,9 +76,9 @@ final class SymptomSections {
     Stream<Never> general =
         desk.kb().nevers().values().stream()
             .filter(never -> readings.containsAll(subjects.of(List.of(never.when()))));
-    return Written.order(
-            Stream.concat(symptom.nevers().values().stream(), general).toList(), Never::place)
-        .stream()
+    return Stream.concat(
+            Written.order(symptom.nevers().values(), Never::place).stream(),
+            Written.order(general.toList(), Never::place).stream())
         .map(never -> new NeverItem(new Clauses(desk).of(never.when()), never.because()))
         .toList();
   }

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,6 +25,8 @@ final class Uses {
   private final KnowledgeBase kb;
   private final SortedMap<String, SortedSet<String>> readings = new TreeMap<>();
   private final SortedMap<String, SortedSet<String>> faults = new TreeMap<>();
+  private final SortedMap<String, SortedSet<String>> readBy = new TreeMap<>();
+  private final SortedMap<String, SortedSet<String>> concludedBy = new TreeMap<>();
 
   Uses(KnowledgeBase kb) {
     this.kb = kb;
@@ -33,7 +36,14 @@ final class Uses {
             (id, symptom) -> {
               readings.put(id, subjects.of(symptom));
               faults.put(id, faultsOf(symptom));
+              turn(id, readings.get(id), readBy);
+              turn(id, faults.get(id), concludedBy);
             });
+  }
+
+  private static void turn(
+      String symptom, SortedSet<String> named, SortedMap<String, SortedSet<String>> by) {
+    named.forEach(id -> by.computeIfAbsent(id, none -> new TreeSet<>()).add(symptom));
   }
 
   private static SortedSet<String> faultsOf(Symptom symptom) {
@@ -57,20 +67,11 @@ final class Uses {
   }
 
   SortedSet<String> symptomsWithReading(String reading) {
-    return having(readings, reading);
+    return readBy.getOrDefault(reading, Sorted.set(List.of()));
   }
 
   SortedSet<String> symptomsWithFault(String fault) {
-    return having(faults, fault);
-  }
-
-  private static SortedSet<String> having(
-      SortedMap<String, SortedSet<String>> symptoms, String id) {
-    return Sorted.set(
-        symptoms.entrySet().stream()
-            .filter(entry -> entry.getValue().contains(id))
-            .map(java.util.Map.Entry::getKey)
-            .toList());
+    return concludedBy.getOrDefault(fault, Sorted.set(List.of()));
   }
 
   /**

@@ -34,22 +34,29 @@ public final class Fingerprints {
       };
 
   private final Set<Class<?>> ignored;
+  private final boolean ordered;
 
   /** Things that many values share, such as a reading; each is looked at once. */
   private final Map<Object, byte[]> known = Collections.synchronizedMap(new IdentityHashMap<>());
 
   /** Fingerprints in which everything counts. */
   public Fingerprints() {
-    this(Set.of());
+    this(Set.of(), false);
   }
 
-  private Fingerprints(Set<Class<?>> ignored) {
+  private Fingerprints(Set<Class<?>> ignored, boolean ordered) {
     this.ignored = ignored;
+    this.ordered = ordered;
   }
 
   /** Fingerprints in which it does not count in which line of which file something stands. */
   public static Fingerprints withoutPlaces() {
-    return new Fingerprints(Set.of(Place.class));
+    return new Fingerprints(Set.of(Place.class), false);
+  }
+
+  /** As above, but the order counts in which the things of one kind were written. */
+  public static Fingerprints inWrittenOrder() {
+    return new Fingerprints(Set.of(Place.class), true);
   }
 
   private List<RecordComponent> components(Class<?> type) {
@@ -85,6 +92,7 @@ public final class Fingerprints {
       addUnordered(to, set.stream());
     } else if (value instanceof SortedMap<?, ?> map) {
       addAll(to, "map", map.entrySet());
+      addAll(to, "order", ordered ? WrittenOrder.of(map) : List.of());
     } else if (value instanceof Map<?, ?> map) {
       addUnordered(to, map.entrySet().stream());
     } else if (value instanceof Map.Entry<?, ?> entry) {

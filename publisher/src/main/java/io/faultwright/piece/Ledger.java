@@ -87,6 +87,11 @@ public final class Ledger {
     return Optional.ofNullable(entries.get(name)).map(Entry::inputs).equals(Optional.of(inputs));
   }
 
+  /** The notes of an entry; nothing where there is none. */
+  List<String> notes(String name) {
+    return Optional.ofNullable(entries.get(name)).map(Entry::notes).orElse(List.of());
+  }
+
   /** The piece as it was made before; nothing where it was made from something else, or is lost. */
   Optional<Made> find(Piece piece) {
     return has(piece) ? read(entries.get(piece.name())) : Optional.empty();

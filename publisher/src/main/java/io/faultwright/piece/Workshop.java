@@ -16,9 +16,13 @@ import java.util.concurrent.Future;
  * as they are. What comes out is in the order of what goes in, on any number of processors.
  */
 public final class Workshop {
+  private static final String DIGESTS = "digests of files";
+  private static final Fingerprint NOTHING = new Fingerprint("");
+
   private final Ledger before;
   private final SortedMap<String, Entry> entries = new TreeMap<>();
   private final SortedMap<String, List<String>> notes = new TreeMap<>();
+  private final Digests digests;
 
   /**
    * A workshop.
@@ -27,6 +31,7 @@ public final class Workshop {
    */
   public Workshop(Ledger before) {
     this.before = before;
+    this.digests = new Digests(before.notes(DIGESTS));
   }
 
   /** Takes a piece that is made, in its turn. */
@@ -117,8 +122,15 @@ public final class Workshop {
     return Optional.ofNullable(notes.get(name));
   }
 
+  /** Digests of files, those of an earlier publish among them. */
+  public Digests digests() {
+    return digests;
+  }
+
   /** The ledger of all that was made; nothing where the program cannot be told from another. */
   public Optional<byte[]> ledger() {
-    return Program.fingerprint().map(program -> Ledger.bytes(program, entries.values()));
+    SortedMap<String, Entry> all = new TreeMap<>(entries);
+    all.put(DIGESTS, new Entry(DIGESTS, NOTHING, List.of(), digests.notes()));
+    return Program.fingerprint().map(program -> Ledger.bytes(program, all.values()));
   }
 }

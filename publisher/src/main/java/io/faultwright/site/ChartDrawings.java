@@ -9,6 +9,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Target;
+import io.faultwright.piece.Fingerprint;
 import io.faultwright.piece.Fingerprints;
 import io.faultwright.piece.Made;
 import io.faultwright.piece.Piece;
@@ -51,13 +52,15 @@ public final class ChartDrawings {
     SortedMap<String, SortedMap<String, Drawn>> charts = new TreeMap<>();
     languages.forEach(one -> charts.put(one.tongue().tag(), new TreeMap<>()));
     Iterator<Made> made = workshop.make(pieces).iterator();
+    Iterator<Piece> asked = pieces.iterator();
     for (String id : kb.symptoms().keySet()) {
       Made files = made.next();
+      Fingerprint from = asked.next().inputs().orElseThrow();
       languages.forEach(
           one ->
               charts
                   .get(one.tongue().tag())
-                  .put(id, ChartFiles.drawn(one.tongue().folder(), id, files)));
+                  .put(id, ChartFiles.drawn(one.tongue().folder(), id, files, from)));
     }
     return charts;
   }
@@ -66,13 +69,12 @@ public final class ChartDrawings {
   private Piece piece(Symptom symptom) {
     List<Sheets.OfSymptom> all = languages.stream().map(one -> one.of(symptom)).toList();
     List<Object> inputs = all.stream().map(Sheets.OfSymptom::inputs).toList();
+    Fingerprint from = fingerprints.of(symptom.id(), inputs, paper);
     return new Piece(
-        "charts of " + symptom.id(),
-        Optional.of(fingerprints.of(symptom.id(), inputs, paper)),
-        () -> made(symptom, all));
+        "charts of " + symptom.id(), Optional.of(from), () -> made(symptom, all, from));
   }
 
-  private Made made(Symptom symptom, List<Sheets.OfSymptom> all) {
+  private Made made(Symptom symptom, List<Sheets.OfSymptom> all, Fingerprint from) {
     KnowledgeBase excerpt = excerpts.forDrawing(symptom);
     List<List<ScopedChart>> charts =
         ChartBuilder.charts(
@@ -80,7 +82,7 @@ public final class ChartDrawings {
             all.stream().map(Sheets.OfSymptom::excerpt).toList());
     ChartFiles files = new ChartFiles(symptom.id());
     for (int i = 0; i < all.size(); i++) {
-      files.add(languages.get(i).tongue().folder(), all.get(i).drawn(charts.get(i)));
+      files.add(languages.get(i).tongue().folder(), all.get(i).drawn(charts.get(i), from));
     }
     return files.made();
   }

@@ -2,6 +2,7 @@ package io.faultwright.site;
 
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.SitePaths;
+import io.faultwright.piece.Fingerprint;
 import io.faultwright.piece.Made;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -45,8 +46,9 @@ final class ChartFiles {
   }
 
   /** Those in one language. */
-  static Drawn drawn(String folder, String symptom, Made made) {
-    return new Drawn(sheets(folder, made), made.files().get(folder + SitePaths.diagnosis(symptom)));
+  static Drawn drawn(String folder, String symptom, Made made, Fingerprint from) {
+    return new Drawn(
+        sheets(folder, made), made.files().get(folder + SitePaths.diagnosis(symptom)), from);
   }
 
   private static List<ChartSheet> sheets(String folder, Made made) {

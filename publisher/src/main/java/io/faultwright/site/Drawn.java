@@ -1,6 +1,7 @@
 package io.faultwright.site;
 
 import io.faultwright.page.ChartSheet;
+import io.faultwright.piece.Fingerprint;
 import java.util.List;
 
 /**
@@ -8,8 +9,9 @@ import java.util.List;
  *
  * @param sheets their pages, in order
  * @param diagnosis the same checks as data for guided diagnosis
+ * @param from what all of it is made from
  */
-public record Drawn(List<ChartSheet> sheets, byte[] diagnosis) {
+public record Drawn(List<ChartSheet> sheets, byte[] diagnosis, Fingerprint from) {
   public Drawn {
     sheets = List.copyOf(sheets);
   }

@@ -10,6 +10,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Tongue;
+import io.faultwright.piece.Fingerprint;
 import io.faultwright.render.svg.ChartSvg;
 import io.faultwright.words.Words;
 import java.util.List;
@@ -66,13 +67,14 @@ final class Sheets {
       return List.of(excerpt, imprint);
     }
 
-    Drawn drawn(List<ScopedChart> charts) {
+    Drawn drawn(List<ScopedChart> charts, Fingerprint from) {
       ChartLayout layout = new ChartLayout(imprint, paper);
       Symptom own = excerpt.symptoms().get(symptom);
       Optional<String> address = ChartDrawings.address(excerpt, own);
       return new Drawn(
           charts.stream().flatMap(chart -> sheets(layout, chart, address)).toList(),
-          new GuidedFiles(excerpt).symptom(own, charts));
+          new GuidedFiles(excerpt).symptom(own, charts),
+          from);
     }
 
     private Stream<ChartSheet> sheets(

@@ -14,6 +14,7 @@ import io.faultwright.page.BookPages;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
 import io.faultwright.page.Frame;
+import io.faultwright.page.Page;
 import io.faultwright.page.SitePages;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Tongue;
@@ -43,6 +44,8 @@ import java.util.stream.Stream;
  */
 final class SitePieces {
   private final String folder;
+  private final Tongue tongue;
+  private final List<Tongue> languages;
   private final KnowledgeBase kb;
   private final Edition edition;
   private final SortedMap<String, Drawn> drawn;
@@ -65,6 +68,8 @@ final class SitePieces {
       Tongue tongue,
       List<Tongue> all) {
     this.folder = tongue.folder();
+    this.tongue = tongue;
+    this.languages = List.copyOf(all);
     this.kb = kb;
     this.edition = edition;
     this.drawn = drawn;
@@ -107,8 +112,37 @@ final class SitePieces {
   }
 
   private Stream<Piece> pages() {
+    Fingerprints fingerprints = Fingerprints.inWrittenOrder();
+    Excerpts excerpts = new Excerpts(kb);
     return site.plans().stream()
-        .map(plan -> Piece.file(folder + plan.path(), () -> utf8(html.print(plan.page().get()))));
+        .map(
+            plan ->
+                plan.symptom()
+                    .map(id -> symptomPage(plan.path(), id, excerpts, fingerprints))
+                    .orElseGet(() -> page(plan)));
+  }
+
+  private Piece page(SitePages.Plan plan) {
+    return Piece.file(folder + plan.path(), () -> utf8(html.print(plan.page().get())));
+  }
+
+  /**
+   * Written from what belongs to the symptom, and from its charts; the order in the files counts.
+   */
+  private Piece symptomPage(
+      String path, String symptom, Excerpts excerpts, Fingerprints fingerprints) {
+    KnowledgeBase excerpt = excerpts.forDrawing(kb.symptoms().get(symptom));
+    Optional<Fingerprint> charts = Optional.ofNullable(drawn.get(symptom)).map(Drawn::from);
+    Fingerprint inputs =
+        fingerprints.of(excerpt, charts, options.draft(), options.pdf(), tongue, languages);
+    return Piece.file(folder + path, inputs, () -> utf8(html.print(written(excerpt, symptom))));
+  }
+
+  private Page written(KnowledgeBase excerpt, String symptom) {
+    return new SitePages(excerpt, edition, tongue, languages)
+        .symptom(excerpt.symptoms().get(symptom))
+        .page()
+        .get();
   }
 
   /** Drawn before, as the pages show them too. */

@@ -99,7 +99,7 @@ public final class SitePublisher {
 
   /** The worker comes last, since it lists all other files; the ledger is no part of the site. */
   private void fill(Sink sink, Plan plan) throws IOException {
-    FingerprintedSink noting = new FingerprintedSink(sink);
+    FingerprintedSink noting = new FingerprintedSink(sink, workshop.digests());
     workshop.make(plan.pieces(), made -> write(noting, made.files()));
     write(noting, OfflineFiles.besidesTheWorker(plan.release()));
     sink.write(OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));

@@ -194,6 +194,19 @@ class PublishingAgainTest {
   }
 
   @Test
+  void rulesInAnotherOrderGiveTheBytesOfAFullPublish() throws IOException {
+    SortedMap<String, String> turned = files();
+    turned.computeIfPresent("symptoms/complaint-001.yaml", (path, text) -> turned(text));
+    assertSame(published(turned, fresh()), published(turned, copy(base)));
+  }
+
+  /** The first two rules change places. */
+  private static String turned(String text) {
+    String[] parts = text.split("(?m)^(?=      rule-\\d+:)", 4);
+    return parts[0] + parts[2] + parts[1] + parts[3];
+  }
+
+  @Test
   void aSymptomOfferedOnLessGivesTheBytesOfAFullPublish() throws IOException {
     SortedMap<String, String> fewer = LargeHandbook.files(SYMPTOMS - 1, MODELS);
     assertSame(published(fewer, fresh()), published(fewer, copy(base)));

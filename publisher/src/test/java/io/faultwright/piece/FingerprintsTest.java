@@ -49,6 +49,22 @@ class FingerprintsTest {
   }
 
   @Test
+  void ofPlacesTheOrderAloneCanCount() {
+    Fingerprint here = ordered(1, 2);
+    assertEquals(here, ordered(7, 9));
+    assertNotEquals(here, ordered(2, 1));
+    assertNotEquals(here, Fingerprints.withoutPlaces().of(things(1, 2)));
+  }
+
+  private static Fingerprint ordered(int one, int other) {
+    return Fingerprints.inWrittenOrder().of(things(one, other));
+  }
+
+  private static Object things(int one, int other) {
+    return new TreeMap<>(Map.of("one", thing(one, "a"), "other", thing(other, "b")));
+  }
+
+  @Test
   void whatIsNotKnownIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> of(new StringBuilder("a")));
   }
