@@ -32,6 +32,7 @@ class LayersTest {
     arrows("model", "source", "quantity");
     arrows("finding", "source", "model");
     arrows("words");
+    arrows("xml");
     arrows("wording", "source", "model", "quantity", "words");
     arrows("translation", "source", "model", "quantity");
     arrows("analysis.translation", "source", "model", "finding", "translation");
@@ -131,7 +132,8 @@ class LayersTest {
         "ambiguity",
         "wording",
         "run",
-        "field");
+        "field",
+        "xml");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

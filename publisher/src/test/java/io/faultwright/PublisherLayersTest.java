@@ -64,7 +64,7 @@ class PublisherLayersTest {
               Map.entry("guided", with(VALUES, "flow", "page", "json")),
               Map.entry("prose", List.of()),
               Map.entry("page", with(VALUES, "prose", "layout")),
-              Map.entry("render.svg", List.of("flow", "font", "layout", "words")),
+              Map.entry("render.svg", List.of("flow", "font", "layout", "words", "xml")),
               Map.entry("render.html", List.of("font", "layout", "page", "prose", "words")),
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("offline", List.of("json")),
