@@ -33,6 +33,16 @@ class LayersTest {
     arrows("finding", "source", "model");
     arrows("words");
     arrows("xml");
+    arrows(
+        "dmn",
+        "source",
+        "diagnostic",
+        "quantity",
+        "model",
+        "wording",
+        "words",
+        "analysis.space",
+        "xml");
     arrows("wording", "source", "model", "quantity", "words");
     arrows("translation", "source", "model", "quantity");
     arrows("analysis.translation", "source", "model", "finding", "translation");

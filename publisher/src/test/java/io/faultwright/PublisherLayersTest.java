@@ -66,6 +66,7 @@ class PublisherLayersTest {
               Map.entry("page", with(VALUES, "prose", "layout")),
               Map.entry("render.svg", List.of("flow", "font", "layout", "words", "xml")),
               Map.entry("render.html", List.of("font", "layout", "page", "prose", "words")),
+              Map.entry("render.dita", List.of("page", "words", "xml")),
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("offline", List.of("json")),
               Map.entry("output", List.of()),

@@ -50,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
       names = "--pages",
       paramLabel = "URL",
       converter = PagesConverter.class,
-      description = "Where the pages of docs/findings stand, for links in SARIF.")
+      description = "Web address (https://...) of the pages of docs/findings, for links in SARIF.")
   private Optional<String> pages;
 
   @Option(names = "--timings", description = "Print to standard error how long each phase took.")

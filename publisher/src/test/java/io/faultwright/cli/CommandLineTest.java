@@ -86,7 +86,7 @@ class CommandLineTest {
     assertTrue(out.toString().contains("errors=\"1\""), out.toString());
     assertEquals("", err.toString());
     assertEquals(2, run("check", kb("gap"), "--pages", "docs/findings"));
-    assertTrue(err.toString().contains("is not a web address"), err.toString());
+    assertTrue(err.toString().contains("`--pages` cannot be `docs/findings`"), err.toString());
   }
 
   @Test
