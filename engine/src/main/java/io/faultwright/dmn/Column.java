@@ -6,7 +6,9 @@ import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -97,11 +99,30 @@ sealed interface Column {
    * A quantity.
    *
    * @param pieces stretches in ascending order, without a gap between them
+   * @param computed whether it is not observed
    * @param expression its value, multiplied
    * @param times by how much
    */
-  record Numbers(String reading, List<Interval> pieces, String expression, BigFraction times)
+  record Numbers(
+      String reading, List<Interval> pieces, boolean computed, String expression, BigFraction times)
       implements Column {
+    /** Every number that a test can name. */
+    List<BigFraction> ends() {
+      return IntStream.range(0, pieces.size())
+          .mapToObj(i -> run(i, i))
+          .flatMap((Interval run) -> Grid.ends(run))
+          .toList();
+    }
+
+    /** Some pieces in a row; what is computed has no range of its own. */
+    private Interval run(int first, int last) {
+      boolean open = computed && first == 0;
+      boolean endless = computed && last == pieces.size() - 1;
+      return new Interval(
+          open ? Optional.empty() : pieces.get(first).low(),
+          endless ? Optional.empty() : pieces.get(last).high());
+    }
+
     @Override
     public int size() {
       return pieces.size() + 1;
@@ -118,8 +139,7 @@ sealed interface Column {
       int from = classes.nextSetBit(0);
       while (from >= 0 && from < pieces.size()) {
         int to = Math.min(classes.nextClearBit(from), pieces.size());
-        Interval run = new Interval(pieces.get(from).low(), pieces.get(to - 1).high());
-        runs.add(Feel.interval(run, times));
+        runs.add(Feel.interval(run(from, to - 1), times));
         from = classes.nextSetBit(to);
       }
       return Column.entry(classes, pieces.size(), runs.stream());

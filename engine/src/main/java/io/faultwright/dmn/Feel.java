@@ -68,7 +68,7 @@ final class Feel {
       return interval
           .high()
           .map(end -> (end.included() ? "<= " : "< ") + number(end.value().multiply(times)))
-          .orElse("not(null)");
+          .orElse("<= 0, > 0");
     }
     Interval.End low = interval.low().get();
     String from = number(low.value().multiply(times));

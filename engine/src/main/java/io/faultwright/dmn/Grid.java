@@ -97,9 +97,11 @@ final class Grid {
   static Column.Numbers numbers(KnowledgeBase kb, String reading, List<Interval> pieces) {
     Amounts amounts = new Amounts(kb);
     Sum sum = amounts.sum(reading);
-    BigFraction times = amounts.times(sum, pieces.stream().flatMap(Grid::ends).toList());
+    boolean computed = kb.readings().get(reading).derived().isPresent();
+    Column.Numbers shape = new Column.Numbers(reading, pieces, computed, "", BigFraction.ONE);
+    BigFraction times = amounts.times(sum, shape.ends());
     String expression = amounts.expression(sum.times(times));
-    return new Column.Numbers(reading, pieces, expression, times);
+    return new Column.Numbers(reading, pieces, computed, expression, times);
   }
 
   static Stream<BigFraction> ends(Interval piece) {

@@ -83,11 +83,7 @@ final class SideTables {
    */
   private static List<Facet> facets(Limits limits, List<Stretches> drivers, int[] cell) {
     List<BigFraction> point = inside(drivers, cell);
-    for (int step : List.of(1, -1)) {
-      int[] beside = cell.clone();
-      for (int i = 0; i < beside.length; i++) {
-        beside[i] += drivers.get(i).isPoint(cell[i]) ? step : 0;
-      }
+    for (int[] beside : beside(drivers, cell)) {
       if (IntStream.range(0, beside.length).allMatch(i -> drivers.get(i).has(beside[i]))) {
         List<Facet> facets = limits.facets(inside(drivers, beside));
         boolean whole = facets.stream().allMatch(facet -> facet.figures().isPresent());
@@ -97,6 +93,18 @@ final class SideTables {
       }
     }
     return limits.facets(point);
+  }
+
+  /** The cells next to one that are wide on every driver, the upper ones first. */
+  private static List<int[]> beside(List<Stretches> drivers, int[] cell) {
+    List<int[]> beside = List.of(new int[0]);
+    for (int i = 0; i < cell.length; i++) {
+      int at = cell[i];
+      List<Integer> wide = drivers.get(i).isPoint(at) ? List.of(at + 1, at - 1) : List.of(at);
+      beside =
+          beside.stream().flatMap(begun -> wide.stream().map(one -> with(begun, one))).toList();
+    }
+    return beside;
   }
 
   private static List<BigFraction> inside(List<Stretches> drivers, int[] cell) {

@@ -143,6 +143,11 @@ final class SymptomModel {
     return new Table(inputs, outputs(Stage.NOTHING_YET.word()), rows);
   }
 
+  /**
+   * Adds the rows of a part.
+   *
+   * @param leading tests before those of the columns; they hold for known machines only
+   */
   private void add(List<Table.Row> rows, Grid grid, Outcomes.Part part, List<String> leading) {
     List<String> results =
         List.of(
@@ -151,8 +156,11 @@ final class SymptomModel {
             Feel.list(words(part.answers())));
     for (List<BitSet> row : Rows.of(grid.diagrams(), part.where(), MOST_ROWS - rows.size())) {
       List<String> tests = new ArrayList<>(leading);
+      boolean everyMachine =
+          !leading.isEmpty() && row.get(0).cardinality() >= groups.builds().size();
       for (int i = 0; i < row.size(); i++) {
-        tests.add(grid.columns().get(i).entry(row.get(i)));
+        boolean free = i == 0 && everyMachine;
+        tests.add(free ? "-" : grid.columns().get(i).entry(row.get(i)));
       }
       rows.add(new Table.Row(tests, results));
     }
