@@ -6,6 +6,7 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,7 +91,7 @@ final class Outcomes {
     return parts.entrySet().stream()
         .filter(part -> !part.getKey().isEmpty())
         .map(part -> new Part(Stage.ANSWERED, part.getKey(), part.getValue()))
-        .sorted(java.util.Comparator.comparing(part -> part.answers().toString()))
+        .sorted(Comparator.comparing(part -> part.answers().toString()))
         .toList();
   }
 

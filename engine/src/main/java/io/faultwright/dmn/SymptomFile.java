@@ -8,6 +8,7 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Version;
 import io.faultwright.xml.Xml;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,12 +104,16 @@ final class SymptomFile {
     xml.open("itemComponent", "name", name).text("typeRef", type).close();
   }
 
-  private void type(String reading) {
-    kb.readings()
-        .get(reading)
-        .domain()
-        .match(
-            measured -> range(reading, measured), choice -> texts(Names.of(reading), choice.ids()));
+  private void type(String id) {
+    Reading reading = kb.readings().get(id);
+    if (reading.derived().isEmpty()) {
+      type(id, reading.domain());
+    }
+  }
+
+  private void type(String reading, Domain domain) {
+    domain.match(
+        measured -> range(reading, measured), choice -> texts(Names.of(reading), choice.ids()));
   }
 
   private Void texts(String name, List<String> values) {
@@ -122,7 +127,7 @@ final class SymptomFile {
   /** Without its ends where one has no finite decimals; the tables keep to them all the same. */
   private Void range(String reading, Domain.Measured measured) {
     List<BigFraction> ends = Grid.ends(measured.range()).toList();
-    if (Feel.whole(ends).equals(java.math.BigInteger.ONE)) {
+    if (Feel.whole(ends).equals(BigInteger.ONE)) {
       type(Names.of(reading), "number", Feel.interval(measured.range(), BigFraction.ONE));
     }
     return null;

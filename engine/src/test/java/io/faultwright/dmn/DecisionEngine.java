@@ -10,6 +10,7 @@ import io.faultwright.run.Verdict;
 import io.faultwright.wording.RuleText;
 import java.io.StringReader;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -133,6 +134,6 @@ public final class DecisionEngine {
   /** With 34 digits, which DMN has, where there are more. */
   private static BigDecimal decimal(Value.Number number) {
     return new BigDecimal(number.amount().getNumerator())
-        .divide(new BigDecimal(number.amount().getDenominator()), java.math.MathContext.DECIMAL128);
+        .divide(new BigDecimal(number.amount().getDenominator()), MathContext.DECIMAL128);
   }
 }

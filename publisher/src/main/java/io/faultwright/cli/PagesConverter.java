@@ -1,6 +1,7 @@
 package io.faultwright.cli;
 
 import java.net.URI;
+import java.net.URISyntaxException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -14,7 +15,7 @@ final class PagesConverter implements ITypeConverter<String> {
       if (web && address.getHost() != null) {
         return written.endsWith("/") ? written : written + "/";
       }
-    } catch (java.net.URISyntaxException notOne) {
+    } catch (URISyntaxException notOne) {
       // said below
     }
     throw new TypeConversionException("`" + written + "` is not a web address");

@@ -83,6 +83,13 @@ final class TroubleTopic {
 
   /** What rules lead to. */
   private record Told(String verb, List<RuleItem.Outcome> outcomes) {
+    boolean names(FaultSection fault) {
+      String here = "#" + fault.anchor();
+      return outcomes.stream()
+          .map(RuleItem.Outcome::href)
+          .anyMatch(href -> href.endsWith(here) || href.equals(fault.self().href()));
+    }
+
     String words() {
       return verb
           + ": "
@@ -91,26 +98,16 @@ final class TroubleTopic {
   }
 
   private void solution(Xml xml, SymptomSection symptom, Told told, List<RuleItem> rules) {
+    List<FaultSection> faults = symptom.faults().stream().filter(told::names).toList();
     xml.open("troubleSolution");
-    List<FaultSection> faults =
-        symptom.faults().stream()
-            .filter(
-                fault -> told.outcomes().stream().anyMatch(one -> one.text().equals(fault.title())))
-            .toList();
     cause(xml, told, faults, rules);
-    boolean repaired = rules.stream().anyMatch(rule -> leadsTo(rule, faults));
-    if (repaired) {
-      faults.forEach(fault -> remedy(xml, fault));
+    if (faults.isEmpty() || told.verb().equals(say.say("Ruled out"))) {
+      xml.open("remedy").open("steps").open("step").text("cmd", told.words());
+      xml.close().close().close();
     } else {
-      xml.open("remedy").open("steps").open("step").text("cmd", told.words()).close().close();
-      xml.close();
+      faults.forEach(fault -> remedy(xml, fault));
     }
     xml.close();
-  }
-
-  /** Whether a rule concludes faults; one that rules faults out names them too. */
-  private boolean leadsTo(RuleItem rule, List<FaultSection> faults) {
-    return !faults.isEmpty() && !rule.verb().equals(say.say("Ruled out"));
   }
 
   private void cause(Xml xml, Told told, List<FaultSection> faults, List<RuleItem> rules) {
