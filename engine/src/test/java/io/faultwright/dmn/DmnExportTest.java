@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.model.Case;
 import io.faultwright.model.Conclusion;
+import io.faultwright.model.Condition;
 import io.faultwright.model.Conditions;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.KnowledgeBaseBuilder;
@@ -117,6 +118,33 @@ class DmnExportTest {
     Map<String, Object> told = tables.decide("ice-left", loose);
     assertEquals(List.of(), told.get("messages"));
     assertEquals(List.of("escalate: " + hostile), told.get("answers"));
+  }
+
+  /** Ids that FEEL would take for a number, a word of its own or a difference. */
+  @Test
+  void anyIdMakesAName() {
+    List<String> ids = List.of("3-phase", "date", "if-then", "in-or-out", "null", "a-b", "texts");
+    KnowledgeBaseBuilder base = new KnowledgeBaseBuilder().model("m", "f", Map.of(), "1.0");
+    SymptomBuilder symptom = SymptomBuilder.symptom("count");
+    SortedMap<String, Value> readings = new TreeMap<>();
+    for (String id : ids) {
+      base.choice(id, "true", "other");
+      readings.put(id, new Value.Word("true"));
+    }
+    Condition all = Conditions.all(ids.stream().map(DmnExportTest::is).toArray(Condition[]::new));
+    base.symptom(symptom.rule("ask", all, new Conclusion.Escalate("hotline")));
+    Situation given =
+        new Situation(new TreeMap<>(Map.of("model", "m", "software", "1.0")), readings);
+    assertEquals(
+        "answered [escalate: hotline]", DecisionEngine.of(base.build()).told("count", given));
+    readings.put("date", new Value.Word("other"));
+    assertEquals(
+        "nothing yet []",
+        DecisionEngine.of(base.build()).told("count", new Situation(given.equipment(), readings)));
+  }
+
+  private static Condition is(String id) {
+    return Conditions.is(id, "true");
   }
 
   @Test
