@@ -32,6 +32,17 @@ class LayersTest {
     arrows("model", "source", "quantity");
     arrows("finding", "source", "model");
     arrows("words");
+    arrows("xml");
+    arrows(
+        "dmn",
+        "source",
+        "diagnostic",
+        "quantity",
+        "model",
+        "wording",
+        "words",
+        "analysis.space",
+        "xml");
     arrows("wording", "source", "model", "quantity", "words");
     arrows("translation", "source", "model", "quantity");
     arrows("analysis.translation", "source", "model", "finding", "translation");
@@ -131,7 +142,8 @@ class LayersTest {
         "ambiguity",
         "wording",
         "run",
-        "field");
+        "field",
+        "xml");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

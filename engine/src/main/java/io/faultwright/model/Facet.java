@@ -24,6 +24,14 @@ public record Facet(Optional<Slope> border, boolean edge, Optional<Figures> figu
   /** A piece without figures on both sides of any border. */
   static final Facet NONE = new Facet(Optional.empty(), true, Optional.empty());
 
+  /** The band that the one piece on which a point lies has there. */
+  public static Optional<Band> band(List<Facet> pieces, List<BigFraction> drivers) {
+    return pieces.stream()
+        .filter(piece -> piece.holds(drivers))
+        .findFirst()
+        .flatMap(piece -> piece.band(drivers));
+  }
+
   /** Whether a point near the piece lies on it. */
   boolean holds(List<BigFraction> drivers) {
     return border.map(form -> form.at(drivers).signum() >= (edge ? 0 : 1)).orElse(true);

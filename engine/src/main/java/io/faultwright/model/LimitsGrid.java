@@ -51,10 +51,7 @@ final class LimitsGrid {
   }
 
   Optional<Band> at(List<BigFraction> values) {
-    return facets(values).stream()
-        .filter(facet -> facet.holds(values))
-        .findFirst()
-        .flatMap(facet -> facet.band(values));
+    return Facet.band(facets(values), values);
   }
 
   /** The pieces of the cell in which a point lies, those with figures first. */

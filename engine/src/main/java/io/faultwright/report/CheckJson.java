@@ -40,13 +40,14 @@ public final class CheckJson {
     json.writeArrayFieldStart("findings");
     for (Finding finding : findings) {
       json.writeStartObject();
-      finding(json, finding);
+      fields(json, finding);
       json.writeEndObject();
     }
     json.writeEndArray();
   }
 
-  private void finding(JsonGenerator json, Finding finding) throws IOException {
+  /** The members of a finding. */
+  void fields(JsonGenerator json, Finding finding) throws IOException {
     json.writeStringField("kind", finding.kind().slug());
     json.writeStringField("severity", Ink.word(finding.kind().severity()));
     Json.optional(json, "symptom", finding.symptom());
@@ -62,6 +63,11 @@ public final class CheckJson {
     region(json, finding.region());
     Json.share(json, "share", finding.share());
     json.writeBooleanField("replayed", finding.replayed());
+  }
+
+  /** A situation for people. */
+  List<String> lines(Situation situation) {
+    return situations.lines(situation);
   }
 
   private void witness(JsonGenerator json, Optional<Situation> witness) throws IOException {

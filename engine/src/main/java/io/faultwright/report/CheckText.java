@@ -59,7 +59,8 @@ public final class CheckText {
     return findings.stream().map(this::finding).collect(Collectors.joining());
   }
 
-  private String finding(Finding finding) {
+  /** One finding with its lines, example and help. */
+  String finding(Finding finding) {
     return head(finding)
         + places(finding.places())
         + Block.of("where", region(finding))

@@ -45,7 +45,8 @@ public final class ProblemText {
     return problems.stream().map(this::problem).collect(Collectors.joining("\n"));
   }
 
-  private String problem(Problem problem) {
+  /** One problem with its lines and help. */
+  String problem(Problem problem) {
     return ink.bad("error")
         + ": "
         + ink.strong(Columns.printable(problem.message()))

@@ -6,9 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.pipeline.Checked;
+import io.faultwright.report.CheckJunit;
+import io.faultwright.report.CheckSarif;
+import io.faultwright.report.Surroundings;
+import io.faultwright.report.Validity;
 import io.faultwright.syntax.FolderReader;
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -30,6 +36,18 @@ class EveryKindAtOnceTest {
   @Test
   void reportIsAsStored() {
     Stored.check(FOLDER.resolve("expected.txt"), tool.check());
+  }
+
+  @Test
+  void formatsOfForgesAreValid() {
+    String log =
+        new CheckSarif(Surroundings.NONE)
+            .write(tool.checked().knowledge(), tool.checked().report());
+    assertEquals(List.of(), Validity.sarif(log));
+    String tests =
+        new CheckJunit(Surroundings.NONE, true)
+            .write(tool.checked().knowledge(), FolderReader.read(FOLDER), tool.checked().report());
+    assertEquals(Optional.empty(), Validity.junit(tests));
   }
 
   /** The comments in the files say where each kind is to be found. */

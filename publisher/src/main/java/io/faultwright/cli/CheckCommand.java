@@ -1,11 +1,15 @@
 package io.faultwright.cli;
 
+import io.faultwright.model.KnowledgeBase;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.report.CheckJson;
+import io.faultwright.report.CheckJunit;
 import io.faultwright.report.CheckReport;
+import io.faultwright.report.CheckSarif;
 import io.faultwright.report.CheckText;
+import io.faultwright.report.Surroundings;
 import io.faultwright.source.Sources;
 import java.time.Duration;
 import java.util.Optional;
@@ -26,7 +30,10 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--symptom", paramLabel = "ID", description = "Check this symptom only.")
   private Optional<String> symptom;
 
-  @Option(names = "--format", paramLabel = "text|json", description = "How to print the report.")
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|sarif|junit",
+      description = "How to print the report; SARIF and JUnit XML are for forges.")
   private CheckFormat format = CheckFormat.TEXT;
 
   @Option(
@@ -39,6 +46,13 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--strict", description = "Let warnings count as errors.")
   private boolean strict;
 
+  @Option(
+      names = "--pages",
+      paramLabel = "URL",
+      converter = PagesConverter.class,
+      description = "Web address (https://...) of the pages of docs/findings, for links in SARIF.")
+  private Optional<String> pages;
+
   @Option(names = "--timings", description = "Print to standard error how long each phase took.")
   private boolean timings;
 
@@ -48,18 +62,37 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    boolean json = format == CheckFormat.JSON;
-    return new ProblemPrinter(console, json).guard(folder, sources -> check(sources, json));
+    return new ProblemPrinter(console, problems()).guard(folder, this::check);
   }
 
-  private int check(Sources sources, boolean json) {
+  private ProblemPrinter.Form problems() {
+    return switch (format) {
+      case TEXT -> ProblemPrinter.TEXT;
+      case JSON -> ProblemPrinter.JSON;
+      case SARIF -> (sources, problems) -> Optional.of(new CheckSarif(around()).write(problems));
+      case JUNIT ->
+          (sources, problems) ->
+              Optional.of(new CheckJunit(around(), strict).write(sources, problems));
+    };
+  }
+
+  private int check(Sources sources) {
     Checked checked = checked(sources);
-    console.print(
-        json
-            ? new CheckJson(checked.knowledge()).write(checked.report())
-            : new CheckText(checked.knowledge(), sources, console.outInk())
-                .write(checked.report()));
+    console.print(written(checked.knowledge(), sources, checked.report()));
     return code(checked.report());
+  }
+
+  private String written(KnowledgeBase kb, Sources sources, CheckReport report) {
+    return switch (format) {
+      case TEXT -> new CheckText(kb, sources, console.outInk()).write(report);
+      case JSON -> new CheckJson(kb).write(report);
+      case SARIF -> new CheckSarif(around()).write(kb, report);
+      case JUNIT -> new CheckJunit(around(), strict).write(kb, sources, report);
+    };
+  }
+
+  private Surroundings around() {
+    return new Surroundings(folder.below(), ProductVersion.number(), pages);
   }
 
   private Checked checked(Sources sources) {

@@ -23,6 +23,17 @@ final class KnowledgeBaseFolder {
   }
 
   /**
+   * The path to it with a slash at its end where it was given from a folder above, which is then
+   * taken for the top of the repository; else empty.
+   */
+  String below() {
+    Path plain = folder.normalize();
+    boolean elsewhere = plain.isAbsolute() || plain.startsWith("..");
+    String path = plain.toString().replace('\\', '/');
+    return elsewhere || path.isEmpty() ? "" : path + "/";
+  }
+
+  /**
    * Every file of the knowledge base.
    *
    * @throws Unreadable with the nearest folder where there is none of this name

@@ -1,23 +1,40 @@
 package io.faultwright.cli;
 
+import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.report.ProblemJson;
 import io.faultwright.report.ProblemText;
 import io.faultwright.source.Sources;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 
 /**
  * Prints what keeps an input from being read: to people as a message, to machines as the result.
  */
 final class ProblemPrinter {
+  /** Messages for people. */
+  static final Form TEXT = (sources, problems) -> Optional.empty();
+
+  /** The contract of our own for machines. */
+  static final Form JSON = (sources, problems) -> Optional.of(ProblemJson.write(problems));
+
   private final Console console;
-  private final boolean json;
+  private final Form form;
 
   ProblemPrinter(Console console, boolean json) {
+    this(console, json ? JSON : TEXT);
+  }
+
+  ProblemPrinter(Console console, Form form) {
     this.console = console;
-    this.json = json;
+    this.form = form;
+  }
+
+  /** Problems as a result for machines; absent where they are messages for people. */
+  interface Form {
+    Optional<String> of(Sources sources, List<Problem> problems);
   }
 
   /** Reads a knowledge base and works on it; prints what keeps it from being read. */
@@ -51,12 +68,12 @@ final class ProblemPrinter {
 
   /** Prints the problems with the lines they stand on. */
   int print(Sources sources, Unreadable unreadable) {
-    if (json) {
-      console.print(ProblemJson.write(unreadable.problems()));
-    } else {
-      Sources shown = unreadable.excerpt().orElse(sources);
-      console.say(new ProblemText(shown, console.errInk()).write(unreadable.problems()));
-    }
+    Sources shown = unreadable.excerpt().orElse(sources);
+    form.of(shown, unreadable.problems())
+        .ifPresentOrElse(
+            console::print,
+            () ->
+                console.say(new ProblemText(shown, console.errInk()).write(unreadable.problems())));
     return Exit.UNREADABLE;
   }
 }

@@ -7,8 +7,11 @@ import picocli.CommandLine.IVersionProvider;
 final class ProductVersion implements IVersionProvider {
   @Override
   public String[] getVersion() {
-    Optional<String> version =
-        Optional.ofNullable(ProductVersion.class.getPackage().getImplementationVersion());
-    return new String[] {"faultwright " + version.orElse("(built from source)")};
+    return new String[] {"faultwright " + number().orElse("(built from source)")};
+  }
+
+  /** The number alone; absent where there is no jar. */
+  static Optional<String> number() {
+    return Optional.ofNullable(ProductVersion.class.getPackage().getImplementationVersion());
   }
 }

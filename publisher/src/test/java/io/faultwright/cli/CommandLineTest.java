@@ -70,6 +70,26 @@ class CommandLineTest {
   }
 
   @Test
+  void formatsOfForgesHaveTheSameExitCodes() throws Exception {
+    assertEquals(0, run("check", kb("clean"), "--format", "sarif"));
+    assertEquals(0, run("check", kb("clean"), "--format", "junit"));
+    assertEquals(1, run("check", kb("gap"), "--format", "junit"));
+    assertTrue(out.toString().contains("handbook.yaml:16:3"), out.toString());
+    String page = "https://handbook.example/findings";
+    assertEquals(1, run("check", kb("gap"), "--format", "sarif", "--pages", page));
+    assertTrue(out.toString().contains("\"" + page + "/gap.md\""), out.toString());
+    out.getBuffer().setLength(0);
+    assertEquals(2, run("check", kb("broken"), "--format", "sarif"));
+    JsonNode result = new ObjectMapper().readTree(out.toString()).at("/runs/0/results/0");
+    assertEquals("unreadable-input", result.get("ruleId").asText());
+    assertEquals(2, run("check", kb("missing"), "--format", "junit"));
+    assertTrue(out.toString().contains("errors=\"1\""), out.toString());
+    assertEquals("", err.toString());
+    assertEquals(2, run("check", kb("gap"), "--pages", "docs/findings"));
+    assertTrue(err.toString().contains("`--pages` cannot be `docs/findings`"), err.toString());
+  }
+
+  @Test
   void errorsExitWithOne() {
     assertEquals(1, run("check", kb("gap")));
     assertTrue(out.toString().contains("error[gap]"), out.toString());

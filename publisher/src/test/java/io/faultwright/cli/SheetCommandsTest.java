@@ -65,6 +65,31 @@ class SheetCommandsTest {
   }
 
   @Test
+  void standardsAreWrittenToAFolder() throws IOException {
+    Path to = folder.resolve("tables");
+    assertEquals(0, run("export", kb, "--format", "dmn", "--to", to.toString()));
+    assertTrue(Files.readString(to.resolve("ice-left.dmn")).contains("hitPolicy=\"UNIQUE\""));
+    assertEquals(2, run("export", kb, "--format", "dmn", "--to", to.toString()));
+    assertTrue(err.toString().contains("is there already"), err.toString());
+    assertEquals(0, run("export", kb, "--format", "dmn", "--to", to.toString(), "--replace"));
+    assertEquals(
+        2, run("export", kb, "--format", "dmn", "--limits", "pressure", "--to", to.toString()));
+    Files.writeString(to.resolve("note.txt"), "mine");
+    assertEquals(2, run("export", kb, "--format", "dmn", "--to", to.toString(), "--replace"));
+    assertTrue(err.toString().contains("`note.txt`"), err.toString());
+  }
+
+  @Test
+  void aHandbookWithErrorsIsNotExported() throws IOException {
+    write("kb/handbook.yaml", CommandLineTest.HEAD);
+    Path to = folder.resolve("tables");
+    assertEquals(1, run("export", kb, "--format", "dmn", "--to", to.toString()));
+    assertTrue(err.toString().contains("error[gap]"), err.toString());
+    assertTrue(err.toString().contains("nothing was written"), err.toString());
+    assertFalse(Files.exists(to));
+  }
+
+  @Test
   void oneFigureIsOneChangedLine() throws IOException {
     String file = write("p.csv", "ambient;low;high\r\n-20;5,25;7,5\r\n45;17,5;20,5\r\n");
     String expected =
@@ -116,7 +141,7 @@ class SheetCommandsTest {
     assertMistake("is neither .xlsx nor .csv", "import", kb, good + ".ods");
     assertMistake("cannot be read", "import", kb, good.replace("good", "none"));
     assertMistake("`FILE` is missing", "import", kb);
-    assertMistake("`--to FILE` is missing", "export", kb);
+    assertMistake("`--to FILE|FOLDER` is missing", "export", kb);
     assertMistake("is there already", "export", kb, "--to", good);
     assertMistake("did you mean `pressure`?", "export", kb, "--to", "x.csv", "--limits", "presure");
     assertEquals(before, contents());

@@ -15,7 +15,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param value where
  * @param above whether the value itself belongs to the lower piece
  */
-record Cut(BigFraction value, boolean above) implements Comparable<Cut> {
+public record Cut(BigFraction value, boolean above) implements Comparable<Cut> {
   @Override
   public int compareTo(Cut other) {
     int order = Exact.compare(value, other.value);
@@ -23,7 +23,7 @@ record Cut(BigFraction value, boolean above) implements Comparable<Cut> {
   }
 
   /** The cuts at the ends of an interval. */
-  static SortedSet<Cut> of(Interval interval) {
+  public static SortedSet<Cut> of(Interval interval) {
     SortedSet<Cut> cuts = new TreeSet<>();
     interval.low().ifPresent(end -> cuts.add(start(interval)));
     interval.high().ifPresent(end -> cuts.add(end(interval)));
@@ -31,24 +31,24 @@ record Cut(BigFraction value, boolean above) implements Comparable<Cut> {
   }
 
   /** Where an interval with a lower end begins. */
-  static Cut start(Interval interval) {
+  public static Cut start(Interval interval) {
     Interval.End low = interval.low().orElseThrow();
     return new Cut(low.value(), !low.included());
   }
 
   /** Where an interval with an upper end ends. */
-  static Cut end(Interval interval) {
+  public static Cut end(Interval interval) {
     Interval.End high = interval.high().orElseThrow();
     return new Cut(high.value(), high.included());
   }
 
   /** The two cuts that set a single value apart. */
-  static List<Cut> around(BigFraction value) {
+  public static List<Cut> around(BigFraction value) {
     return List.of(new Cut(value, false), new Cut(value, true));
   }
 
   /** The pieces of a closed range between the cuts inside it, in ascending order. */
-  static List<Interval> pieces(Interval range, SortedSet<Cut> cuts) {
+  public static List<Interval> pieces(Interval range, SortedSet<Cut> cuts) {
     Cut start = new Cut(range.low().orElseThrow().value(), false);
     Cut end = new Cut(range.high().orElseThrow().value(), true);
     List<Cut> borders = new ArrayList<>();

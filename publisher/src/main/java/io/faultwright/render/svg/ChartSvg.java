@@ -11,6 +11,7 @@ import io.faultwright.layout.Point;
 import io.faultwright.layout.QrSymbol;
 import io.faultwright.layout.Text;
 import io.faultwright.words.Words;
+import io.faultwright.xml.Xml;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;

@@ -3,6 +3,7 @@ package io.faultwright.render.svg;
 import io.faultwright.layout.Box;
 import io.faultwright.layout.Look;
 import io.faultwright.layout.Shape;
+import io.faultwright.xml.Xml;
 import java.util.Locale;
 import java.util.Map;
 

@@ -9,6 +9,7 @@ import io.faultwright.layout.ChartLayout;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
 import io.faultwright.layout.SampleCharts;
+import io.faultwright.xml.Xml;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;

@@ -1,35 +1,38 @@
-package io.faultwright.render.svg;
+package io.faultwright.xml;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** Writes XML element by element; everything given as text or attribute is escaped. */
-final class Xml {
+public final class Xml {
+  /** The first line of a file. */
+  public static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+
   private final StringBuilder out = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Opens an element with attributes given as names and values in turn. */
-  Xml open(String name, Object... attributes) {
+  public Xml open(String name, Object... attributes) {
     tag(name, attributes);
     out.append(">\n");
     open.push(name);
     return this;
   }
 
-  Xml close() {
+  public Xml close() {
     out.append("</").append(open.pop()).append(">\n");
     return this;
   }
 
   /** An element without content. */
-  Xml empty(String name, Object... attributes) {
+  public Xml empty(String name, Object... attributes) {
     tag(name, attributes);
     out.append("/>\n");
     return this;
   }
 
   /** An element with nothing but text. */
-  Xml text(String name, String content, Object... attributes) {
+  public Xml text(String name, String content, Object... attributes) {
     tag(name, attributes);
     out.append('>').append(escaped(content)).append("</").append(name).append(">\n");
     return this;
@@ -50,7 +53,7 @@ final class Xml {
   }
 
   /** A number to half a point or, for line weights, a hundredth; never with an exponent. */
-  static String number(double value) {
+  public static String number(double value) {
     long hundredths = Math.round(value * 100);
     String sign = hundredths < 0 ? "-" : "";
     long whole = Math.abs(hundredths) / 100;
@@ -63,7 +66,7 @@ final class Xml {
   }
 
   /** Text with markup made harmless; what XML 1.0 cannot hold becomes U+FFFD. */
-  static String escaped(String text) {
+  public static String escaped(String text) {
     StringBuilder escaped = new StringBuilder();
     text.codePoints().forEach(codePoint -> append(escaped, codePoint));
     return escaped.toString();

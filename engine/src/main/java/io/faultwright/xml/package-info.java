@@ -1,0 +1,2 @@
+/** XML, written element by element. */
+package io.faultwright.xml;

@@ -1,0 +1,73 @@
+package io.faultwright.render.dita;
+
+import io.faultwright.page.Frame;
+import io.faultwright.page.Page;
+import io.faultwright.page.ReadingSection;
+import io.faultwright.page.SymptomSection;
+import io.faultwright.words.Words;
+import io.faultwright.xml.Xml;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A handbook in DITA 1.3 (OASIS Standard, 2015, with errata 02 of 2018): a troubleshooting topic
+ * for each complaint, a topic for each reading with its limits, one about the handbook, and a map.
+ *
+ * <p>It has the words of the site, since it is made from the same pages.
+ */
+public final class DitaExport {
+  private final String language;
+  private final Words say;
+  private final SortedMap<String, byte[]> files = new TreeMap<>();
+
+  /**
+   * @param language BCP 47 tag of the pages
+   */
+  public DitaExport(String language) {
+    this.language = language;
+    this.say = Words.of(language);
+  }
+
+  /** The files by name. */
+  public SortedMap<String, byte[]> files(List<Page> pages) {
+    List<SymptomSection> symptoms = new ArrayList<>();
+    List<ReadingSection> readings = new ArrayList<>();
+    for (Page page : pages) {
+      if (page.content() instanceof SymptomSection symptom) {
+        symptoms.add(symptom);
+      } else if (page.content() instanceof ReadingSection reading) {
+        readings.add(reading);
+      }
+    }
+    Frame frame = pages.get(0).frame();
+    put(Doctype.TOPIC, "about", new AboutTopic(say).write(frame, language));
+    TroubleTopic trouble = new TroubleTopic(say, language);
+    symptoms.forEach(one -> put(Doctype.TROUBLESHOOTING, one.anchor(), trouble.write(one)));
+    ReadingTopic reading = new ReadingTopic(say, language);
+    readings.forEach(one -> put(Doctype.TOPIC, one.anchor(), reading.write(one)));
+    put(Doctype.MAP, "handbook", map(frame, symptoms, readings));
+    return files;
+  }
+
+  private void put(Doctype type, String name, Xml xml) {
+    String text = Xml.DECLARATION + type.declaration() + xml;
+    files.put(name + type.ending(), text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private Xml map(Frame frame, List<SymptomSection> symptoms, List<ReadingSection> readings) {
+    Xml xml = new Xml().open("map", "xml:lang", language).text("title", frame.handbook());
+    reference(xml, Doctype.TOPIC, "about");
+    xml.open("topichead", "navtitle", say.say("List of complaints"));
+    symptoms.forEach(one -> reference(xml, Doctype.TROUBLESHOOTING, one.anchor()));
+    xml.close().open("topichead", "navtitle", say.say("Readings"));
+    readings.forEach(one -> reference(xml, Doctype.TOPIC, one.anchor()));
+    return xml.close().close();
+  }
+
+  private static void reference(Xml xml, Doctype type, String name) {
+    xml.empty("topicref", "href", name + type.ending(), "type", type.root());
+  }
+}

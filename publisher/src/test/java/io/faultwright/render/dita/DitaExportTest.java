@@ -1,0 +1,184 @@
+package io.faultwright.render.dita;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.faultwright.model.Answer;
+import io.faultwright.model.Fault;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Rule;
+import io.faultwright.model.Symptom;
+import io.faultwright.page.Edition;
+import io.faultwright.page.SitePages;
+import io.faultwright.resolve.Resolver;
+import io.faultwright.syntax.FolderReader;
+import io.faultwright.xml.Xml;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.ErrorHandler;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+
+/**
+ * Topics and map against the DTDs of OASIS, DITA 1.3 with errata 02; see {@code dita/README.md}.
+ */
+class DitaExportTest {
+  private static final Path GRAMMAR = Path.of("src/test/resources/dita/technicalContent/dtd");
+
+  private static KnowledgeBase read(String name) {
+    return Resolver.resolve(FolderReader.read(Path.of("..", "rules", name)));
+  }
+
+  private static SortedMap<String, byte[]> files(KnowledgeBase kb) {
+    Edition plain =
+        new Edition(new TreeMap<>(), List.of(), new TreeMap<>(), false, false, Optional.empty());
+    return new DitaExport(kb.handbook().language()).files(new SitePages(kb, plain).all());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"walk-in-freezers", "pass-through-dishwashers"})
+  void everyFileIsValidAndEveryReferenceLeadsSomewhere(String name) throws Exception {
+    SortedMap<String, byte[]> files = files(read(name));
+    SortedMap<String, byte[]> documents = new TreeMap<>(files);
+    documents.keySet().removeIf(file -> file.startsWith("reading-"));
+    documents.put("readings", together(files));
+    for (String file : documents.keySet()) {
+      List<String> wrong = new ArrayList<>();
+      Document document = parse(documents.get(file), wrong);
+      assertEquals(List.of(), wrong.stream().limit(3).toList(), file);
+      for (String element : List.of("topicref", "link")) {
+        NodeList references = document.getElementsByTagName(element);
+        for (int i = 0; i < references.getLength(); i++) {
+          String target = ((Element) references.item(i)).getAttribute("href");
+          assertTrue(files.containsKey(target), file + " -> " + target);
+        }
+      }
+    }
+  }
+
+  /** The topics of all readings inside of one, for the grammar is read anew with each document. */
+  private static byte[] together(SortedMap<String, byte[]> files) {
+    StringBuilder all = new StringBuilder(Doctype.TOPIC.declaration());
+    all.append("<topic id=\"all\"><title>All</title>\n");
+    files.forEach(
+        (name, content) -> {
+          String text = new String(content, StandardCharsets.UTF_8);
+          String start = Xml.DECLARATION + Doctype.TOPIC.declaration();
+          if (name.startsWith("reading-")) {
+            assertTrue(text.startsWith(start), name);
+            all.append(text.substring(start.length()));
+          }
+        });
+    return all.append("</topic>").toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void whatIsNoTopicIsFound() throws Exception {
+    SortedMap<String, byte[]> files = files(read("pass-through-dishwashers"));
+    String topic = new String(files.get("symptom-rinse-too-cold.dita"), StandardCharsets.UTF_8);
+    List<String> wrong = new ArrayList<>();
+    parse(topic.replace("cmd>", "p>").getBytes(StandardCharsets.UTF_8), wrong);
+    assertFalse(wrong.isEmpty());
+  }
+
+  /** Every repair that the rules conclude, step by step, with its cautions and its verification. */
+  @Test
+  void nothingOfARepairIsLost() {
+    KnowledgeBase kb = read("walk-in-freezers");
+    SortedMap<String, byte[]> files = files(kb);
+    for (Symptom symptom : kb.symptoms().values()) {
+      String name = "symptom-" + symptom.id() + ".dita";
+      String topic = new String(files.get(name), StandardCharsets.UTF_8);
+      for (Rule rule : symptom.rules().values()) {
+        for (Answer answer : rule.conclusion().answers()) {
+          if (answer instanceof Answer.OfFault) {
+            assertHolds(topic, kb, kb.faults().get(answer.name()));
+          }
+        }
+      }
+    }
+  }
+
+  private static void assertHolds(String topic, KnowledgeBase kb, Fault fault) {
+    int from = topic.indexOf("<remedy>\n<title>" + escaped(fault.title()) + "</title>");
+    assertTrue(from >= 0, fault.id());
+    String repair = topic.substring(from, topic.indexOf("</remedy>", from));
+    List<Fault.Step> steps = new ArrayList<>(fault.remedy());
+    steps.addAll(fault.verify());
+    for (Fault.Step step : steps) {
+      int at = repair.indexOf("<cmd>" + escaped(step.text()) + "</cmd>");
+      assertTrue(at >= 0, fault.id() + ": " + step.text());
+      for (String caution : step.cautions()) {
+        String note = ">" + escaped(kb.cautions().get(caution).text()) + "</note>";
+        int before = repair.lastIndexOf(note, at);
+        assertTrue(before >= 0, fault.id() + ": " + caution + " before " + step.text());
+      }
+    }
+    fault.parts().forEach(part -> assertTrue(repair.contains(kb.parts().get(part).title()), part));
+  }
+
+  private static String escaped(String text) {
+    return Xml.escaped(text);
+  }
+
+  private static Document parse(byte[] content, List<String> wrong)
+      throws ParserConfigurationException, SAXException, IOException {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setValidating(true);
+    DocumentBuilder builder = factory.newDocumentBuilder();
+    builder.setEntityResolver((publicId, systemId) -> grammar(systemId));
+    builder.setErrorHandler(collecting(wrong));
+    InputSource source = new InputSource(new ByteArrayInputStream(content));
+    source.setSystemId(GRAMMAR.toUri() + "document");
+    return builder.parse(source);
+  }
+
+  /**
+   * The files beside; the drivers of MathML and SVG are left out, since nothing of them is used.
+   */
+  private static InputSource grammar(String systemId) {
+    boolean foreign = systemId.endsWith("ditadriver.dtd");
+    InputSource source =
+        foreign ? new InputSource(new StringReader("")) : new InputSource(systemId);
+    source.setSystemId(systemId);
+    return source;
+  }
+
+  private static ErrorHandler collecting(List<String> wrong) {
+    return new ErrorHandler() {
+      @Override
+      public void warning(SAXParseException e) {
+        wrong.add(e.toString());
+      }
+
+      @Override
+      public void error(SAXParseException e) {
+        wrong.add(e.toString());
+      }
+
+      @Override
+      public void fatalError(SAXParseException e) {
+        wrong.add(e.toString());
+      }
+    };
+  }
+}
