@@ -60,6 +60,7 @@ class PublisherLayersTest {
               Map.entry("font", List.of()),
               Map.entry("layout", List.of("flow", "font", "words")),
               Map.entry("json", List.of()),
+              Map.entry("key", List.of("model", "release", "output")),
               Map.entry("find", with(VALUES, "page", "json")),
               Map.entry("guided", with(VALUES, "flow", "page", "json")),
               Map.entry("prose", List.of()),

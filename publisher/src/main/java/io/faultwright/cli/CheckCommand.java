@@ -1,12 +1,16 @@
 package io.faultwright.cli;
 
+import io.faultwright.key.PersonalKeys;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.SignOffCheck;
 import io.faultwright.report.CheckJson;
 import io.faultwright.report.CheckReport;
 import io.faultwright.report.CheckText;
 import io.faultwright.source.Sources;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -39,6 +43,11 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--strict", description = "Let warnings count as errors.")
   private boolean strict;
 
+  @Option(
+      names = "--sign-offs",
+      description = "Also look whether everything is signed that has to be before a release.")
+  private boolean signOffs;
+
   @Option(names = "--timings", description = "Print to standard error how long each phase took.")
   private boolean timings;
 
@@ -53,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int check(Sources sources, boolean json) {
-    Checked checked = checked(sources);
+    Checked checked = signed(checked(sources));
     console.print(
         json
             ? new CheckJson(checked.knowledge()).write(checked.report())
@@ -65,6 +74,20 @@ final class CheckCommand implements Callable<Integer> {
   private Checked checked(Sources sources) {
     try (Watching watching = new Watching(console, timings)) {
       return new Pipeline(new Scope(symptom, seconds), watching).check(sources);
+    }
+  }
+
+  private Checked signed(Checked checked) {
+    try {
+      return signOffs
+          ? new SignOffCheck(
+                  checked,
+                  GuidePictures.read(folder.path()),
+                  new PersonalKeys(console.environment()))
+              .checked(new Scope(symptom, seconds))
+          : checked;
+    } catch (IOException trouble) {
+      throw new UncheckedIOException(trouble);
     }
   }
 

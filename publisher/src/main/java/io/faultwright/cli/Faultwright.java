@@ -59,6 +59,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new ExportCommand(console))
         .addSubcommand(new ImportCommand(console))
         .addSubcommand(new TellApartCommand(console))
+        .addSubcommand(new SignCommand(console))
         .setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
