@@ -59,6 +59,7 @@ class PublisherLayersTest {
                       "analysis.chart")),
               Map.entry("font", List.of()),
               Map.entry("layout", List.of("flow", "font", "words")),
+              Map.entry("archive", List.of("source", "diagnostic", "syntax", "output")),
               Map.entry("json", List.of()),
               Map.entry("key", List.of("model", "release", "output")),
               Map.entry("find", with(VALUES, "page", "json")),

@@ -123,6 +123,7 @@ final class PublishCommand implements Callable<Integer> {
       proofs.confirm(workshop);
       Summary summary = publish(checked, told, workshop);
       console.print(words(summary));
+      sayUnreleased(checked.knowledge());
       console.say(Undrawn.warning("book", summary.undrawn()));
       if (!summary.problems().isEmpty()) {
         console.say(new ProblemText(sources, console.errInk()).stillOpen(summary.problems()));
@@ -145,7 +146,8 @@ final class PublishCommand implements Callable<Integer> {
       throws IOException {
     try (Watching watching = new Watching(console, timings)) {
       watching.phase("charts");
-      var charts = new ChartDrawings(checked.knowledge(), draft, paper).all(workshop);
+      var charts =
+          new ChartDrawings(checked.knowledge(), isDraft(checked.knowledge()), paper).all(workshop);
       watching.phase("site");
       SitePublisher publisher = new SitePublisher(workshop);
       Options options = options(checked, told);
@@ -155,9 +157,23 @@ final class PublishCommand implements Callable<Integer> {
     }
   }
 
+  /** Under sign-off only a release goes out as anything but a draft. */
+  private boolean isDraft(KnowledgeBase kb) {
+    return draft || kb.handbook().signOffs().asked();
+  }
+
   private Options options(Checked checked, Optional<Since> told) throws IOException {
-    List<Finding> findings = draft ? checked.report().findings() : List.of();
-    return new Options(draft, findings, pdf, paper, told, GuidePictures.read(folder.path()));
+    boolean marked = isDraft(checked.knowledge());
+    List<Finding> findings = marked ? checked.report().findings() : List.of();
+    return new Options(marked, findings, pdf, paper, told, GuidePictures.read(folder.path()));
+  }
+
+  private void sayUnreleased(KnowledgeBase kb) {
+    if (!draft && kb.handbook().signOffs().asked()) {
+      console.say(
+          "note: DRAFT stands on every page, since the handbook asks for sign-offs;"
+              + " `faultwright release` publishes without\n");
+    }
   }
 
   private String words(Summary summary) {
