@@ -2,6 +2,8 @@ package io.faultwright.model;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -34,8 +36,17 @@ public record SignOffs(List<SignOff> all, SortedMap<String, Signer> signers) {
     return FOLDER + of.kind().word() + "/" + of.id() + "." + role + ".yaml";
   }
 
-  /** Those of one thing, by role. */
-  public List<SignOff> of(Signed signed) {
-    return all.stream().filter(one -> one.of().equals(signed)).toList();
+  /** The person of a name, whatever its case and blanks. */
+  public Optional<Signer> signer(String name) {
+    return signers.values().stream().filter(one -> samePerson(one.name(), name)).findFirst();
+  }
+
+  /** Whether two names are the same up to case and blanks. */
+  public static boolean samePerson(String one, String other) {
+    return plain(one).equals(plain(other));
+  }
+
+  private static String plain(String name) {
+    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
   }
 }

@@ -9,11 +9,12 @@ import io.faultwright.model.Signer;
 import io.faultwright.release.Signature.Standing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The sign-off of everything in a knowledge base that can be signed. */
 public final class SignOffStates {
@@ -21,6 +22,7 @@ public final class SignOffStates {
   private final SignOffs signOffs;
   private final SignatureCheck check;
   private final Meanings meanings;
+  private final Map<Signed, List<SignOff>> bySigned;
 
   /**
    * States as they are now.
@@ -37,6 +39,7 @@ public final class SignOffStates {
     this.signOffs = signOffs;
     this.check = check;
     this.meanings = new Meanings(kb, pictures);
+    this.bySigned = signOffs.all().stream().collect(Collectors.groupingBy(SignOff::of));
   }
 
   /** Everything that can be signed, by kind and id. */
@@ -46,7 +49,8 @@ public final class SignOffStates {
 
   /** One thing of the knowledge base. */
   public SignOffState of(Signed signed) {
-    List<Signature> signatures = signOffs.of(signed).stream().map(this::signature).toList();
+    List<Signature> signatures =
+        bySigned.getOrDefault(signed, List.of()).stream().map(this::signature).toList();
     SortedSet<String> required = rules().of(signed.kind());
     SortedSet<String> missing = new TreeSet<>(required);
     signatures.forEach(one -> missing.remove(one.signOff().role()));
@@ -77,21 +81,15 @@ public final class SignOffStates {
 
   /** Whether somebody else is known to have written what is signed. */
   private static boolean otherEyes(SignOff signOff) {
-    return signOff.author().filter(author -> !samePerson(author, signOff.name())).isPresent();
-  }
-
-  /** Whether two names are the same up to case and blanks. */
-  public static boolean samePerson(String one, String other) {
-    return plain(one).equals(plain(other));
-  }
-
-  private static String plain(String name) {
-    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    return signOff
+        .author()
+        .filter(author -> !SignOffs.samePerson(author, signOff.name()))
+        .isPresent();
   }
 
   /** Who has a key must use it; who has none cannot be verified. */
   private Proof proof(SignOff signOff) {
-    Optional<Signer> signer = Optional.ofNullable(signOffs.signers().get(signOff.name()));
+    Optional<Signer> signer = signOffs.signer(signOff.name());
     if (signOff.proof().isEmpty()) {
       return signer.isEmpty()
           ? Proof.UNVERIFIED

@@ -167,7 +167,7 @@ final class SignCommand implements Callable<Integer> {
       return plain;
     }
     SignOff signed = keys.sign(plain, signer.format().get(), signer.key());
-    Signer known = signOffs.signers().get(plain.name());
+    Signer known = signOffs.signer(plain.name()).orElseThrow();
     Proof proof = keys.of(signed, known);
     if (proof.state() != Proof.State.VERIFIED) {
       throw new Refused(

@@ -9,7 +9,6 @@ import io.faultwright.model.Signed;
 import io.faultwright.model.Signer;
 import io.faultwright.output.Refused;
 import io.faultwright.release.Meaning;
-import io.faultwright.release.SignOffStates;
 import io.faultwright.source.Place;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -68,7 +67,7 @@ final class SignerOptions {
     if (sshKey.isPresent() && gpgKey.isPresent()) {
       throw new Refused("two keys at once", "keep `--ssh-key` or `--gpg-key`");
     }
-    Optional<Signer> signer = Optional.ofNullable(signOffs.signers().get(name()));
+    Optional<Signer> signer = signOffs.signer(name());
     if (format().isEmpty() && signer.isPresent()) {
       throw new Refused(
           "`" + name() + "` has a key in `" + SignOffs.SIGNERS + "`",
@@ -104,7 +103,7 @@ final class SignerOptions {
           "the handbook asks for four eyes, and nobody is named as the author",
           "say who wrote it with `--author NAME`");
     }
-    if (rules.fourEyes() && SignOffStates.samePerson(author.orElseThrow(), name)) {
+    if (rules.fourEyes() && SignOffs.samePerson(author.orElseThrow(), name)) {
       throw new Refused(
           "`" + name() + "` wrote it and would sign it too",
           "let somebody sign it who did not write it");

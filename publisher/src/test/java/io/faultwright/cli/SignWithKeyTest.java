@@ -175,6 +175,9 @@ class SignWithKeyTest {
     String whole = Files.readString(base.file(LOW));
     base.write(LOW, whole.substring(0, whole.indexOf("signature:")));
     assertTrue(found().contains("no signature with it is there"), base.out());
+    base.edit(LOW, ADA, "ADA  EXAMPLE");
+    assertTrue(found().contains("no signature with it is there"), base.out());
+    assertEquals(2, sign("ada example"));
     assertEquals(0, sign("Cy Example"), base::err);
     assertEquals("", found());
   }
