@@ -51,7 +51,7 @@ class LayersTest {
     arrows("run", "model", "quantity", "compile");
     arrows("adequacy", "source", "model");
     arrows("sequence");
-    arrows("release", "source", "model", "quantity");
+    arrows("release", "source", "model", "quantity", "finding", "translation");
     arrows("analysis.space", "source", "model", "quantity", "finding", "wording");
     for (String analysis :
         List.of("completeness", "contradiction", "gap", "recognition", "redundancy", "referral")) {

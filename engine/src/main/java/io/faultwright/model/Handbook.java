@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param units in which quantities are shown; absent for those in which they are written
  * @param weights what a minute of each kind of access counts for
  * @param translatedTo tags of the languages in which it is published too, in the written order
+ * @param signOffs who has to sign what before a release
  */
 public record Handbook(
     Place place,
@@ -36,7 +37,8 @@ public record Handbook(
     List<String> notes,
     Optional<ShownUnits> units,
     AccessWeights weights,
-    List<String> translatedTo) {
+    List<String> translatedTo,
+    SignOffRules signOffs) {
   public Handbook {
     notes = List.copyOf(notes);
     translatedTo = List.copyOf(translatedTo);
@@ -58,7 +60,28 @@ public record Handbook(
         notes,
         units,
         weights,
-        translatedTo);
+        translatedTo,
+        signOffs);
+  }
+
+  /** The same as a release: its number and date stand in place of the trainer's. */
+  public Handbook released(int number, String on) {
+    return new Handbook(
+        place,
+        title,
+        maker,
+        Integer.toString(number),
+        on,
+        language,
+        disclaimer,
+        hotline,
+        base,
+        start,
+        notes,
+        units,
+        weights,
+        translatedTo,
+        signOffs);
   }
 
   /** The same, of no revision. */
@@ -77,6 +100,7 @@ public record Handbook(
         notes,
         units,
         weights,
-        translatedTo);
+        translatedTo,
+        signOffs);
   }
 }

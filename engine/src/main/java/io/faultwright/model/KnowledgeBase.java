@@ -108,6 +108,25 @@ public record KnowledgeBase(
         left);
   }
 
+  /** The same as a release: its number and date stand on every page. */
+  public KnowledgeBase released(int number, String date) {
+    return new KnowledgeBase(
+        handbook.released(number, date),
+        equipment,
+        readings,
+        limits,
+        faults,
+        symptoms,
+        nevers,
+        cases,
+        cautions,
+        parts,
+        guides,
+        setUps,
+        charts,
+        wordbook);
+  }
+
   /** The same with one of its symptoms replaced by another of the same id. */
   public KnowledgeBase with(Symptom symptom) {
     SortedMap<String, Symptom> others = new TreeMap<>(symptoms);

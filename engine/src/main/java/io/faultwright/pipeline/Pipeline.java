@@ -5,9 +5,11 @@ import io.faultwright.compile.RuleCompiler;
 import io.faultwright.finding.Finding;
 import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.SignOffs;
 import io.faultwright.model.Symptom;
 import io.faultwright.report.CheckReport;
 import io.faultwright.resolve.Resolver;
+import io.faultwright.resolve.SignOffReader;
 import io.faultwright.run.Runner;
 import io.faultwright.source.Sources;
 import java.util.ArrayList;
@@ -54,9 +56,10 @@ public final class Pipeline {
     KnowledgeBase kb = Resolver.resolve(sources);
     scope.requireSymptom(kb);
     Due due = new Due(scope, proved(kb));
-    Checked checked = check(kb, due);
+    SignOffs signOffs = SignOffReader.read(sources, kb);
+    Checked checked = check(kb, due, signOffs);
     boolean whole = due.proved().isEmpty() || checked.report().errors() == 0;
-    return whole ? checked : check(kb, new Due(scope, Set.of()));
+    return whole ? checked : check(kb, new Due(scope, Set.of()), signOffs);
   }
 
   private Set<String> proved(KnowledgeBase kb) {
@@ -67,7 +70,7 @@ public final class Pipeline {
         .collect(Collectors.toSet());
   }
 
-  private Checked check(KnowledgeBase kb, Due due) {
+  private Checked check(KnowledgeBase kb, Due due, SignOffs signOffs) {
     watch.phase("compile");
     Runner runner = new Runner(kb, RuleCompiler.compile(kb));
     watch.phase("cases");
@@ -77,7 +80,7 @@ public final class Pipeline {
     List<Finding> whole = Analyses.of(kb).stream().filter(scope::concerns).toList();
     watch.phase("replay");
     List<Finding> findings = new Replay(kb, runner).confirm(all(symptoms, whole, cases));
-    return new Checked(kb, report(kb, symptoms, findings, cases));
+    return new Checked(kb, report(kb, symptoms, findings, cases), signOffs);
   }
 
   private static List<Finding> all(

@@ -4,6 +4,7 @@ import io.faultwright.finding.Finding;
 import io.faultwright.finding.Severity;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Everything a check has to say, before it is printed.
@@ -26,6 +27,12 @@ public record CheckReport(
     findings = findings.stream().sorted(Finding.ORDER).toList();
     symptoms = symptoms.stream().sorted(Comparator.comparing(SymptomSummary::id)).toList();
     charts = charts.stream().sorted(Comparator.comparing(ChartSummary::id)).toList();
+  }
+
+  /** The same with further findings. */
+  public CheckReport with(List<Finding> further) {
+    List<Finding> all = Stream.concat(findings.stream(), further.stream()).toList();
+    return new CheckReport(handbook, all, symptoms, charts, casesPassed, casesFailed);
   }
 
   public long errors() {

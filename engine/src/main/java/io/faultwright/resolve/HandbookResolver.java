@@ -4,6 +4,7 @@ import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.model.AccessWeights;
 import io.faultwright.model.Handbook;
 import io.faultwright.model.ShownUnits;
+import io.faultwright.model.SignOffRules;
 import io.faultwright.source.Place;
 import io.faultwright.syntax.FolderReader;
 import io.faultwright.syntax.Node.Scalar;
@@ -32,7 +33,8 @@ final class HandbookResolver {
           "notes",
           "units",
           AccessWeightsResolver.ACCESS_WEIGHTS,
-          TRANSLATED_TO);
+          TRANSLATED_TO,
+          SignOffRulesResolver.SIGN_OFF);
 
   private final Context context;
 
@@ -70,7 +72,8 @@ final class HandbookResolver {
         List.of(),
         Optional.empty(),
         AccessWeights.USUAL,
-        List.of());
+        List.of(),
+        SignOffRules.NONE);
   }
 
   private Handbook read(Definition definition) {
@@ -90,7 +93,8 @@ final class HandbookResolver {
         fields.texts("notes"),
         fields.scalar("units").flatMap(this::units),
         new AccessWeightsResolver(context).of(fields),
-        translatedTo(fields, language));
+        translatedTo(fields, language),
+        new SignOffRulesResolver(context.problems()).of(fields));
   }
 
   private Optional<ShownUnits> units(Scalar written) {

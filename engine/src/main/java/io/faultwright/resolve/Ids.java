@@ -48,6 +48,18 @@ final class Ids {
     }
   }
 
+  /** Reports a name other than that of a thing that is not written as an id; whether it is. */
+  static boolean checkName(String what, Scalar written, Problems problems) {
+    boolean plain = PLAIN.matcher(written.text()).matches() && written.text().length() <= LONGEST;
+    if (!plain) {
+      problems.add(
+          written.place(),
+          Words.quoted(written.text()) + " is not " + what,
+          help(written.text(), false));
+    }
+    return plain;
+  }
+
   private static String help(String id, boolean model) {
     String rule =
         model

@@ -66,7 +66,11 @@ final class Outline {
   /** The outline of all files; what is wrong with them goes to the problems. */
   static Outline of(Sources sources, Problems problems) {
     Outline outline = new Outline(problems);
-    sources.files().parallelStream().map(ParsedFile::of).toList().forEach(outline::read);
+    sources.files().parallelStream()
+        .filter(file -> !SignOffReader.isSignOff(file.path()))
+        .map(ParsedFile::of)
+        .toList()
+        .forEach(outline::read);
     outline.checkReadingsAgainstOptions();
     return outline;
   }

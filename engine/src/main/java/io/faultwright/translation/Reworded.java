@@ -66,7 +66,8 @@ final class Reworded {
         reword.texts(old.notes(), old.place()),
         old.units(),
         old.weights(),
-        old.translatedTo());
+        old.translatedTo(),
+        old.signOffs());
   }
 
   private Fault fault(Fault old, NameplateLabels labels) {

@@ -103,8 +103,12 @@ class FindingPagesTest {
   }
 
   private static void checkMending(FindingKind kind) {
-    Mending mending = new Mending(body(page(kind), "diff"));
-    assertEquals(Set.of(), new Specimen(kind).kindsAfter(mending));
+    Fence diff =
+        page(kind).fences().stream()
+            .filter(fence -> fence.language().equals("diff"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Set.of(), new Specimen(kind).kindsAfter(diff));
   }
 
   private static String body(MarkdownPage page, String language) {

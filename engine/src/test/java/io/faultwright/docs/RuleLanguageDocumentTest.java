@@ -65,6 +65,7 @@ class RuleLanguageDocumentTest {
             "Part",
             "Reading",
             "SetUp",
+            "SignOffRules",
             "Step",
             "Symptom")
         .map(section -> DynamicTest.dynamicTest(section, () -> assertNames(keys(section))));

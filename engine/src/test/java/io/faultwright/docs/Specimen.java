@@ -40,11 +40,18 @@ final class Specimen {
     return kinds(FolderReader.read(folder));
   }
 
-  /** What is left once the page's advice is followed. */
-  Set<FindingKind> kindsAfter(Mending mending) {
-    List<SourceFile> files = new ArrayList<>(FolderReader.read(folder).files());
-    files.removeIf(file -> file.path().equals(RULES));
-    files.add(SourceFile.of(RULES, mending.apply(rules())));
+  /**
+   * What is left once the page's advice is followed.
+   *
+   * @param fence a block {@code diff}, which may name another file, also one that is not there yet
+   */
+  Set<FindingKind> kindsAfter(Fence fence) {
+    String path = fence.value("file").orElse(RULES);
+    Sources before = FolderReader.read(folder);
+    String text = before.find(path).map(SourceFile::text).orElse("");
+    List<SourceFile> files = new ArrayList<>(before.files());
+    files.removeIf(file -> file.path().equals(path));
+    files.add(SourceFile.of(path, new Mending(fence.body()).apply(text)));
     return kinds(new Sources(files));
   }
 

@@ -7,8 +7,10 @@ import io.faultwright.pipeline.CaseRuns;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.SignOffCheck;
 import io.faultwright.pipeline.TellingApart;
 import io.faultwright.pipeline.Watch;
+import io.faultwright.release.SignatureCheck;
 import io.faultwright.report.CheckText;
 import io.faultwright.report.DistinctionText;
 import io.faultwright.report.Ink;
@@ -25,6 +27,7 @@ import io.faultwright.source.Sources;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** What the commands print for a knowledge base. */
 final class Tool {
@@ -35,10 +38,11 @@ final class Tool {
   }
 
   Checked checked() {
-    return new Pipeline(Scope.ALL, Watch.NOBODY).check(sources);
+    Checked checked = new Pipeline(Scope.ALL, Watch.NOBODY).check(sources);
+    return new SignOffCheck(checked, new TreeMap<>(), SignatureCheck.NONE).checked(Scope.ALL);
   }
 
-  /** The output of {@code check}. */
+  /** The output of {@code check --sign-offs}. */
   String check() {
     Checked checked = checked();
     return new CheckText(checked.knowledge(), sources, Ink.PLAIN).write(checked.report());

@@ -281,7 +281,8 @@ public final class KnowledgeBaseBuilder {
         List.of(),
         Optional.empty(),
         AccessWeights.USUAL,
-        List.of());
+        List.of(),
+        SignOffRules.NONE);
   }
 
   private static List<NamedValue> named(String... ids) {

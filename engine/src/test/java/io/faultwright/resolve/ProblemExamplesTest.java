@@ -45,9 +45,13 @@ class ProblemExamplesTest {
     assertTrue(Files.exists(folder.resolve("handbook.yaml")), "an expectation without input");
     Sources sources = FolderReader.read(folder);
     Unreadable unreadable =
-        assertThrows(Unreadable.class, () -> Resolver.resolve(sources), "it has no problem");
+        assertThrows(Unreadable.class, () -> read(sources), "it has no problem");
     Places.assertExist(sources, unreadable.problems());
     compare(folder.resolve("expected.txt"), listing(unreadable.problems()));
+  }
+
+  private static void read(Sources sources) {
+    SignOffReader.read(sources, Resolver.resolve(sources));
   }
 
   private static void compare(Path expected, String found) throws IOException {

@@ -34,6 +34,7 @@ final class TreeText {
   }
 
   private static String quoted(Scalar scalar) {
-    return "'" + scalar.text().strip().replace("'", "''").replace("\n", "\n\n") + "'";
+    String text = scalar.text().strip().replace("\\", "\\\\").replace("\"", "\\\"");
+    return '"' + text.replace("\n", "\\n") + '"';
   }
 }

@@ -14,6 +14,7 @@ import io.faultwright.model.NamedValue;
 import io.faultwright.model.Option;
 import io.faultwright.model.Reading;
 import io.faultwright.model.ShownUnits;
+import io.faultwright.model.SignOffRules;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Version;
 import io.faultwright.model.Wordbook;
@@ -83,7 +84,8 @@ public final class SampleBase {
         List.of(),
         units,
         AccessWeights.USUAL,
-        List.of());
+        List.of(),
+        SignOffRules.NONE);
   }
 
   private static Equipment equipment() {

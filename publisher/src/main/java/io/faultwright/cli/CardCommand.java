@@ -103,7 +103,9 @@ final class CardCommand implements Callable<Integer> {
       return proving.refuse(checked, sources, NOTHING);
     }
     try {
-      write(shown.handbook(), chart.card(shown, draft, paper, fourUp));
+      write(
+          shown.handbook(),
+          chart.card(shown, draft || shown.handbook().signOffs().asked(), paper, fourUp));
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);

@@ -108,7 +108,7 @@ final class ChartCommand implements Callable<Integer> {
     }
     try {
       List<ScopedChart> charts = chart.charts(shown);
-      write(shown, chart.pages(shown, charts, draft, paper));
+      write(shown, chart.pages(shown, charts, draft || shown.handbook().signOffs().asked(), paper));
       charts.forEach(one -> one.cost().ifPresent(cost -> console.print(words(one, cost))));
       return Exit.CLEAN;
     } catch (IOException trouble) {

@@ -1,9 +1,11 @@
 package io.faultwright.cli;
 
+import io.faultwright.key.PersonalKeys;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.SignOffCheck;
 import io.faultwright.report.CheckJson;
 import io.faultwright.report.CheckJunit;
 import io.faultwright.report.CheckReport;
@@ -11,6 +13,8 @@ import io.faultwright.report.CheckSarif;
 import io.faultwright.report.CheckText;
 import io.faultwright.report.Surroundings;
 import io.faultwright.source.Sources;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -53,6 +57,11 @@ final class CheckCommand implements Callable<Integer> {
       description = "Web address (https://...) of the pages of docs/findings, for links in SARIF.")
   private Optional<String> pages;
 
+  @Option(
+      names = "--sign-offs",
+      description = "Also look whether everything is signed that has to be before a release.")
+  private boolean signOffs;
+
   @Option(names = "--timings", description = "Print to standard error how long each phase took.")
   private boolean timings;
 
@@ -77,7 +86,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int check(Sources sources) {
-    Checked checked = checked(sources);
+    Checked checked = signed(checked(sources));
     console.print(written(checked.knowledge(), sources, checked.report()));
     return code(checked.report());
   }
@@ -98,6 +107,20 @@ final class CheckCommand implements Callable<Integer> {
   private Checked checked(Sources sources) {
     try (Watching watching = new Watching(console, timings)) {
       return new Pipeline(new Scope(symptom, seconds), watching).check(sources);
+    }
+  }
+
+  private Checked signed(Checked checked) {
+    try {
+      return signOffs
+          ? new SignOffCheck(
+                  checked,
+                  GuidePictures.read(folder.path()),
+                  new PersonalKeys(console.environment()))
+              .checked(new Scope(symptom, seconds))
+          : checked;
+    } catch (IOException trouble) {
+      throw new UncheckedIOException(trouble);
     }
   }
 

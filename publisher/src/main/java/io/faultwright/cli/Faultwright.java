@@ -59,6 +59,8 @@ final class Faultwright implements Runnable {
         .addSubcommand(new ExportCommand(console))
         .addSubcommand(new ImportCommand(console))
         .addSubcommand(new TellApartCommand(console))
+        .addSubcommand(new SignCommand(console))
+        .addSubcommand(new ReleaseCommand(console))
         .setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))

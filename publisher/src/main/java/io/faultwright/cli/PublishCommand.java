@@ -12,6 +12,7 @@ import io.faultwright.pipeline.Compared;
 import io.faultwright.pipeline.Comparing;
 import io.faultwright.pipeline.KnownProofs;
 import io.faultwright.report.ProblemText;
+import io.faultwright.resolve.Resolver;
 import io.faultwright.site.ChartDrawings;
 import io.faultwright.site.Options;
 import io.faultwright.site.SitePublisher;
@@ -114,7 +115,8 @@ final class PublishCommand implements Callable<Integer> {
     Proving proving = new Proving(console, timings);
     Ledger ledger = Ledger.read(to);
     PublishedProofs proofs = new PublishedProofs(ledger);
-    Checked checked = proving.checked(sources, draft ? KnownProofs.NONE : proofs);
+    boolean marked = draft || isUnderSignOff(sources);
+    Checked checked = proving.checked(sources, marked ? KnownProofs.NONE : proofs);
     if (checked.report().errors() > 0 && !draft) {
       return proving.refuse(checked, sources, NOTHING);
     }
@@ -122,8 +124,10 @@ final class PublishCommand implements Callable<Integer> {
       Optional<Since> told = before.map(old -> since(old, checked.knowledge()));
       Workshop workshop = new Workshop(ledger);
       proofs.confirm(workshop);
-      Summary summary = publish(checked, told, workshop);
+      Options options = options(checked, marked, told);
+      Summary summary = publish(checked.knowledge(), options, workshop);
       console.print(words(summary));
+      sayUnreleased(marked);
       console.say(Undrawn.warning("book", summary.undrawn()));
       console.say(untranslated(checked));
       if (!summary.problems().isEmpty()) {
@@ -154,23 +158,35 @@ final class PublishCommand implements Callable<Integer> {
     }
   }
 
-  private Summary publish(Checked checked, Optional<Since> told, Workshop workshop)
-      throws IOException {
+  private Summary publish(KnowledgeBase kb, Options options, Workshop workshop) throws IOException {
     try (Watching watching = new Watching(console, timings)) {
       watching.phase("charts");
-      var charts = new ChartDrawings(checked.knowledge(), draft, paper).all(workshop);
+      var charts = new ChartDrawings(kb, options.draft(), paper).all(workshop);
       watching.phase("site");
       SitePublisher publisher = new SitePublisher(workshop);
-      Options options = options(checked, told);
       return singleFile
-          ? publisher.publishAsOneFile(checked.knowledge(), charts, options, to)
-          : publisher.publish(checked.knowledge(), charts, options, to);
+          ? publisher.publishAsOneFile(kb, charts, options, to)
+          : publisher.publish(kb, charts, options, to);
     }
   }
 
-  private Options options(Checked checked, Optional<Since> told) throws IOException {
-    List<Finding> findings = draft ? checked.report().findings() : List.of();
-    return new Options(draft, findings, pdf, paper, told, GuidePictures.read(folder.path()));
+  /** Then only a release goes out as anything but a draft. */
+  private static boolean isUnderSignOff(Sources sources) {
+    return Resolver.resolve(sources).handbook().signOffs().asked();
+  }
+
+  private Options options(Checked checked, boolean marked, Optional<Since> told)
+      throws IOException {
+    List<Finding> findings = marked ? checked.report().findings() : List.of();
+    return new Options(marked, findings, pdf, paper, told, GuidePictures.read(folder.path()));
+  }
+
+  private void sayUnreleased(boolean marked) {
+    if (marked && !draft) {
+      console.say(
+          "note: DRAFT stands on every page, since the handbook asks for sign-offs;"
+              + " `faultwright release` publishes without\n");
+    }
   }
 
   private String words(Summary summary) {

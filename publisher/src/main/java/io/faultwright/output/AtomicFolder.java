@@ -90,6 +90,10 @@ public final class AtomicFolder {
     if (Files.exists(target) && !Files.isDirectory(target)) {
       throw new Refused("`" + target.getFileName() + "` is a file", "name a folder");
     }
+    if (Files.exists(target.resolve(AtomicArchive.FROZEN))) {
+      throw new Refused(
+          "`" + target.getFileName() + "` is frozen and never replaced", "name another folder");
+    }
     SortedSet<String> strangers = Files.exists(target) ? Marker.strangers(target) : new TreeSet<>();
     if (!strangers.isEmpty()) {
       throw new Refused(

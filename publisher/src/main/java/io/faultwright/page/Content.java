@@ -19,7 +19,8 @@ public sealed interface Content
         StickersSection,
         IndexSection,
         FindingsSection,
-        ChangesSection {
+        ChangesSection,
+        ReleasesSection {
   /** Paths of the scripts it needs beside that of every page, from the site's root; mostly none. */
   default List<String> scripts() {
     return List.of();

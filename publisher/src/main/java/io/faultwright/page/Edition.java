@@ -16,6 +16,7 @@ import java.util.SortedMap;
  * @param draft whether it may not be worked by yet
  * @param pdf whether the book is published beside the site
  * @param since the earlier revision whose differences are told, if any
+ * @param releases this release and those before it; empty where this is none
  */
 public record Edition(
     SortedMap<String, List<ChartSheet>> charts,
@@ -23,9 +24,22 @@ public record Edition(
     SortedMap<String, byte[]> pictures,
     boolean draft,
     boolean pdf,
-    Optional<Since> since) {
+    Optional<Since> since,
+    List<Released> releases) {
   public Edition {
     findings = List.copyOf(findings);
+    releases = List.copyOf(releases);
+  }
+
+  /** One that is no release. */
+  public Edition(
+      SortedMap<String, List<ChartSheet>> charts,
+      List<Finding> findings,
+      SortedMap<String, byte[]> pictures,
+      boolean draft,
+      boolean pdf,
+      Optional<Since> since) {
+    this(charts, findings, pictures, draft, pdf, since, List.of());
   }
 
   /** Ids of the symptoms that have a pocket card: those that some equipment can show. */

@@ -63,6 +63,7 @@ public final class SitePages {
             kb.handbook().base().stream().map(this::stickers),
             edition.draft() ? Stream.of(findings()) : Stream.<Plan>empty(),
             edition.since().stream().map(this::changes),
+            edition.releases().isEmpty() ? Stream.<Plan>empty() : Stream.of(releases()),
             kb.symptoms().values().stream().map(this::symptom),
             kb.faults().values().stream()
                 .map(
@@ -187,6 +188,16 @@ public final class SitePages {
         desk.say("What changed"),
         Set.of(),
         at -> new ChangesSections(at, since).section());
+  }
+
+  private Plan releases() {
+    SiteAddresses here =
+        new SiteAddresses(tongue.folder(), SitePaths.file(Target.RELEASES), Set.of());
+    return page(
+        Target.RELEASES,
+        desk.say("Releases"),
+        Set.of(),
+        at -> ReleasesSections.of(edition.releases(), desk.words().say(), here::shared));
   }
 
   /** The page of a symptom; it is written from what belongs to the symptom. */

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param refrigerants their tables of pressure and temperature
  * @param welcome the start guide, or nothing
  * @param changes what changed since an earlier revision, if that is told
+ * @param releases this release and those before it, if this is one
  * @param book the whole handbook as one file, if it is published
  * @param disclaimer what the handbook defers to
  * @param notes further printed lines
@@ -26,6 +27,7 @@ public record StartSection(
     List<Link> refrigerants,
     Html welcome,
     Optional<Link> changes,
+    Optional<Link> releases,
     Optional<Link> book,
     String disclaimer,
     List<String> notes)

@@ -32,6 +32,7 @@ final class StartSections {
         desk.links().refrigerants(desk.uses().refrigerants()),
         welcome(handbook.start()),
         edition.since().map(since -> changes(since)),
+        edition.releases().isEmpty() ? Optional.empty() : Optional.of(releases()),
         edition.pdf() ? Optional.of(book()) : Optional.empty(),
         handbook.disclaimer(),
         handbook.notes());
@@ -50,6 +51,10 @@ final class StartSections {
     String revision = since.comparison().before().number();
     return new Link(
         desk.say("What changed since revision {0}", revision), desk.links().page(Target.CHANGES));
+  }
+
+  private Link releases() {
+    return new Link(desk.say("Releases"), desk.links().page(Target.RELEASES));
   }
 
   private Link book() {

@@ -20,6 +20,7 @@ public record Target(Kind kind, String id) {
   public static final Target DIAGNOSIS = new Target(Kind.DIAGNOSIS, "");
   public static final Target STICKERS = new Target(Kind.STICKERS, "");
   public static final Target CHANGES = new Target(Kind.CHANGES, "");
+  public static final Target RELEASES = new Target(Kind.RELEASES, "");
 
   /** The things that can be linked to. */
   public enum Kind {
@@ -42,7 +43,8 @@ public record Target(Kind kind, String id) {
     STICKERS,
     INDEX,
     FINDINGS,
-    CHANGES;
+    CHANGES,
+    RELEASES;
 
     /** The name in addresses, for instance {@code symptom}. */
     public String word() {

@@ -2,6 +2,7 @@ package io.faultwright.site;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.layout.Paper;
+import io.faultwright.page.Released;
 import io.faultwright.page.Since;
 import java.util.Collections;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.TreeMap;
  * @param pdf also make the book
  * @param paper sheet size of the book
  * @param since the earlier revision whose differences are told, if any
+ * @param releases this release and those before it; empty where this is none
  * @param pictures pictures that guides may show, by path relative to the {@code guides} folder
  */
 public record Options(
@@ -25,10 +27,23 @@ public record Options(
     boolean pdf,
     Paper paper,
     Optional<Since> since,
+    List<Released> releases,
     SortedMap<String, byte[]> pictures) {
   public Options {
     findings = List.copyOf(findings);
+    releases = List.copyOf(releases);
     pictures = Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
+  }
+
+  /** No release. */
+  public Options(
+      boolean draft,
+      List<Finding> findings,
+      boolean pdf,
+      Paper paper,
+      Optional<Since> since,
+      SortedMap<String, byte[]> pictures) {
+    this(draft, findings, pdf, paper, since, List.of(), pictures);
   }
 
   /** Without a comparison with an earlier revision. */

@@ -80,7 +80,8 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
             options.pictures(),
             options.draft(),
             options.pdf(),
-            options.since().map(since -> languages.in(since, tongue)));
+            options.since().map(since -> languages.in(since, tongue)),
+            options.releases());
     return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, all);
   }
 

@@ -48,7 +48,32 @@ public final class SitePublisher {
       KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
     Plan plan = Plan.of(kb, drawn, options);
-    new AtomicFolder(to).publish(sink -> fill(sink, plan));
+    new AtomicFolder(to)
+        .publish(
+            sink -> {
+              fill(sink, plan);
+              Optional<byte[]> ledger = workshop.ledger();
+              if (ledger.isPresent()) {
+                sink.write(Ledger.NAME, ledger.get());
+              }
+            });
+    return summary(plan);
+  }
+
+  /**
+   * Publishes into a folder that is filled by the caller, and that is not published over again.
+   *
+   * @param drawn the charts of each symptom, by its id, by the tag of the language
+   * @throws Unreadable where a guide links to nothing, except in drafts
+   */
+  public Summary publishInto(
+      KnowledgeBase kb,
+      SortedMap<String, SortedMap<String, Drawn>> drawn,
+      Options options,
+      Sink sink)
+      throws IOException {
+    Plan plan = Plan.of(kb, drawn, options);
+    fill(sink, plan);
     return summary(plan);
   }
 
@@ -97,16 +122,12 @@ public final class SitePublisher {
         plan.problems());
   }
 
-  /** The worker comes last, since it lists all other files; the ledger is no part of the site. */
+  /** The worker comes last, since it lists all other files. */
   private void fill(Sink sink, Plan plan) throws IOException {
     FingerprintedSink noting = new FingerprintedSink(sink, workshop.digests());
     workshop.make(plan.pieces(), made -> write(noting, made.files()));
     write(noting, OfflineFiles.besidesTheWorker(plan.release()));
     sink.write(OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
-    Optional<byte[]> ledger = workshop.ledger();
-    if (ledger.isPresent()) {
-      sink.write(Ledger.NAME, ledger.get());
-    }
   }
 
   private static void write(Sink sink, SortedMap<String, byte[]> files) throws IOException {

@@ -75,7 +75,8 @@ public final class Demos {
             as.notes(),
             Optional.of(units),
             as.weights(),
-            as.translatedTo());
+            as.translatedTo(),
+            as.signOffs());
     return new KnowledgeBase(
         handbook,
         kb.equipment(),

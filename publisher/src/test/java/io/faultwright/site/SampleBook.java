@@ -32,6 +32,7 @@ import io.faultwright.model.Never;
 import io.faultwright.model.Part;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
+import io.faultwright.model.SignOffRules;
 import io.faultwright.model.Sorted;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Wordbook;
@@ -122,7 +123,8 @@ final class SampleBook {
         List.of(t("Printed copies are not kept up to date.")),
         Optional.empty(),
         AccessWeights.USUAL,
-        List.of());
+        List.of(),
+        SignOffRules.NONE);
   }
 
   private SortedMap<String, Reading> readings() {

@@ -1,0 +1,2 @@
+/** Frozen releases, each in a folder of its own. */
+package io.faultwright.archive;

@@ -1,0 +1,234 @@
+package io.faultwright.cli;
+
+import io.faultwright.archive.ReleaseArchive;
+import io.faultwright.archive.ReleaseNote;
+import io.faultwright.key.PersonalKeys;
+import io.faultwright.layout.Paper;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.SignOff;
+import io.faultwright.output.Refused;
+import io.faultwright.output.Sink;
+import io.faultwright.page.ArchiveSheet;
+import io.faultwright.page.Released;
+import io.faultwright.page.SitePaths;
+import io.faultwright.piece.Ledger;
+import io.faultwright.piece.Workshop;
+import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.SignOffCheck;
+import io.faultwright.release.SignOffList;
+import io.faultwright.render.html.ArchiveHtml;
+import io.faultwright.report.CheckJson;
+import io.faultwright.report.CheckText;
+import io.faultwright.report.Ink;
+import io.faultwright.site.ChartDrawings;
+import io.faultwright.site.Options;
+import io.faultwright.site.SitePublisher;
+import io.faultwright.site.Summary;
+import io.faultwright.source.SourceFile;
+import io.faultwright.source.Sources;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Freezes a handbook that is proved and signed. */
+@Command(
+    name = "release",
+    description = {
+      "Freeze a handbook that is proved and signed: sources, site, book, report, sign-offs, checksums.",
+      "%nThe release comes into being whole, in a folder named by its number, or not at all. No"
+          + " release is ever changed.%n"
+    })
+final class ReleaseCommand implements Callable<Integer> {
+  private static final String SITE = "site/";
+  private static final String SOURCES = "sources/";
+
+  private final Console console;
+
+  @Mixin private KnowledgeBaseFolder folder;
+
+  @Option(
+      names = "--number",
+      required = true,
+      paramLabel = "N",
+      description = "Number of the release, greater than that of any before.")
+  private int number;
+
+  @Option(
+      names = "--date",
+      required = true,
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of the release, not before that of any other; no clock is asked.")
+  private String date;
+
+  @Option(
+      names = "--to",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder in which all releases of the handbook lie.")
+  private Path to;
+
+  @Option(names = "--no-pdf", description = "Do without the handbook as one PDF.")
+  private boolean withoutPdf;
+
+  @Option(names = "--strict", description = "Let warnings count as errors.")
+  private boolean strict;
+
+  @Option(names = "--paper", paramLabel = "a4|letter", description = "Sheet size.")
+  private Paper paper = Paper.A4;
+
+  @Option(names = "--timings", description = "Print to standard error how long each phase took.")
+  private boolean timings;
+
+  ReleaseCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    LocalDate day = SignerOptions.dateOf(date);
+    if (number < 1) {
+      throw new Refused("`" + number + "` is no number of a release", "count from 1");
+    }
+    return new ProblemPrinter(console, false).guard(folder, sources -> release(sources, day));
+  }
+
+  private int release(Sources sources, LocalDate day) {
+    try {
+      ReleaseArchive archive = new ReleaseArchive(to);
+      archive.requireNext(new ReleaseNote(number, day.toString(), "", ""));
+      SortedMap<String, byte[]> pictures = GuidePictures.read(folder.path());
+      Proving proving = new Proving(console, timings);
+      SignOffCheck signed =
+          new SignOffCheck(
+              proving.checked(sources), pictures, new PersonalKeys(console.environment()));
+      Checked checked = signed.checked(Scope.ALL);
+      if (checked.report().errors() > 0 || strict && checked.report().warnings() > 0) {
+        return proving.refuse(checked, sources, nothing());
+      }
+      refuseLateSignatures(checked, day);
+      write(archive, checked, signed, new Content(sources, pictures, day));
+      return Exit.CLEAN;
+    } catch (IOException trouble) {
+      throw new UncheckedIOException(trouble);
+    }
+  }
+
+  /** What goes in besides what is made. */
+  private record Content(Sources sources, SortedMap<String, byte[]> pictures, LocalDate day) {}
+
+  private Proving.Refusal nothing() {
+    return new Proving.Refusal(
+        "release " + number + " was not made",
+        "mend the errors, and let what is not signed be signed with `faultwright sign`");
+  }
+
+  private static void refuseLateSignatures(Checked checked, LocalDate day) {
+    Optional<SignOff> late =
+        checked.signOffs().all().stream()
+            .filter(one -> LocalDate.parse(one.date()).isAfter(day))
+            .findFirst();
+    if (late.isPresent()) {
+      throw new Refused(
+          late.get().of().words()
+              + " was signed by `"
+              + late.get().name()
+              + "` on "
+              + late.get().date()
+              + ", after the date of the release, "
+              + day,
+          "give the date of the release with `--date`");
+    }
+  }
+
+  private void write(ReleaseArchive archive, Checked checked, SignOffCheck signed, Content content)
+      throws IOException {
+    KnowledgeBase kb = checked.knowledge().released(number, content.day().toString());
+    ReleaseNote note =
+        new ReleaseNote(
+            number,
+            content.day().toString(),
+            kb.handbook().title(),
+            checked.knowledge().handbook().revision());
+    List<Released> releases =
+        Stream.concat(archive.releases().stream(), Stream.of(note))
+            .map(one -> released(one, "../../"))
+            .toList();
+    SortedMap<String, byte[]> papers = papers(checked, signed, content);
+    try (Watching watching = new Watching(console, timings)) {
+      archive.add(
+          note,
+          sink -> {
+            for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
+              sink.write(paper.getKey(), paper.getValue());
+            }
+            tell(site(kb, options(releases, content), sink, watching));
+          },
+          all -> index(kb, all));
+    }
+    console.print("released as " + to.resolve(Integer.toString(number)) + "\n");
+  }
+
+  private Options options(List<Released> releases, Content content) {
+    return new Options(
+        false, List.of(), !withoutPdf, paper, Optional.empty(), releases, content.pictures());
+  }
+
+  private Summary site(KnowledgeBase kb, Options options, Sink sink, Watching watching)
+      throws IOException {
+    Workshop workshop = new Workshop(Ledger.empty());
+    watching.phase("charts");
+    var charts = new ChartDrawings(kb, false, paper).all(workshop);
+    watching.phase("site");
+    return new SitePublisher(workshop)
+        .publishInto(kb, charts, options, (path, bytes) -> sink.write(SITE + path, bytes));
+  }
+
+  private void tell(Summary summary) {
+    console.say(Undrawn.warning("book", summary.undrawn()));
+  }
+
+  private static SortedMap<String, byte[]> papers(
+      Checked checked, SignOffCheck signed, Content content) {
+    SortedMap<String, byte[]> papers = new TreeMap<>();
+    for (SourceFile file : content.sources().files()) {
+      papers.put(SOURCES + file.path(), utf8(file.text()));
+    }
+    content.pictures().forEach((path, bytes) -> papers.put(SOURCES + "guides/" + path, bytes));
+    KnowledgeBase kb = checked.knowledge();
+    papers.put(
+        "report.txt",
+        utf8(new CheckText(kb, content.sources(), Ink.PLAIN).write(checked.report())));
+    papers.put("report.json", utf8(new CheckJson(kb).write(checked.report())));
+    papers.put("sign-offs.txt", utf8(SignOffList.write(signed.states())));
+    return papers;
+  }
+
+  private static Released released(ReleaseNote note, String up) {
+    return new Released(note.number(), note.date(), up + note.number() + "/" + SITE + "index.html");
+  }
+
+  private static byte[] index(KnowledgeBase kb, List<ReleaseNote> all) {
+    String newest = all.get(all.size() - 1).number() + "/" + SITE;
+    List<Released> releases = all.stream().map(one -> released(one, "")).toList();
+    return utf8(
+        new ArchiveHtml()
+            .print(ArchiveSheet.of(kb.handbook(), releases, newest + SitePaths.STYLE)));
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}
