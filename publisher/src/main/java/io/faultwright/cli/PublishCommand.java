@@ -12,7 +12,6 @@ import io.faultwright.pipeline.Compared;
 import io.faultwright.pipeline.Comparing;
 import io.faultwright.pipeline.KnownProofs;
 import io.faultwright.report.ProblemText;
-import io.faultwright.resolve.Resolver;
 import io.faultwright.site.ChartDrawings;
 import io.faultwright.site.Options;
 import io.faultwright.site.SitePublisher;
@@ -115,8 +114,8 @@ final class PublishCommand implements Callable<Integer> {
     Proving proving = new Proving(console, timings);
     Ledger ledger = Ledger.read(to);
     PublishedProofs proofs = new PublishedProofs(ledger);
-    boolean marked = draft || isUnderSignOff(sources);
-    Checked checked = proving.checked(sources, marked ? KnownProofs.NONE : proofs);
+    Checked checked = proving.checked(sources, draft ? KnownProofs.NONE : proofs);
+    boolean marked = draft || isUnderSignOff(checked);
     if (checked.report().errors() > 0 && !draft) {
       return proving.refuse(checked, sources, NOTHING);
     }
@@ -171,8 +170,8 @@ final class PublishCommand implements Callable<Integer> {
   }
 
   /** Then only a release goes out as anything but a draft. */
-  private static boolean isUnderSignOff(Sources sources) {
-    return Resolver.resolve(sources).handbook().signOffs().asked();
+  private static boolean isUnderSignOff(Checked checked) {
+    return checked.knowledge().handbook().signOffs().asked();
   }
 
   private Options options(Checked checked, boolean marked, Optional<Since> told)
