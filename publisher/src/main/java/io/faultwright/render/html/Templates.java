@@ -22,7 +22,8 @@ final class Templates {
     System.setProperty(Logger.SYSTEM_PROPERTY_NAME_LOGGER_LIBRARY, Logger.LIBRARY_NAME_NONE);
   }
 
-  private final Configuration configuration = configuration();
+  /** Never changed once it is made, so that all threads may use it; each template is read once. */
+  private static final Configuration CONFIGURATION = configuration();
 
   private static Configuration configuration() {
     Configuration made = new Configuration(Configuration.VERSION_2_3_34);
@@ -38,6 +39,7 @@ final class Templates {
     made.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
     made.setLogTemplateExceptions(false);
     made.setLocalizedLookup(false);
+    made.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
     return made;
   }
 
@@ -47,7 +49,7 @@ final class Templates {
       Map<String, Object> all = new HashMap<>(values);
       all.put("say", new Saying(words));
       StringWriter out = new StringWriter();
-      configuration.getTemplate(template).process(all, out);
+      CONFIGURATION.getTemplate(template).process(all, out);
       return out.toString();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
