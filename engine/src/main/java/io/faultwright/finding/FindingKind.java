@@ -47,6 +47,14 @@ public enum FindingKind {
     this.severity = severity;
   }
 
+  /** Whether it is only found where somebody asks for the sign-offs. */
+  public boolean isOfSignOff() {
+    return this == LAPSED_SIGNATURE
+        || this == BROKEN_SIGNATURE
+        || this == OWN_SIGNATURE
+        || this == MISSING_SIGNATURE;
+  }
+
   public Severity severity() {
     return severity;
   }

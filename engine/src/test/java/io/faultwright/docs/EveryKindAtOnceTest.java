@@ -45,7 +45,7 @@ class EveryKindAtOnceTest {
             .write(tool.checked().knowledge(), tool.checked().report());
     assertEquals(List.of(), Validity.sarif(log));
     String tests =
-        new CheckJunit(Surroundings.NONE, true)
+        new CheckJunit(Surroundings.NONE, true, true)
             .write(tool.checked().knowledge(), FolderReader.read(FOLDER), tool.checked().report());
     assertEquals(Optional.empty(), Validity.junit(tests));
   }

@@ -15,7 +15,7 @@ class CheckJunitTest {
       new Surroundings("rules/freezers/", Optional.empty(), Optional.empty());
 
   private static String written(boolean strict) {
-    return new CheckJunit(AROUND, strict)
+    return new CheckJunit(AROUND, strict, false)
         .write(SampleBase.build(), SampleReport.SOURCES, SampleReport.build());
   }
 
@@ -46,7 +46,7 @@ class CheckJunitTest {
   @Test
   void problemsAreErrors() {
     String xml =
-        new CheckJunit(AROUND, false)
+        new CheckJunit(AROUND, false, false)
             .write(
                 SampleReport.SOURCES,
                 List.of(

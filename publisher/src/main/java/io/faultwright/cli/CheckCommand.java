@@ -81,7 +81,7 @@ final class CheckCommand implements Callable<Integer> {
       case SARIF -> (sources, problems) -> Optional.of(new CheckSarif(around()).write(problems));
       case JUNIT ->
           (sources, problems) ->
-              Optional.of(new CheckJunit(around(), strict).write(sources, problems));
+              Optional.of(new CheckJunit(around(), strict, signOffs).write(sources, problems));
     };
   }
 
@@ -96,7 +96,7 @@ final class CheckCommand implements Callable<Integer> {
       case TEXT -> new CheckText(kb, sources, console.outInk()).write(report);
       case JSON -> new CheckJson(kb).write(report);
       case SARIF -> new CheckSarif(around()).write(kb, report);
-      case JUNIT -> new CheckJunit(around(), strict).write(kb, sources, report);
+      case JUNIT -> new CheckJunit(around(), strict, signOffs).write(kb, sources, report);
     };
   }
 
