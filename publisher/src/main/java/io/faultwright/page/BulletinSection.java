@@ -47,7 +47,8 @@ public record BulletinSection(
   /**
    * What to do with printed copies.
    *
-   * @param replace titles of charts and cards to throw away, for each of which there is a new one
+   * @param replace charts and cards to throw away, for each of which there is a new one; a link
+   *     without address where it is not published here
    * @param discard titles of those for which there is none
    * @param print those that are new
    * @param pages of the handbook that read differently, by their kind

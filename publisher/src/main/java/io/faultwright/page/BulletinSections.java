@@ -22,10 +22,15 @@ final class BulletinSections {
   private final Bulletin bulletin;
   private final Comparison comparison;
   private final Wording before;
+  private final boolean cards;
 
-  BulletinSections(Desk desk, Bulletin bulletin) {
+  /**
+   * @param cards whether pocket cards are published beside the page
+   */
+  BulletinSections(Desk desk, Bulletin bulletin, boolean cards) {
     this.desk = desk;
     this.bulletin = bulletin;
+    this.cards = cards;
     this.comparison = bulletin.since().comparison();
     this.before = Wording.published(bulletin.since().before());
   }
@@ -104,7 +109,7 @@ final class BulletinSections {
       if (desk.kb().symptoms().containsKey(id)) {
         fresh.put(
             desk.say("{0}, pocket card", desk.words().symptom(id)),
-            desk.links().file(SitePaths.card(id)));
+            cards ? desk.links().file(SitePaths.card(id)) : "");
       }
     }
   }

@@ -21,6 +21,6 @@ public record BulletinSheet(Frame frame, String date, BulletinSection content) {
     return new BulletinSheet(
         Frames.of(kb.handbook(), preview),
         kb.handbook().date(),
-        new BulletinSections(desk, bulletin).section());
+        new BulletinSections(desk, bulletin, false).section());
   }
 }

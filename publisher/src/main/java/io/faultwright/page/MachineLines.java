@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /** Models with their software, those of a family together that are named with the same versions. */
@@ -21,7 +22,7 @@ final class MachineLines {
     this.equipment = equipment;
   }
 
-  /** The lines that name exactly these. */
+  /** The lines that name exactly these; none where the handbook names no models. */
   List<Machines> of(Collection<Build> builds) {
     Map<Key, Set<String>> lines = new LinkedHashMap<>();
     software(builds)
@@ -52,7 +53,9 @@ final class MachineLines {
   /** The versions of each model, ascending. */
   private static Map<String, List<String>> software(Collection<Build> builds) {
     Map<String, List<String>> software = new LinkedHashMap<>();
-    for (Build build : new TreeSet<>(builds)) {
+    SortedSet<Build> named = new TreeSet<>(builds);
+    named.removeIf(build -> build.model().id().equals(Equipment.IMPLICIT));
+    for (Build build : named) {
       software
           .computeIfAbsent(build.model().id(), model -> new ArrayList<>())
           .addAll(build.software().map(Version::text).stream().toList());

@@ -196,7 +196,7 @@ public final class SitePages {
         Target.BULLETIN,
         desk.say("Bulletin"),
         Set.of(),
-        at -> new BulletinSections(at, bulletin).section());
+        at -> new BulletinSections(at, bulletin, edition.pdf()).section());
   }
 
   private Plan releases() {

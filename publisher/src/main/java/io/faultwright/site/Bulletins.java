@@ -8,7 +8,6 @@ import io.faultwright.page.ChangedTexts;
 import io.faultwright.page.Since;
 import io.faultwright.page.Tongue;
 import io.faultwright.render.html.BulletinHtml;
-import io.faultwright.render.pdf.PdfBook;
 import io.faultwright.render.pdf.PdfPrinter;
 import io.faultwright.render.text.BulletinText;
 import java.io.IOException;
@@ -65,13 +64,12 @@ public final class Bulletins {
       BulletinSheet sheet = BulletinSheet.of(languages.in(tongue), bulletin.with(since), preview);
       String name = name("bulletin", tongue);
       files.put(name + ".txt", utf8(new BulletinText(sheet.frame()).write(sheet)));
-      String html = new BulletinHtml().print(sheet, paper);
       if (preview) {
-        files.put(name + ".html", utf8(html));
+        files.put(name + ".html", utf8(new BulletinHtml().preview(sheet)));
       }
       if (pdf) {
-        PdfBook book = new PdfPrinter().print(html, sheet.date());
-        files.put(name + ".pdf", book.bytes());
+        String html = new BulletinHtml().paper(sheet, paper);
+        files.put(name + ".pdf", new PdfPrinter().print(html, sheet.date()).bytes());
       }
     }
     return files;

@@ -5,23 +5,30 @@ import io.faultwright.page.BulletinSheet;
 import io.faultwright.words.Words;
 import java.util.Map;
 
-/**
- * Prints a bulletin as one well-formed XHTML document that needs no other, for paper and screen.
- */
+/** Prints a bulletin as one document that needs no other. */
 public final class BulletinHtml {
+  private static final String STYLE = "bulletin/bulletin.css";
+
   private final Templates templates = new Templates();
 
-  public String print(BulletinSheet sheet, Paper paper) {
-    Words words = Words.of(sheet.frame().language());
+  /** A well-formed XHTML document, to be set by the PDF renderer. */
+  public String paper(BulletinSheet sheet, Paper paper) {
+    String style =
+        Resources.text(STYLE) + BookHtml.style(words(sheet), paper, "bulletin/paper.css");
+    return print("bulletin/bulletin.ftlh", sheet, style);
+  }
+
+  /** A page for a browser, without links and scripts. */
+  public String preview(BulletinSheet sheet) {
+    return print("bulletin/preview.ftlh", sheet, Resources.text(STYLE));
+  }
+
+  private String print(String template, BulletinSheet sheet, String style) {
     return templates.print(
-        "bulletin/bulletin.ftlh",
-        words,
-        Map.of(
-            "sheet",
-            sheet,
-            "it",
-            sheet.content(),
-            "style",
-            BookHtml.style(words, paper, "bulletin/bulletin.css")));
+        template, words(sheet), Map.of("sheet", sheet, "it", sheet.content(), "style", style));
+  }
+
+  private static Words words(BulletinSheet sheet) {
+    return Words.of(sheet.frame().language());
   }
 }

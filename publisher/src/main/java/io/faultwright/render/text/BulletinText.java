@@ -39,17 +39,18 @@ public final class BulletinText {
     if (!it.machines().isEmpty()) {
       lines.heading(say.say("For whom"));
       it.machines().forEach(this::machines);
+      complaints(it.changes().changed());
     }
     if (!it.reasons().isEmpty()) {
       lines.heading(say.say("Why"));
       it.reasons().forEach(reason -> lines.paragraph(IN, reason));
     }
+    copies(it.copies());
     if (!it.cautions().isEmpty()) {
       lines.heading(say.say("Before you work on it"));
       it.cautions().forEach(one -> lines.hanging("  " + one.word() + ": ", one.text()));
     }
     changes(it.changes());
-    copies(it.copies());
     work(it.changes().work());
     if (!it.texts().isEmpty()) {
       lines.heading(say.say("Said in other words"));
@@ -108,6 +109,13 @@ public final class BulletinText {
           one.every()
               ? say.say("all software: {0}", String.join(", ", one.software()))
               : say.say("only software {0}", String.join(", ", one.software())));
+    }
+  }
+
+  private void complaints(List<ChangedComplaint> changed) {
+    if (!changed.isEmpty()) {
+      lines.paragraph(IN, say.say("Complaints") + ":");
+      changed.forEach(complaint -> lines.hanging(ITEM, complaint.link().text()));
     }
   }
 
