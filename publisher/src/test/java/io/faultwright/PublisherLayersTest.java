@@ -69,6 +69,7 @@ class PublisherLayersTest {
               Map.entry("render.svg", List.of("flow", "font", "layout", "words", "xml")),
               Map.entry("render.html", List.of("font", "layout", "page", "prose", "words")),
               Map.entry("render.dita", List.of("page", "words", "xml")),
+              Map.entry("render.text", List.of("page", "words", "report")),
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("offline", List.of("json")),
               Map.entry("output", List.of()),
@@ -88,6 +89,7 @@ class PublisherLayersTest {
                       "render.svg",
                       "render.html",
                       "render.pdf",
+                      "render.text",
                       "offline",
                       "piece",
                       "output"))));

@@ -2,6 +2,7 @@ package io.faultwright.change;
 
 import io.faultwright.finding.RegionTest;
 import io.faultwright.finding.Share;
+import io.faultwright.model.Build;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,11 +19,19 @@ import java.util.stream.Stream;
  * @param regions where the outcome changed; together all such situations, unless there are more
  * @param more whether there are such situations outside of the regions: too many to read
  * @param share how many of the situations that can be told apart have a different outcome
+ * @param builds every model with its software on which some situation has a different outcome, also
+ *     outside of the regions
  */
 public record SymptomChange(
-    String id, String title, List<ChangedRegion> regions, boolean more, Share share) {
+    String id,
+    String title,
+    List<ChangedRegion> regions,
+    boolean more,
+    Share share,
+    List<Build> builds) {
   public SymptomChange {
     regions = List.copyOf(regions);
+    builds = builds.stream().sorted().toList();
   }
 
   /** Whether no situation has a different outcome. */
@@ -53,6 +62,6 @@ public record SymptomChange(
 
   /** The same with every region changed. */
   public SymptomChange with(UnaryOperator<ChangedRegion> change) {
-    return new SymptomChange(id, title, regions.stream().map(change).toList(), more, share);
+    return new SymptomChange(id, title, regions.stream().map(change).toList(), more, share, builds);
   }
 }

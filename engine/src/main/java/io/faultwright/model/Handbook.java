@@ -66,32 +66,22 @@ public record Handbook(
 
   /** The same as a release: its number and date stand in place of the trainer's. */
   public Handbook released(int number, String on) {
-    return new Handbook(
-        place,
-        title,
-        maker,
-        Integer.toString(number),
-        on,
-        language,
-        disclaimer,
-        hotline,
-        base,
-        start,
-        notes,
-        units,
-        weights,
-        translatedTo,
-        signOffs);
+    return dated(Integer.toString(number), on);
   }
 
   /** The same, of no revision. */
   Handbook undated() {
+    return dated("", "");
+  }
+
+  /** The same, of another revision. */
+  Handbook dated(String other, String on) {
     return new Handbook(
         place,
         title,
         maker,
-        "",
-        "",
+        other,
+        on,
         language,
         disclaimer,
         hotline,

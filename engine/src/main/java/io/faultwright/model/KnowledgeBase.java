@@ -110,21 +110,18 @@ public record KnowledgeBase(
 
   /** The same as a release: its number and date stand on every page. */
   public KnowledgeBase released(int number, String date) {
+    return with(handbook.released(number, date));
+  }
+
+  /** The same with the revision and the date of another on every page. */
+  public KnowledgeBase datedLike(KnowledgeBase other) {
+    return with(handbook.dated(other.handbook.revision(), other.handbook.date()));
+  }
+
+  private KnowledgeBase with(Handbook other) {
     return new KnowledgeBase(
-        handbook.released(number, date),
-        equipment,
-        readings,
-        limits,
-        faults,
-        symptoms,
-        nevers,
-        cases,
-        cautions,
-        parts,
-        guides,
-        setUps,
-        charts,
-        wordbook);
+        other, equipment, readings, limits, faults, symptoms, nevers, cases, cautions, parts,
+        guides, setUps, charts, wordbook);
   }
 
   /** The same with one of its symptoms replaced by another of the same id. */

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** How many columns of a terminal a text takes. */
-final class Columns {
+public final class Columns {
   private static final int TAB = 4;
   private static final int WIDTH = 84;
 
@@ -23,7 +23,7 @@ final class Columns {
   private Columns() {}
 
   /** The text with tabs as blanks, and with anything that would steer a terminal made visible. */
-  static String printable(String text) {
+  public static String printable(String text) {
     return text.codePoints().mapToObj(Columns::printable).collect(Collectors.joining());
   }
 
@@ -57,7 +57,7 @@ final class Columns {
   }
 
   /** Columns the text takes after {@link #printable}. */
-  static int width(String text) {
+  public static int width(String text) {
     return text.codePoints().map(Columns::width).sum();
   }
 

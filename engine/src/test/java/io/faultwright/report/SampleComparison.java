@@ -38,7 +38,9 @@ final class SampleComparison {
         new Revision("2", "2026-04-01"),
         List.of(builds.get(0)),
         List.of(builds.get(builds.size() - 1)),
-        List.of(changed(), new SymptomChange("quiet", "Nothing new", List.of(), false, none())),
+        List.of(
+            changed(),
+            new SymptomChange("quiet", "Nothing new", List.of(), false, none(), List.of())),
         List.of(
             edit(Concern.RULES, "symptom", "gone", "", "", null),
             edit(Concern.RULES, "rule", "ice-left/fan", "when", "Fan: no", "Fan: yes"),
@@ -62,7 +64,8 @@ final class SampleComparison {
             region(sent(), Outcome.of(Kind.UNANSWERED), "none"),
             region(Outcome.of(Kind.NO_FIGURE), Outcome.of(Kind.CANNOT_HAPPEN), "none")),
         true,
-        new Share(0.4, 0.4, true));
+        new Share(0.4, 0.4, true),
+        SampleBase.build().equipment().builds());
   }
 
   private static Outcome answered(String... faults) {

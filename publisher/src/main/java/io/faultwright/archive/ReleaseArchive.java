@@ -26,6 +26,9 @@ import java.util.stream.Stream;
 
 /** The folder in which all releases of a handbook lie, each in a folder named by its number. */
 public final class ReleaseArchive {
+  /** The folder of the rules in a release. */
+  public static final String SOURCES = "sources";
+
   private static final String NUMBER = "[1-9][0-9]{0,8}";
 
   private final Path root;
@@ -57,6 +60,11 @@ public final class ReleaseArchive {
     }
     found.sort(Comparator.comparingInt(ReleaseNote::number));
     return found;
+  }
+
+  /** The folder of the rules that a release was made from. */
+  public Path sources(ReleaseNote release) {
+    return root.resolve(Integer.toString(release.number())).resolve(SOURCES);
   }
 
   private ReleaseNote note(Path folder) throws IOException {

@@ -8,8 +8,6 @@ import io.faultwright.page.Since;
 import io.faultwright.piece.Ledger;
 import io.faultwright.piece.Workshop;
 import io.faultwright.pipeline.Checked;
-import io.faultwright.pipeline.Compared;
-import io.faultwright.pipeline.Comparing;
 import io.faultwright.pipeline.KnownProofs;
 import io.faultwright.report.ProblemText;
 import io.faultwright.site.ChartDrawings;
@@ -120,7 +118,8 @@ final class PublishCommand implements Callable<Integer> {
       return proving.refuse(checked, sources, NOTHING);
     }
     try {
-      Optional<Since> told = before.map(old -> since(old, checked.knowledge()));
+      Optional<Since> told =
+          before.map(old -> EarlierRelease.since(old, checked.knowledge(), console, timings));
       Workshop workshop = new Workshop(ledger);
       proofs.confirm(workshop);
       Options options = options(checked, marked, told);
@@ -147,14 +146,6 @@ final class PublishCommand implements Callable<Integer> {
         ? "warning: some texts have no translation and are published as they are written;"
             + " `faultwright check` names them\n"
         : "";
-  }
-
-  /** What the handbook is compared with. */
-  private Since since(KnowledgeBase old, KnowledgeBase current) {
-    try (Watching watching = new Watching(console, timings)) {
-      Compared compared = new Comparing(watching).compare(old, current);
-      return new Since(compared.before(), compared.shared(), compared.comparison());
-    }
   }
 
   private Summary publish(KnowledgeBase kb, Options options, Workshop workshop) throws IOException {

@@ -2,6 +2,7 @@ package io.faultwright.cli;
 
 import io.faultwright.archive.ReleaseArchive;
 import io.faultwright.archive.ReleaseNote;
+import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.key.PersonalKeys;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
@@ -9,7 +10,9 @@ import io.faultwright.model.SignOff;
 import io.faultwright.output.Refused;
 import io.faultwright.output.Sink;
 import io.faultwright.page.ArchiveSheet;
+import io.faultwright.page.Bulletin;
 import io.faultwright.page.Released;
+import io.faultwright.page.Since;
 import io.faultwright.page.SitePaths;
 import io.faultwright.piece.Ledger;
 import io.faultwright.piece.Workshop;
@@ -21,6 +24,8 @@ import io.faultwright.render.html.ArchiveHtml;
 import io.faultwright.report.CheckJson;
 import io.faultwright.report.CheckText;
 import io.faultwright.report.Ink;
+import io.faultwright.resolve.Resolver;
+import io.faultwright.site.Bulletins;
 import io.faultwright.site.ChartDrawings;
 import io.faultwright.site.Options;
 import io.faultwright.site.SitePublisher;
@@ -53,7 +58,7 @@ import picocli.CommandLine.Option;
     })
 final class ReleaseCommand implements Callable<Integer> {
   private static final String SITE = "site/";
-  private static final String SOURCES = "sources/";
+  private static final String SOURCES = ReleaseArchive.SOURCES + "/";
 
   private final Console console;
 
@@ -79,6 +84,8 @@ final class ReleaseCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "Folder in which all releases of the handbook lie.")
   private Path to;
+
+  @Mixin private BulletinNote note;
 
   @Option(names = "--no-pdf", description = "Do without the handbook as one PDF.")
   private boolean withoutPdf;
@@ -156,34 +163,80 @@ final class ReleaseCommand implements Callable<Integer> {
   private void write(ReleaseArchive archive, Checked checked, SignOffCheck signed, Content content)
       throws IOException {
     KnowledgeBase kb = checked.knowledge().released(number, content.day().toString());
-    ReleaseNote note =
+    ReleaseNote next =
         new ReleaseNote(
             number,
             content.day().toString(),
             kb.handbook().title(),
             checked.knowledge().handbook().revision());
     List<Released> releases =
-        Stream.concat(archive.releases().stream(), Stream.of(note))
+        Stream.concat(archive.releases().stream(), Stream.of(next))
             .map(one -> released(one, "../../"))
             .toList();
     SortedMap<String, byte[]> papers = papers(checked, signed, content);
+    Optional<Since> since = since(archive, kb);
+    Optional<Bulletin> bulletin = bulletin(kb, since, papers);
     try (Watching watching = new Watching(console, timings)) {
       archive.add(
-          note,
+          next,
           sink -> {
             for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
               sink.write(paper.getKey(), paper.getValue());
             }
-            tell(site(kb, options(releases, content), sink, watching));
+            tell(site(kb, options(releases, bulletin, content), sink, watching));
           },
           all -> index(kb, all));
     }
     console.print("released as " + to.resolve(Integer.toString(number)) + "\n");
+    note.warn(console, bulletin);
   }
 
-  private Options options(List<Released> releases, Content content) {
+  private Options options(List<Released> releases, Optional<Bulletin> bulletin, Content content) {
     return new Options(
-        false, List.of(), !withoutPdf, paper, Optional.empty(), releases, content.pictures());
+        false,
+        List.of(),
+        !withoutPdf,
+        paper,
+        Optional.empty(),
+        bulletin,
+        releases,
+        content.pictures());
+  }
+
+  /** What differs from the release before; nothing where this is the first. */
+  private Optional<Since> since(ReleaseArchive archive, KnowledgeBase kb) throws IOException {
+    Optional<EarlierRelease> earlier = EarlierRelease.in(archive);
+    if (earlier.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      KnowledgeBase before = earlier.get().dated(Resolver.resolve(earlier.get().sources()));
+      return Optional.of(EarlierRelease.since(before, kb, console, timings));
+    } catch (Unreadable unreadable) {
+      console.say(
+          "warning: no bulletin, since the rules of release "
+              + earlier.get().number()
+              + " cannot be read any more: "
+              + unreadable.problems().get(0).message()
+              + "\n");
+      return Optional.empty();
+    }
+  }
+
+  /** Adds the bulletin to the papers, or a list where only texts changed. */
+  private Optional<Bulletin> bulletin(
+      KnowledgeBase kb, Optional<Since> since, SortedMap<String, byte[]> papers)
+      throws IOException {
+    if (since.isEmpty()) {
+      return Optional.empty();
+    }
+    Bulletins bulletins = new Bulletins(kb, paper, false);
+    Optional<Bulletin> bulletin = bulletins.bulletin(since.get(), note.reasons());
+    papers.putAll(
+        bulletin.isPresent()
+            ? bulletins.files(bulletin.get(), !withoutPdf)
+            : bulletins.changedTexts(since.get()));
+    return bulletin;
   }
 
   private Summary site(KnowledgeBase kb, Options options, Sink sink, Watching watching)

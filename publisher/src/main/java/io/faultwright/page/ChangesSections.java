@@ -40,7 +40,7 @@ final class ChangesSections {
 
   ChangesSection section() {
     return new ChangesSection(
-        desk.say("revision {0}, {1}", comparison.before().number(), comparison.before().date()),
+        since(),
         changed(),
         desk.links()
             .symptoms(
@@ -58,6 +58,11 @@ final class ChangesSections {
             .toList(),
         equipment(),
         work());
+  }
+
+  /** The earlier revision in words. */
+  String since() {
+    return desk.say("revision {0}, {1}", comparison.before().number(), comparison.before().date());
   }
 
   private List<ChangedComplaint> changed() {

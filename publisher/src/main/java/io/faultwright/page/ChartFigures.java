@@ -65,7 +65,7 @@ final class ChartFigures {
       Symptom symptom, Links links, ChartSheet sheet, boolean wide, int number) {
     return new ChartFigure(
         new Target(Kind.SYMPTOM, symptom.id()).anchor() + "-chart-" + number,
-        title(symptom, sheet),
+        title(symptom.title(), sheet, say),
         sheet.scope(),
         sheet.number(),
         links.file(SitePaths.chart(symptom.id(), number)),
@@ -74,11 +74,12 @@ final class ChartFigures {
         wide);
   }
 
-  private String title(Symptom symptom, ChartSheet sheet) {
+  /** What a page is called. */
+  static String title(String symptom, ChartSheet sheet, Words say) {
     String title =
         sheet.scope().isEmpty()
-            ? say.say("{0}, chart", symptom.title())
-            : say.say("{0}, chart for {1}", symptom.title(), sheet.scope());
+            ? say.say("{0}, chart", symptom)
+            : say.say("{0}, chart for {1}", symptom, sheet.scope());
     return sheet.count() == 1
         ? title
         : say.say("{0}, {1} of {2}", title, sheet.number(), sheet.count());

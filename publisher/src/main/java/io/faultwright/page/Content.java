@@ -19,6 +19,7 @@ public sealed interface Content
         StickersSection,
         IndexSection,
         FindingsSection,
+        BulletinSection,
         ChangesSection,
         ReleasesSection {
   /** Paths of the scripts it needs beside that of every page, from the site's root; mostly none. */

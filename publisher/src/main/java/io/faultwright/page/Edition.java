@@ -16,6 +16,7 @@ import java.util.SortedMap;
  * @param draft whether it may not be worked by yet
  * @param pdf whether the book is published beside the site
  * @param since the earlier revision whose differences are told, if any
+ * @param bulletin what the field is told of this release, if anything
  * @param releases this release and those before it; empty where this is none
  */
 public record Edition(
@@ -25,6 +26,7 @@ public record Edition(
     boolean draft,
     boolean pdf,
     Optional<Since> since,
+    Optional<Bulletin> bulletin,
     List<Released> releases) {
   public Edition {
     findings = List.copyOf(findings);
@@ -39,7 +41,7 @@ public record Edition(
       boolean draft,
       boolean pdf,
       Optional<Since> since) {
-    this(charts, findings, pictures, draft, pdf, since, List.of());
+    this(charts, findings, pictures, draft, pdf, since, Optional.empty(), List.of());
   }
 
   /** Ids of the symptoms that have a pocket card: those that some equipment can show. */

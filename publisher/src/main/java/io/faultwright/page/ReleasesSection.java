@@ -1,14 +1,17 @@
 package io.faultwright.page;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Every release there was when this one was made.
  *
  * @param items the newest first
+ * @param bulletin what the newest changes, if anything
  * @param all the page that also lists later ones
  */
-public record ReleasesSection(List<Item> items, Link all) implements Content {
+public record ReleasesSection(List<Item> items, Optional<Link> bulletin, Link all)
+    implements Content {
   public ReleasesSection {
     items = List.copyOf(items);
   }

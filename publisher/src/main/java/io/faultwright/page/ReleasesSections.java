@@ -3,6 +3,7 @@ package io.faultwright.page;
 import io.faultwright.words.Words;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** Lists the releases, the newest first. */
@@ -12,10 +13,12 @@ final class ReleasesSections {
 
   private ReleasesSections() {}
 
-  static ReleasesSection of(List<Released> releases, Words say, UnaryOperator<String> fromRoot) {
+  static ReleasesSection of(
+      List<Released> releases, Words say, UnaryOperator<String> fromRoot, Optional<Link> bulletin) {
     int newest = releases.stream().mapToInt(Released::number).max().orElse(0);
     return new ReleasesSection(
         items(releases, newest, say, fromRoot),
+        bulletin,
         new Link(say.say("All releases"), fromRoot.apply(ALL)));
   }
 

@@ -63,6 +63,7 @@ public final class SitePages {
             kb.handbook().base().stream().map(this::stickers),
             edition.draft() ? Stream.of(findings()) : Stream.<Plan>empty(),
             edition.since().stream().map(this::changes),
+            edition.bulletin().stream().map(this::bulletin),
             edition.releases().isEmpty() ? Stream.<Plan>empty() : Stream.of(releases()),
             kb.symptoms().values().stream().map(this::symptom),
             kb.faults().values().stream()
@@ -190,6 +191,14 @@ public final class SitePages {
         at -> new ChangesSections(at, since).section());
   }
 
+  private Plan bulletin(Bulletin bulletin) {
+    return page(
+        Target.BULLETIN,
+        desk.say("Bulletin"),
+        Set.of(),
+        at -> new BulletinSections(at, bulletin, edition.pdf()).section());
+  }
+
   private Plan releases() {
     SiteAddresses here =
         new SiteAddresses(tongue.folder(), SitePaths.file(Target.RELEASES), Set.of());
@@ -197,7 +206,18 @@ public final class SitePages {
         Target.RELEASES,
         desk.say("Releases"),
         Set.of(),
-        at -> ReleasesSections.of(edition.releases(), desk.words().say(), here::shared));
+        at ->
+            ReleasesSections.of(
+                edition.releases(),
+                desk.words().say(),
+                here::shared,
+                edition.bulletin().map(told -> bulletinLink(at))));
+  }
+
+  /** A link to the bulletin of this release. */
+  static Link bulletinLink(Desk at) {
+    return new Link(
+        at.say("Bulletin: what this release changes"), at.links().page(Target.BULLETIN));
   }
 
   /** The page of a symptom; it is written from what belongs to the symptom. */

@@ -45,6 +45,7 @@ public final class SitePaths {
       case INDEX -> "a-z.html";
       case FINDINGS -> "findings.html";
       case CHANGES -> "what-changed.html";
+      case BULLETIN -> "bulletin.html";
       case RELEASES -> "releases.html";
     };
   }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param refrigerants their tables of pressure and temperature
  * @param welcome the start guide, or nothing
  * @param changes what changed since an earlier revision, if that is told
+ * @param bulletin what the field is told of this release, if anything
  * @param releases this release and those before it, if this is one
  * @param book the whole handbook as one file, if it is published
  * @param disclaimer what the handbook defers to
@@ -27,6 +28,7 @@ public record StartSection(
     List<Link> refrigerants,
     Html welcome,
     Optional<Link> changes,
+    Optional<Link> bulletin,
     Optional<Link> releases,
     Optional<Link> book,
     String disclaimer,

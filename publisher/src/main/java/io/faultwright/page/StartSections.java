@@ -32,6 +32,7 @@ final class StartSections {
         desk.links().refrigerants(desk.uses().refrigerants()),
         welcome(handbook.start()),
         edition.since().map(since -> changes(since)),
+        edition.bulletin().map(told -> SitePages.bulletinLink(desk)),
         edition.releases().isEmpty() ? Optional.empty() : Optional.of(releases()),
         edition.pdf() ? Optional.of(book()) : Optional.empty(),
         handbook.disclaimer(),

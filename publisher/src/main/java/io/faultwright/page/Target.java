@@ -20,6 +20,7 @@ public record Target(Kind kind, String id) {
   public static final Target DIAGNOSIS = new Target(Kind.DIAGNOSIS, "");
   public static final Target STICKERS = new Target(Kind.STICKERS, "");
   public static final Target CHANGES = new Target(Kind.CHANGES, "");
+  public static final Target BULLETIN = new Target(Kind.BULLETIN, "");
   public static final Target RELEASES = new Target(Kind.RELEASES, "");
 
   /** The things that can be linked to. */
@@ -44,6 +45,7 @@ public record Target(Kind kind, String id) {
     INDEX,
     FINDINGS,
     CHANGES,
+    BULLETIN,
     RELEASES;
 
     /** The name in addresses, for instance {@code symptom}. */

@@ -16,6 +16,7 @@ import io.faultwright.piece.Piece;
 import io.faultwright.piece.Workshop;
 import java.io.IOException;
 import java.net.URI;
+import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -48,12 +49,19 @@ public final class ChartDrawings {
    * @param workshop draws them, as far as they were not drawn before
    */
   public SortedMap<String, SortedMap<String, Drawn>> all(Workshop workshop) throws IOException {
-    List<Piece> pieces = kb.symptoms().values().parallelStream().map(this::piece).toList();
+    return drawn(kb.symptoms().keySet(), workshop);
+  }
+
+  /** The same for some symptoms. */
+  SortedMap<String, SortedMap<String, Drawn>> drawn(Collection<String> symptoms, Workshop workshop)
+      throws IOException {
+    List<Piece> pieces =
+        symptoms.stream().map(kb.symptoms()::get).parallel().map(this::piece).toList();
     SortedMap<String, SortedMap<String, Drawn>> charts = new TreeMap<>();
     languages.forEach(one -> charts.put(one.tongue().tag(), new TreeMap<>()));
     Iterator<Made> made = workshop.make(pieces).iterator();
     Iterator<Piece> asked = pieces.iterator();
-    for (String id : kb.symptoms().keySet()) {
+    for (String id : symptoms) {
       Made files = made.next();
       Fingerprint from = asked.next().inputs().orElseThrow();
       languages.forEach(
@@ -63,6 +71,13 @@ public final class ChartDrawings {
                   .put(id, ChartFiles.drawn(one.tongue().folder(), id, files, from)));
     }
     return charts;
+  }
+
+  /** What the charts of each symptom are drawn from. */
+  SortedMap<String, Fingerprint> inputs() {
+    SortedMap<String, Fingerprint> inputs = new TreeMap<>();
+    kb.symptoms().forEach((id, symptom) -> inputs.put(id, piece(symptom).inputs().orElseThrow()));
+    return inputs;
   }
 
   /** The order of the checks is worked out once for all languages. */

@@ -33,6 +33,11 @@ final class Languages {
         translated(since.before(), tongue), translated(since.shared(), tongue), since.comparison());
   }
 
+  /** An earlier revision in one of them. */
+  KnowledgeBase earlier(KnowledgeBase before, Tongue tongue) {
+    return translated(before, tongue);
+  }
+
   private KnowledgeBase translated(KnowledgeBase one, Tongue tongue) {
     boolean own = tongue.tag().equals(kb.handbook().language());
     return own ? one : Translation.of(one, tongue.tag());

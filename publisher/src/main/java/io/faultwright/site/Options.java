@@ -2,6 +2,7 @@ package io.faultwright.site;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.layout.Paper;
+import io.faultwright.page.Bulletin;
 import io.faultwright.page.Released;
 import io.faultwright.page.Since;
 import java.util.Collections;
@@ -18,6 +19,7 @@ import java.util.TreeMap;
  * @param pdf also make the book
  * @param paper sheet size of the book
  * @param since the earlier revision whose differences are told, if any
+ * @param bulletin what the field is told of this release, if anything
  * @param releases this release and those before it; empty where this is none
  * @param pictures pictures that guides may show, by path relative to the {@code guides} folder
  */
@@ -27,6 +29,7 @@ public record Options(
     boolean pdf,
     Paper paper,
     Optional<Since> since,
+    Optional<Bulletin> bulletin,
     List<Released> releases,
     SortedMap<String, byte[]> pictures) {
   public Options {
@@ -43,7 +46,7 @@ public record Options(
       Paper paper,
       Optional<Since> since,
       SortedMap<String, byte[]> pictures) {
-    this(draft, findings, pdf, paper, since, List.of(), pictures);
+    this(draft, findings, pdf, paper, since, Optional.empty(), List.of(), pictures);
   }
 
   /** Without a comparison with an earlier revision. */

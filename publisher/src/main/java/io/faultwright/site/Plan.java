@@ -81,6 +81,7 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
             options.draft(),
             options.pdf(),
             options.since().map(since -> languages.in(since, tongue)),
+            options.bulletin().map(told -> told.with(languages.in(told.since(), tongue))),
             options.releases());
     return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, all);
   }

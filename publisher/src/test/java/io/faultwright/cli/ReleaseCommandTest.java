@@ -165,8 +165,11 @@ class ReleaseCommandTest {
     assertFalse(base.err().contains("warm/high"), base.err());
     assertFalse(Files.exists(archive.resolve("2")));
     sign();
-    assertEquals(0, release(2, "2026-03-09"), base::err);
+    assertEquals(0, release(2, "2026-03-09", "--note", "The fan is another."), base::err);
     assertWhole(archive.resolve("2"));
+    assertFalse(Files.exists(archive.resolve("1/site/bulletin.html")));
+    assertFalse(Files.exists(archive.resolve("1/bulletin.txt")));
+    assertTold(archive.resolve("2"));
     assertSame(first, files(archive.resolve("1")));
     assertReachable(archive.resolve("index.html"), "1/site/index.html", "2/site/index.html");
     assertReachable(
@@ -175,6 +178,49 @@ class ReleaseCommandTest {
         "../../2/site/index.html",
         "../../index.html");
     assertTrue(text(archive.resolve("2/site/index.html")).contains("href=\"releases.html\""));
+  }
+
+  /** From 1 to just below 1.1 A the old rules said "within" and the new ones say "below". */
+  private static void assertTold(Path release) throws IOException {
+    String mail = text(release.resolve("bulletin.txt"));
+    for (String said :
+        List.of(
+            "Since revision 1, 2026-03-02",
+            "  The fan is another.\n",
+            "  Before: Ask: hotline\n  Now: Fan stands\n",
+            "Fan current: at least 1 A and below 1.1 A",
+            "  - Too warm, chart\n")) {
+      assertTrue(mail.contains(said), mail);
+    }
+    String page = text(release.resolve("site/bulletin.html"));
+    assertTrue(page.contains("at least 1 A and below 1.1 A"), page);
+    assertReachable(release.resolve("site/bulletin.html"), "charts/warm-1.svg");
+    assertReachable(release.resolve("site/index.html"), "bulletin.html");
+    assertReachable(release.resolve("site/releases.html"), "bulletin.html");
+  }
+
+  /** A release of which only texts changed has a list of them and no bulletin. */
+  @Test
+  void whereOnlyTextsChangedThereIsNoBulletin() throws IOException {
+    sign();
+    assertEquals(0, release(1, "2026-03-02"), base::err);
+    base.edit("handbook.yaml", "title: Fan is tight", "title: Fan turns hard");
+    sign();
+    assertEquals(0, release(2, "2026-03-09"), base::err);
+    assertFalse(Files.exists(archive.resolve("2/bulletin.txt")));
+    assertFalse(Files.exists(archive.resolve("2/site/bulletin.html")));
+    String list = text(archive.resolve("2/changed-texts.txt"));
+    assertTrue(list.contains("fault fan-tight: title"), list);
+    Path preview = temporary.resolve("preview");
+    base.edit("handbook.yaml", "low: 1,", "low: 1.1,");
+    int code =
+        base.run("bulletin", "--since", archive.toString(), "--to", preview.toString(), "--no-pdf");
+    assertEquals(0, code, base::err);
+    assertTrue(base.err().contains("give the reason with `--note`"), base.err());
+    assertTrue(Files.exists(preview.resolve("bulletin.html")));
+    assertFalse(Files.exists(preview.resolve("bulletin.pdf")));
+    assertTrue(text(preview.resolve("bulletin.txt")).startsWith("DRAFT: "));
+    assertTrue(text(preview.resolve("bulletin.txt")).contains("Since revision 2, 2026-03-09"));
   }
 
   /** Every link of the page leads to a file; these are among them. */

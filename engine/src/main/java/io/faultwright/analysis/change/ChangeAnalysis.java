@@ -49,7 +49,8 @@ public final class ChangeAnalysis {
         after.symptom().title(),
         regions,
         differences.map(Differences::more).orElse(false),
-        differences.map(Differences::share).orElse(new Share(0, 0, true)));
+        differences.map(Differences::share).orElse(new Share(0, 0, true)),
+        differences.map(Differences::builds).orElse(List.of()));
   }
 
   /** The outcomes of both sides; empty where neither offers the symptom on shared equipment. */

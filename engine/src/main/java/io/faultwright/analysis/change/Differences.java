@@ -1,6 +1,7 @@
 package io.faultwright.analysis.change;
 
 import io.faultwright.analysis.space.Box;
+import io.faultwright.analysis.space.Cell;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.Regions;
 import io.faultwright.analysis.space.Space;
@@ -9,6 +10,7 @@ import io.faultwright.change.ChangedRegion;
 import io.faultwright.change.Outcome;
 import io.faultwright.finding.RegionTest;
 import io.faultwright.finding.Share;
+import io.faultwright.model.Build;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
 import java.math.BigDecimal;
@@ -96,6 +98,18 @@ final class Differences {
   /** All situations whose outcome changed. */
   Share share() {
     return share(changed);
+  }
+
+  /** The equipment on which some outcome changed; it is the first axis. */
+  List<Build> builds() {
+    if (changed == Diagrams.NONE) {
+      return List.of();
+    }
+    List<Cell> cells = space.axes().get(0).cells();
+    return diagrams.occurring(changed)[0].stream()
+        .mapToObj(cells::get)
+        .flatMap(cell -> ((Cell.Builds) cell).builds().stream())
+        .toList();
   }
 
   private Share share(int part) {

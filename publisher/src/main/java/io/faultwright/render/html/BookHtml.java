@@ -14,8 +14,15 @@ public final class BookHtml {
 
   public String print(Book book, Paper paper) {
     Words words = Words.of(book.frame().language());
-    String style = Resources.text("book/book.css").replace(PAGE, page(words)) + sheets(paper);
-    return templates.print("book/book.ftlh", words, Map.of("book", book, "style", style));
+    return templates.print(
+        "book/book.ftlh",
+        words,
+        Map.of("book", book, "style", style(words, paper, "book/book.css")));
+  }
+
+  /** A style sheet for paper, with the foot of a page in the words of the handbook. */
+  static String style(Words words, Paper paper, String resource) {
+    return Resources.text(resource).replace(PAGE, page(words)) + sheets(paper);
   }
 
   private static String page(Words words) {

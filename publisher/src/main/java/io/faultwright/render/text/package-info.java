@@ -1,0 +1,2 @@
+/** Pages as plain text for a mail. */
+package io.faultwright.render.text;
