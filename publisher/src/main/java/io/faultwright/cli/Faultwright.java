@@ -60,6 +60,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new ImportCommand(console))
         .addSubcommand(new TellApartCommand(console))
         .addSubcommand(new SignCommand(console))
+        .addSubcommand(new ReviewCommand(console))
         .addSubcommand(new ReleaseCommand(console))
         .setOut(console.out())
         .setErr(console.err())
