@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -22,6 +23,8 @@ import java.util.regex.Pattern;
 public final class PlainCheck {
   /** Words of a procedural sentence, ASD-STE100. */
   public static final int MOST_WORDS = 20;
+
+  private static final int BEGINNING = 4;
 
   private static final Set<String> NO_COMMAND =
       Set.of(
@@ -36,6 +39,10 @@ public final class PlainCheck {
   private static final Pattern WARNING =
       Pattern.compile(
           "(?i)^(danger|warning|caution|notice|beware|take care|be careful|careful|never)\\b.*");
+
+  /** A duty told in the passive, where a command would do. */
+  private static final Pattern DUTY =
+      Pattern.compile("(?i)\\b(must|should|shall|has to|have to) be \\p{L}+(ed|en)\\b");
 
   private static final Pattern JOINT =
       Pattern.compile("(?i)(?:,|;)?\\s(?:and then|and|then)\\s+|;\\s+");
@@ -138,11 +145,12 @@ public final class PlainCheck {
   private void look(Step step, List<Hint> hints) {
     List<String> sentences = Sentences.of(step.text());
     for (String sentence : sentences) {
-      tooLong(sentence).ifPresent(why -> hints.add(hint(PlainRule.LENGTH, step, sentence, why)));
+      String where = sentences.size() > 1 ? " in `" + beginning(sentence) + "`" : "";
+      tooLong(sentence).ifPresent(why -> hints.add(hint(PlainRule.LENGTH, step, why + where)));
       several(sentence)
-          .ifPresent(why -> hints.add(hint(PlainRule.ONE_INSTRUCTION, step, sentence, why)));
+          .ifPresent(why -> hints.add(hint(PlainRule.ONE_INSTRUCTION, step, why + where)));
       noCommand(sentence)
-          .ifPresent(why -> hints.add(hint(PlainRule.IMPERATIVE, step, sentence, why)));
+          .ifPresent(why -> hints.add(hint(PlainRule.IMPERATIVE, step, why + where)));
     }
     sentences.stream()
         .skip(1)
@@ -154,12 +162,19 @@ public final class PlainCheck {
                     hint(
                         PlainRule.CAUTION_FIRST,
                         step,
-                        step.text(),
-                        "`" + late + "` stands behind what it warns of")));
+                        "`" + beginning(late) + "` stands behind what it warns of")));
   }
 
-  private static Hint hint(PlainRule rule, Step step, String text, String reason) {
-    return new Hint(rule, step.of(), step.place(), text, reason);
+  private static Hint hint(PlainRule rule, Step step, String reason) {
+    return new Hint(rule, step.of(), step.place(), step.text(), reason);
+  }
+
+  /** So much of a sentence that it is found in its step. */
+  private static String beginning(String sentence) {
+    List<String> words = Sentences.words(sentence);
+    return words.size() <= BEGINNING
+        ? sentence
+        : String.join(" ", words.subList(0, BEGINNING)) + " …";
   }
 
   private static Optional<String> tooLong(String sentence) {
@@ -186,6 +201,10 @@ public final class PlainCheck {
 
   private static Optional<String> noCommand(String sentence) {
     String word = first(command(sentence));
+    Matcher duty = DUTY.matcher(command(sentence));
+    if (duty.find()) {
+      return Optional.of("it says `" + duty.group().toLowerCase(Locale.ROOT) + "`");
+    }
     return NO_COMMAND.contains(word)
         ? Optional.of("it begins with `" + word + "`")
         : Optional.empty();
