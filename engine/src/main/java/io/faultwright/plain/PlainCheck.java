@@ -98,7 +98,9 @@ public final class PlainCheck {
     steps().stream()
         .flatMap(step -> Sentences.of(step.text()).stream())
         .map(PlainCheck::first)
-        .filter(word -> !NO_COMMAND.contains(word) && !CONDITION.matcher(word).matches())
+        .filter(
+            word ->
+                !word.isEmpty() && !NO_COMMAND.contains(word) && !CONDITION.matcher(word).matches())
         .forEach(verbs::add);
   }
 

@@ -79,6 +79,7 @@ class PlainCheckTest {
         List.of("ONE_INSTRUCTION: `replace` begins a second one"),
         hints("Remove the fan and replace the bearing."));
     assertEquals(List.of(), hints("Remove the fan and the bearing."));
+    assertEquals(List.of(), hints("3 m away it is cold enough.", "Measure here and 3 m away."));
     assertEquals(List.of(), hints("If the fan stands and hums, replace the capacitor."));
   }
 

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,6 +31,8 @@ import java.util.stream.Stream;
 final class DecisionTables {
   private static final Set<FindingKind> GAPS =
       EnumSet.of(FindingKind.GAP, FindingKind.LIMITS_MISSING);
+
+  private static final Pattern UNIT = Pattern.compile("(\\d) (?=\\S{1,7}(\\s|$))");
 
   private final KnowledgeBase kb;
   private final Wording words;
@@ -157,9 +160,14 @@ final class DecisionTables {
             .collect(
                 Collectors.toMap(
                     RegionTest::reading,
-                    test -> facts.of(List.of(test)).get(0).text(),
+                    test -> unbroken(facts.of(List.of(test)).get(0).text()),
                     (one, other) -> one + "; " + other));
     return subjects.stream().map(cellOf(cells)).toList();
+  }
+
+  /** With no line ending between a number and its unit. */
+  private static String unbroken(String text) {
+    return UNIT.matcher(text).replaceAll("$1\u00a0");
   }
 
   private static Function<String, String> cellOf(Map<String, String> cells) {

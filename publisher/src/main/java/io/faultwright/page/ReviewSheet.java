@@ -156,10 +156,9 @@ public record ReviewSheet(
   /**
    * A text.
    *
-   * @param of what it belongs to
-   * @param text the sentence or the step
+   * @param text the step
    * @param reason what in it; words of it stand between backticks
-   * @param place file and line
+   * @param where what it belongs to, with file and line; several where it stands several times
    */
-  public record PlainItem(String of, String text, String reason, String place) {}
+  public record PlainItem(String text, String reason, List<Fact> where) {}
 }

@@ -25,10 +25,10 @@ import io.faultwright.review.LastChange;
 import io.faultwright.review.LastChange.Commit;
 import io.faultwright.review.RuleReview;
 import io.faultwright.review.SymptomReview;
-import io.faultwright.source.Place;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -280,13 +280,19 @@ public final class ReviewSheets {
             .toList());
   }
 
+  /** The same text once, in the order in which texts come first. */
   private static PlainGroup group(PlainRule rule, List<Hint> hints) {
+    Map<List<String>, List<Fact>> items = new LinkedHashMap<>();
+    for (Hint hint : hints) {
+      items
+          .computeIfAbsent(List.of(hint.text(), hint.reason()), none -> new ArrayList<>())
+          .add(new Fact(hint.of(), CasesSheets.line(hint.place())));
+    }
     return new PlainGroup(
-        rule.title(), rule.sure(), hints.stream().map(ReviewSheets::plainItem).toList());
-  }
-
-  private static PlainItem plainItem(Hint hint) {
-    Place place = hint.place();
-    return new PlainItem(hint.of(), hint.text(), hint.reason(), CasesSheets.line(place));
+        rule.title(),
+        rule.sure(),
+        items.entrySet().stream()
+            .map(one -> new PlainItem(one.getKey().get(0), one.getKey().get(1), one.getValue()))
+            .toList());
   }
 }
