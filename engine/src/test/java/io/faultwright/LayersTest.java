@@ -116,6 +116,9 @@ class LayersTest {
         "ambiguity",
         "analysis.space",
         "analysis.outcome");
+    arrows("review", "model", "finding");
+    arrows("analysis.review", "model", "finding", "review", "analysis.space");
+    arrows("plain", "source", "model");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
     arrows(

@@ -65,7 +65,7 @@ class PublisherLayersTest {
               Map.entry("find", with(VALUES, "page", "json")),
               Map.entry("guided", with(VALUES, "flow", "page", "json")),
               Map.entry("prose", List.of()),
-              Map.entry("page", with(VALUES, "prose", "layout")),
+              Map.entry("page", with(VALUES, "release", "review", "plain", "prose", "layout")),
               Map.entry("render.svg", List.of("flow", "font", "layout", "words", "xml")),
               Map.entry("render.html", List.of("font", "layout", "page", "prose", "words")),
               Map.entry("render.dita", List.of("page", "words", "xml")),

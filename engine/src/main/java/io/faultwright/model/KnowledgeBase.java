@@ -108,6 +108,25 @@ public record KnowledgeBase(
         left);
   }
 
+  /** The same in its own language only. */
+  public KnowledgeBase untranslated() {
+    return new KnowledgeBase(
+        handbook,
+        equipment,
+        readings,
+        limits,
+        faults,
+        symptoms,
+        nevers,
+        cases,
+        cautions,
+        parts,
+        guides,
+        setUps,
+        charts,
+        new Wordbook(wordbook.synonyms(), new TreeMap<>()));
+  }
+
   /** The same as a release: its number and date stand on every page. */
   public KnowledgeBase released(int number, String date) {
     return with(handbook.released(number, date));

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.eclipse.jgit.errors.RevisionSyntaxException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
@@ -21,6 +22,7 @@ import org.eclipse.jgit.lib.ObjectLoader;
 import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.revwalk.RevCommit;
+import org.eclipse.jgit.revwalk.RevSort;
 import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.eclipse.jgit.treewalk.TreeWalk;
@@ -66,10 +68,66 @@ public final class GitHistory {
     try (Repository repository = builder.build()) {
       return read(repository, revision);
     } catch (IOException broken) {
-      throw unreadable(
-          "the repository of `" + folder + "` cannot be read: " + broken.getMessage(),
-          "check it with your Git program");
+      throw broken(broken);
     }
+  }
+
+  /**
+   * All commits that led to the one checked out, that one first; none where there is no repository.
+   *
+   * @throws Unreadable where the repository cannot be read
+   */
+  public List<Moment> moments() {
+    FileRepositoryBuilder builder = builder();
+    if (builder.getGitDir() == null) {
+      return List.of();
+    }
+    try (Repository repository = builder.build();
+        RevWalk commits = new RevWalk(repository)) {
+      ObjectId head = repository.resolve(Constants.HEAD + "^{commit}");
+      return head == null ? List.of() : moments(repository, commits, head);
+    } catch (IOException broken) {
+      throw broken(broken);
+    }
+  }
+
+  private List<Moment> moments(Repository repository, RevWalk commits, ObjectId head)
+      throws IOException {
+    String prefix = prefix(repository);
+    commits.sort(RevSort.TOPO);
+    commits.markStart(commits.parseCommit(head));
+    List<Moment> moments = new ArrayList<>();
+    for (RevCommit commit : commits) {
+      moments.add(
+          new Moment(
+              commit.name(),
+              commit
+                  .getAuthorIdent()
+                  .getWhenAsInstant()
+                  .atZone(commit.getAuthorIdent().getZoneId())
+                  .toLocalDate()
+                  .toString(),
+              commit.getShortMessage(),
+              state(repository, commit, prefix),
+              Stream.of(commit.getParents()).map(RevCommit::name).toList()));
+    }
+    return moments;
+  }
+
+  private static String state(Repository repository, RevCommit commit, String prefix)
+      throws IOException {
+    if (prefix.isEmpty()) {
+      return commit.getTree().name();
+    }
+    try (TreeWalk at = TreeWalk.forPath(repository, prefix, commit.getTree())) {
+      return at == null ? "" : at.getObjectId(0).name();
+    }
+  }
+
+  private Unreadable broken(IOException broken) {
+    return unreadable(
+        "the repository of `" + folder + "` cannot be read: " + broken.getMessage(),
+        "check it with your Git program");
   }
 
   private Sources read(Repository repository, String revision) throws IOException {

@@ -61,6 +61,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new TellApartCommand(console))
         .addSubcommand(new SignCommand(console))
         .addSubcommand(new BulletinCommand(console))
+        .addSubcommand(new ReviewCommand(console))
         .addSubcommand(new ReleaseCommand(console))
         .setOut(console.out())
         .setErr(console.err())

@@ -13,7 +13,11 @@ final class RegionFacts {
   private final Wording words;
 
   RegionFacts(KnowledgeBase kb) {
-    this.words = Wording.published(kb);
+    this(Wording.published(kb));
+  }
+
+  RegionFacts(Wording words) {
+    this.words = words;
   }
 
   List<Fact> of(List<RegionTest> tests) {

@@ -14,9 +14,12 @@ public final class SiteStyle {
    * @param fonts address of the folder of the font files, seen from the style sheet
    */
   public static String css(String fonts) {
-    return Fonts.web().stream().map(font -> face(font, fonts)).collect(Collectors.joining())
-        + Resources.text("site/style.css")
-        + Resources.text("site/diagnosis.css");
+    return faces(fonts) + Resources.text("site/style.css") + Resources.text("site/diagnosis.css");
+  }
+
+  /** Where a style sheet finds the fonts. */
+  static String faces(String fonts) {
+    return Fonts.web().stream().map(font -> face(font, fonts)).collect(Collectors.joining());
   }
 
   private static String face(WebFont font, String folder) {

@@ -1,0 +1,158 @@
+package io.faultwright.cli;
+
+import io.faultwright.adequacy.Measured;
+import io.faultwright.flow.ChartWalk;
+import io.faultwright.key.PersonalKeys;
+import io.faultwright.model.KnowledgeBase;
+import io.faultwright.output.AtomicFolder;
+import io.faultwright.output.Sink;
+import io.faultwright.page.CasesSheets;
+import io.faultwright.page.ReviewSheets;
+import io.faultwright.page.ReviewSource;
+import io.faultwright.pipeline.CaseMeasure;
+import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.LastChanges;
+import io.faultwright.pipeline.Pipeline;
+import io.faultwright.pipeline.Reviewing;
+import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.SignOffCheck;
+import io.faultwright.pipeline.Stop;
+import io.faultwright.plain.PlainCheck;
+import io.faultwright.render.html.ReviewHtml;
+import io.faultwright.report.SymptomSummary;
+import io.faultwright.report.SymptomSummary.Proof;
+import io.faultwright.review.SymptomReview;
+import io.faultwright.revision.GitHistory;
+import io.faultwright.source.Sources;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Writes everything that a reviewer looks at as pages for a browser or a printer. */
+@Command(
+    name = "review",
+    description = {
+      "Write a report for the reviewer: findings, every rule with its cases, the situations in which"
+          + " it answers, its last change and its signers, decision tables, texts.",
+      "%nThe last change is looked up in the Git history of the folder, where there is one.%n"
+    })
+final class ReviewCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Mixin private KnowledgeBaseFolder folder;
+
+  @Option(
+      names = "--to",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder for the report; what was written there before is replaced.")
+  private Path to;
+
+  @Option(
+      names = "--no-mistakes",
+      description = "Do not put mistakes into rules and limits to see whether a case notices them.")
+  private boolean withoutMistakes;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      converter = SecondsConverter.class,
+      description = "Stop after N seconds; the report says what is missing.")
+  private Optional<Duration> seconds = Optional.empty();
+
+  @Option(names = "--timings", description = "Print to standard error how long each phase took.")
+  private boolean timings;
+
+  ReviewCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    return new ProblemPrinter(console, false).guard(folder, this::review);
+  }
+
+  private int review(Sources sources) {
+    try (Interruption interruption = new Interruption(new Stop(seconds), console);
+        Watching watching = new Watching(console, timings)) {
+      Stop stop = interruption.stop();
+      Scope scope = new Scope(Optional.empty(), seconds);
+      SignOffCheck signed = signed(new Pipeline(scope, watching).check(sources));
+      Checked checked = signed.checked(scope);
+      KnowledgeBase kb = checked.knowledge();
+      LastChanges changes = new LastChanges(new GitHistory(folder.path()), kb, stop);
+      List<SymptomReview> symptoms =
+          new Reviewing(kb, changes, checked.report().findings(), stop, watching).all();
+      CaseMeasure.Options options =
+          new CaseMeasure.Options(Optional.empty(), !withoutMistakes, false);
+      Measured measured = new CaseMeasure(options, ChartWalk::goals, stop, watching).measure(kb);
+      ReviewSource source =
+          new ReviewSource(
+              kb,
+              checked.report().findings(),
+              proofs(checked),
+              symptoms,
+              signed.states(),
+              plain(kb));
+      write(new ReviewHtml().files(ReviewSheets.of(source), CasesSheets.of(kb, measured)));
+      return checked.report().errors() > 0 || !measured.done().whole() ? Exit.FINDINGS : Exit.CLEAN;
+    } catch (IOException trouble) {
+      throw new UncheckedIOException(trouble);
+    }
+  }
+
+  private SignOffCheck signed(Checked checked) throws IOException {
+    return new SignOffCheck(
+        checked, GuidePictures.read(folder.path()), new PersonalKeys(console.environment()));
+  }
+
+  private static ReviewSource.Plain plain(KnowledgeBase kb) {
+    PlainCheck check = new PlainCheck(kb);
+    return new ReviewSource.Plain(
+        check.applies(), check.count(), PlainCheck.MOST_WORDS, check.hints());
+  }
+
+  private static SortedMap<String, String> proofs(Checked checked) {
+    SortedMap<String, String> proofs = new TreeMap<>();
+    checked.report().symptoms().forEach(one -> proofs.put(one.id(), proof(one)));
+    return proofs;
+  }
+
+  private static String proof(SymptomSummary summary) {
+    if (summary.proof() == Proof.NOT_COMPUTED) {
+      return "not looked at in time";
+    }
+    if (summary.clean()) {
+      return "proved to have no gap and no contradiction";
+    }
+    return part(summary.gapFree(), "gap")
+        + ", "
+        + part(summary.contradictionFree(), "contradiction");
+  }
+
+  private static String part(Optional<Boolean> free, String what) {
+    return free.map(proved -> proved ? "proved to have no " + what : "has a " + what)
+        .orElse("not known whether it has a " + what);
+  }
+
+  private void write(SortedMap<String, byte[]> files) throws IOException {
+    new AtomicFolder(to).publish(sink -> fill(sink, files));
+    console.print("written: " + to.resolve("index.html") + "\n");
+  }
+
+  private static void fill(Sink sink, SortedMap<String, byte[]> files) throws IOException {
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      sink.write(file.getKey(), file.getValue());
+    }
+  }
+}
