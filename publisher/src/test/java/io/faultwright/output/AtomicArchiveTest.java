@@ -25,8 +25,8 @@ class AtomicArchiveTest {
   private static final int KILLS = 50;
   private static final int FILES = 20;
 
-  /** Longest time, in microseconds, that a child may write before it is killed. */
-  private static final int LONGEST = 40_000;
+  /** Longest time, in microseconds, that a child may write before it is killed: a few folders. */
+  private static final int LONGEST = 20_000;
 
   @TempDir Path temp;
   private Path root;
@@ -36,12 +36,17 @@ class AtomicArchiveTest {
     root = temp.resolve("archive");
   }
 
-  /** Adds folder after folder until it is killed; the first argument is the archive. */
+  /**
+   * Adds folder after folder until it is killed; the first argument is the archive. It has written
+   * one elsewhere before it says that it is ready, so that a kill hits it while it writes, and not
+   * while its classes are loaded.
+   */
   static final class Writer {
     private Writer() {}
 
     public static void main(String[] arguments) throws IOException {
       Path root = Path.of(arguments[0]);
+      add(root.resolveSibling("practice-" + ProcessHandle.current().pid()), "1", FILES);
       System.out.println("ready");
       System.out.flush();
       for (int number = Integer.parseInt(arguments[1]); ; number++) {

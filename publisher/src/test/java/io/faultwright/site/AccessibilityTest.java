@@ -30,7 +30,7 @@ class AccessibilityTest {
 
   private static final String AXE = axe();
   private static final String RUN =
-      "async rules => (await axe.run({ runOnly: rules })).violations"
+      "async rules => (await axe.run({ runOnly: rules, resultTypes: ['violations'] })).violations"
           + ".map(found => found.id + ': ' + found.nodes[0].html)";
 
   /** Follows a link to another screen of the same page. */
