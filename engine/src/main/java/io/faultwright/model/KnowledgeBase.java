@@ -90,57 +90,28 @@ public record KnowledgeBase(
   public KnowledgeBase in(String language, Catalogue names) {
     SortedMap<String, Catalogue> catalogues = new TreeMap<>();
     catalogues.put(language, names);
-    Wordbook left = new Wordbook(wordbook.synonyms(), catalogues);
-    return new KnowledgeBase(
-        handbook.in(language),
-        equipment,
-        readings,
-        limits,
-        faults,
-        symptoms,
-        nevers,
-        cases,
-        cautions,
-        parts,
-        guides,
-        setUps,
-        charts,
-        left);
+    return with(handbook.in(language), new Wordbook(wordbook.synonyms(), catalogues));
   }
 
   /** The same in its own language only. */
   public KnowledgeBase untranslated() {
-    return new KnowledgeBase(
-        handbook,
-        equipment,
-        readings,
-        limits,
-        faults,
-        symptoms,
-        nevers,
-        cases,
-        cautions,
-        parts,
-        guides,
-        setUps,
-        charts,
-        new Wordbook(wordbook.synonyms(), new TreeMap<>()));
+    return with(handbook, new Wordbook(wordbook.synonyms(), new TreeMap<>()));
   }
 
   /** The same as a release: its number and date stand on every page. */
   public KnowledgeBase released(int number, String date) {
-    return with(handbook.released(number, date));
+    return with(handbook.released(number, date), wordbook);
   }
 
   /** The same with the revision and the date of another on every page. */
   public KnowledgeBase datedLike(KnowledgeBase other) {
-    return with(handbook.dated(other.handbook.revision(), other.handbook.date()));
+    return with(handbook.dated(other.handbook.revision(), other.handbook.date()), wordbook);
   }
 
-  private KnowledgeBase with(Handbook other) {
+  private KnowledgeBase with(Handbook title, Wordbook words) {
     return new KnowledgeBase(
-        other, equipment, readings, limits, faults, symptoms, nevers, cases, cautions, parts,
-        guides, setUps, charts, wordbook);
+        title, equipment, readings, limits, faults, symptoms, nevers, cases, cautions, parts,
+        guides, setUps, charts, words);
   }
 
   /** The same with one of its symptoms replaced by another of the same id. */
