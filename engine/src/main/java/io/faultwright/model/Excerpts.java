@@ -2,8 +2,8 @@ package io.faultwright.model;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +11,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What of a knowledge base belongs to one symptom: all that its proof, its charts and its card can
@@ -20,13 +22,24 @@ import java.util.function.Predicate;
  */
 public final class Excerpts {
   private final KnowledgeBase kb;
+  private final Set<String> ids;
+  private final Map<String, SortedMap<String, Case>> cases;
+  private final Map<String, SortedMap<String, Chart>> charts;
   private final Map<String, Set<String>> mentioned = new ConcurrentHashMap<>();
-
   private final Set<String> everywhere;
 
   public Excerpts(KnowledgeBase kb) {
     this.kb = kb;
-    this.everywhere = Mentions.in(List.of(kb.nevers(), kb.equipment(), kb.handbook()));
+    this.ids =
+        Stream.concat(chosenByName(), Stream.of(kb.symptoms(), kb.guides()))
+            .flatMap(kind -> kind.keySet().stream())
+            .collect(Collectors.toUnmodifiableSet());
+    this.cases = bySymptom(kb.cases(), Case::symptom);
+    this.charts = bySymptom(kb.charts(), Chart::symptom);
+    Set<String> names = mentions(List.of(kb.nevers(), kb.equipment(), kb.handbook()));
+    names.add(Caution.FLAMMABLE_REFRIGERANT);
+    follow(names);
+    this.everywhere = names;
   }
 
   /** What they are taken from. */
@@ -41,19 +54,16 @@ public final class Excerpts {
 
   /** What a proof is about, with the cases of the symptom; a new revision does not change it. */
   public KnowledgeBase forProof(Symptom symptom) {
-    SortedMap<String, Case> cases = only(kb.cases(), one -> one.symptom().equals(symptom.id()));
-    return of(symptom, kb.handbook().undated(), cases);
+    return of(symptom, kb.handbook().undated(), of(symptom, cases));
   }
 
   private KnowledgeBase of(Symptom symptom, Handbook handbook, SortedMap<String, Case> cases) {
-    SortedMap<String, Chart> charts =
-        only(kb.charts(), chart -> chart.symptom().equals(symptom.id()));
-    Set<String> own = Mentions.in(List.of(symptom, charts));
+    SortedMap<String, Chart> drawn = of(symptom, charts);
+    Set<String> own = mentions(List.of(symptom, drawn));
     Set<String> names = new HashSet<>(own);
-    names.addAll(Mentions.in(cases));
-    names.addAll(everywhere);
-    names.add(Caution.FLAMMABLE_REFRIGERANT);
+    names.addAll(mentions(cases));
     follow(names);
+    names.addAll(everywhere);
     return new KnowledgeBase(
         handbook,
         kb.equipment(),
@@ -67,7 +77,7 @@ public final class Excerpts {
         named(kb.parts(), names),
         guides(names),
         named(kb.setUps(), names),
-        charts,
+        drawn,
         kb.wordbook().of(kb.handbook().language()));
   }
 
@@ -98,30 +108,47 @@ public final class Excerpts {
   }
 
   private Set<String> mentionedBy(String name) {
-    return mentioned.computeIfAbsent(name, id -> Mentions.in(things(id)));
+    return mentioned.computeIfAbsent(name, id -> mentions(things(id)));
   }
 
-  /** Everything of that name that excerpts choose from. */
-  private Collection<Object> things(String name) {
+  /** Whatever may be the name of something, however deep it stands. */
+  private Set<String> mentions(Object thing) {
+    Set<String> names = new HashSet<>(Mentions.in(thing));
+    names.retainAll(ids);
+    return names;
+  }
+
+  /** Everything of that name that mentions more. */
+  private List<Object> things(String name) {
     List<Object> things = new ArrayList<>();
-    for (Map<String, ?> kind :
-        List.of(kb.readings(), kb.limits(), kb.faults(), kb.cautions(), kb.parts(), kb.setUps())) {
-      if (kind.containsKey(name)) {
-        things.add(kind.get(name));
-      }
-    }
+    chosenByName()
+        .filter(kind -> kind.containsKey(name))
+        .forEach(kind -> things.add(kind.get(name)));
     return things;
   }
 
+  private Stream<SortedMap<String, ?>> chosenByName() {
+    return Stream.of(
+        kb.readings(), kb.limits(), kb.faults(), kb.cautions(), kb.parts(), kb.setUps());
+  }
+
   private static <T> SortedMap<String, T> named(SortedMap<String, T> all, Set<String> names) {
-    SortedMap<String, T> chosen = new TreeMap<>(all);
-    chosen.keySet().retainAll(names);
+    SortedMap<String, T> chosen = new TreeMap<>();
+    names.stream().filter(all::containsKey).forEach(name -> chosen.put(name, all.get(name)));
     return chosen;
   }
 
-  private static <T> SortedMap<String, T> only(SortedMap<String, T> all, Predicate<T> wanted) {
-    SortedMap<String, T> chosen = new TreeMap<>(all);
-    chosen.values().removeIf(wanted.negate());
+  private static <T> Map<String, SortedMap<String, T>> bySymptom(
+      SortedMap<String, T> all, Function<T, String> symptom) {
+    Map<String, SortedMap<String, T>> chosen = new HashMap<>();
+    all.forEach(
+        (id, one) ->
+            chosen.computeIfAbsent(symptom.apply(one), none -> new TreeMap<>()).put(id, one));
     return chosen;
+  }
+
+  private static <T> SortedMap<String, T> of(
+      Symptom symptom, Map<String, SortedMap<String, T>> bySymptom) {
+    return bySymptom.getOrDefault(symptom.id(), new TreeMap<>());
   }
 }

@@ -110,8 +110,8 @@ final class PublishCommand implements Callable<Integer> {
 
   private int checkAndPublish(Sources sources, Optional<KnowledgeBase> before) {
     Proving proving = new Proving(console, timings);
-    Ledger ledger = Ledger.read(to);
-    PublishedProofs proofs = new PublishedProofs(ledger);
+    Workshop workshop = new Workshop(Ledger.read(to));
+    PublishedProofs proofs = new PublishedProofs(workshop);
     Checked checked = proving.checked(sources, draft ? KnownProofs.NONE : proofs);
     boolean marked = draft || isUnderSignOff(checked);
     if (checked.report().errors() > 0 && !draft) {
@@ -120,8 +120,7 @@ final class PublishCommand implements Callable<Integer> {
     try {
       Optional<Since> told =
           before.map(old -> EarlierRelease.since(old, checked.knowledge(), console, timings));
-      Workshop workshop = new Workshop(ledger);
-      proofs.confirm(workshop);
+      proofs.confirm();
       Options options = options(checked, marked, told);
       Summary summary = publish(checked.knowledge(), options, workshop);
       console.print(words(summary));

@@ -3,8 +3,6 @@ package io.faultwright.cli;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.piece.Fingerprint;
-import io.faultwright.piece.Fingerprints;
-import io.faultwright.piece.Ledger;
 import io.faultwright.piece.Workshop;
 import io.faultwright.pipeline.KnownProofs;
 import java.util.Map;
@@ -13,12 +11,11 @@ import java.util.function.Supplier;
 
 /** Knows what was proved when a handbook was published before. */
 final class PublishedProofs implements KnownProofs {
-  private final Ledger ledger;
-  private final Fingerprints fingerprints = Fingerprints.withoutPlaces();
+  private final Workshop workshop;
   private final Map<String, Fingerprint> asked = new ConcurrentHashMap<>();
 
-  PublishedProofs(Ledger ledger) {
-    this.ledger = ledger;
+  PublishedProofs(Workshop workshop) {
+    this.workshop = workshop;
   }
 
   @Override
@@ -27,13 +24,13 @@ final class PublishedProofs implements KnownProofs {
     if (kb.handbook().signOffs().asked()) {
       return false;
     }
-    Fingerprint inputs = fingerprints.of(symptom.id(), kb);
+    Fingerprint inputs = workshop.fingerprints().of(symptom.id(), kb);
     asked.put(name(symptom.id()), inputs);
-    return ledger.has(name(symptom.id()), inputs);
+    return workshop.knew(name(symptom.id()), inputs);
   }
 
   /** Notes for the next publish that all that was asked for is without error. */
-  void confirm(Workshop workshop) {
+  void confirm() {
     asked.forEach(workshop::note);
   }
 

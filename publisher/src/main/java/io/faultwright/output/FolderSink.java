@@ -31,6 +31,23 @@ final class FolderSink implements Sink {
 
   @Override
   public void write(String path, byte[] content) throws IOException {
+    Path file = listed(path);
+    Path old = earlier.resolve(path);
+    if (!holds(old, content) || !linked(file, old)) {
+      Files.write(file, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    }
+  }
+
+  @Override
+  public void take(String path, Path same) throws IOException {
+    Path file = listed(path);
+    if (!linked(file, same)) {
+      Files.copy(same, file);
+    }
+  }
+
+  /** Where a file is to be written, once it is on the list. */
+  private Path listed(String path) throws IOException {
     Path file = folder.resolve(path).normalize();
     if (!file.startsWith(folder) || file.equals(folder) || path.equals(Marker.NAME)) {
       throw new IllegalArgumentException("`" + path + "` is not a path within the folder");
@@ -40,21 +57,19 @@ final class FolderSink implements Sink {
     }
     Marker.add(folder, path);
     Files.createDirectories(file.getParent());
-    if (!takenOver(earlier.resolve(path), content, file)) {
-      Files.write(file, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    }
+    return file;
   }
 
-  private static boolean takenOver(Path old, byte[] content, Path file) {
+  private static boolean holds(Path old, byte[] content) throws IOException {
+    return Files.isRegularFile(old, LinkOption.NOFOLLOW_LINKS)
+        && Files.size(old) == content.length
+        && Arrays.equals(Files.readAllBytes(old), content);
+  }
+
+  private static boolean linked(Path file, Path old) {
     try {
-      boolean same =
-          Files.isRegularFile(old, LinkOption.NOFOLLOW_LINKS)
-              && Files.size(old) == content.length
-              && Arrays.equals(Files.readAllBytes(old), content);
-      if (same) {
-        Files.createLink(file, old);
-      }
-      return same;
+      Files.createLink(file, old);
+      return true;
     } catch (IOException | UnsupportedOperationException notHere) {
       return false;
     }

@@ -3,9 +3,11 @@ package io.faultwright.page;
 import io.faultwright.page.IndexSection.Entry;
 import io.faultwright.page.IndexSection.Letter;
 import io.faultwright.page.Target.Kind;
+import java.text.CollationKey;
 import java.text.Collator;
 import java.text.Normalizer;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,9 +25,10 @@ final class IndexSections {
   IndexSections(Desk desk) {
     this.desk = desk;
     Collator collator = Collator.getInstance(Locale.ROOT);
+    Map<String, CollationKey> keys = new HashMap<>();
     this.alphabet =
         Comparator.<String>comparingInt(text -> text.equals(NO_LETTER) ? 0 : 1)
-            .thenComparing(collator::compare)
+            .thenComparing(text -> keys.computeIfAbsent(text, collator::getCollationKey))
             .thenComparing(Comparator.naturalOrder());
   }
 

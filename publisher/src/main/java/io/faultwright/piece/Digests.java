@@ -1,5 +1,6 @@
 package io.faultwright.piece;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -30,9 +31,9 @@ public final class Digests {
   }
 
   /** The digest of a content, worked out by a function where it is not known. */
-  public String of(byte[] content, Function<byte[], String> work) {
-    String sum = Seal.of("", content).sum();
-    String digest = before.containsKey(sum) ? before.get(sum) : work.apply(content);
+  public String of(FileContent content, Function<byte[], String> work) throws IOException {
+    String sum = content.sum();
+    String digest = before.containsKey(sum) ? before.get(sum) : work.apply(content.bytes());
     asked.put(sum, digest);
     return digest;
   }

@@ -27,7 +27,7 @@ record Entry(String name, Fingerprint inputs, List<Seal> files, List<String> not
   static Entry of(String name, Fingerprint inputs, Made made) {
     List<Seal> seals =
         made.files().entrySet().stream()
-            .map(file -> Seal.of(file.getKey(), file.getValue()))
+            .map(file -> new Seal(file.getKey(), file.getValue().sum()))
             .toList();
     return new Entry(name, inputs, seals, made.notes());
   }

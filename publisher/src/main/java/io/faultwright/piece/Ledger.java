@@ -77,11 +77,6 @@ public final class Ledger {
     return (HEADING + "\n" + seal + "\n" + text).getBytes(StandardCharsets.UTF_8);
   }
 
-  /** Whether a piece was made from the same. */
-  boolean has(Piece piece) {
-    return piece.inputs().isPresent() && has(piece.name(), piece.inputs().get());
-  }
-
   /** Whether a piece of that name was made from the same. */
   public boolean has(String name, Fingerprint inputs) {
     return Optional.ofNullable(entries.get(name)).map(Entry::inputs).equals(Optional.of(inputs));
@@ -93,29 +88,32 @@ public final class Ledger {
   }
 
   /** The piece as it was made before; nothing where it was made from something else, or is lost. */
-  Optional<Made> find(Piece piece) {
-    return has(piece) ? read(entries.get(piece.name())) : Optional.empty();
+  Optional<Made> find(String name, Fingerprint inputs) {
+    return has(name, inputs) ? whole(entries.get(name)) : Optional.empty();
   }
 
-  private Optional<Made> read(Entry entry) {
+  private Optional<Made> whole(Entry entry) {
     try {
-      SortedMap<String, byte[]> files = new TreeMap<>();
+      SortedMap<String, FileContent> files = new TreeMap<>();
       for (Seal seal : entry.files()) {
-        files.put(seal.path(), content(seal.path()));
+        files.put(seal.path(), content(seal));
       }
-      boolean whole = entry.files().stream().allMatch(seal -> seal.fits(files.get(seal.path())));
-      return whole ? Optional.of(new Made(files, entry.notes())) : Optional.empty();
+      return Optional.of(new Made(files, entry.notes()));
     } catch (IOException | InvalidPathException lost) {
       return Optional.empty();
     }
   }
 
-  private byte[] content(String path) throws IOException {
-    Path file = folder.resolve(path).normalize();
+  private FileContent content(Seal seal) throws IOException {
+    Path file = folder.resolve(seal.path()).normalize();
     if (!file.startsWith(folder.normalize())
         || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new IOException("no published file: " + path);
+      throw new IOException("no published file: " + seal.path());
     }
-    return Files.readAllBytes(file);
+    FileContent content = FileContent.of(file);
+    if (!content.sum().equals(seal.sum())) {
+      throw new IOException("changed since it was published: " + seal.path());
+    }
+    return content;
   }
 }

@@ -23,6 +23,7 @@ public final class Workshop {
   private final SortedMap<String, Entry> entries = new TreeMap<>();
   private final SortedMap<String, List<String>> notes = new TreeMap<>();
   private final Digests digests;
+  private final Fingerprints fingerprints = Fingerprints.inWrittenOrder();
 
   /**
    * A workshop.
@@ -50,13 +51,13 @@ public final class Workshop {
   public void make(List<Piece> pieces, Taker taker) throws IOException {
     ExecutorService workers = workers();
     try {
-      List<Future<Made>> started = new ArrayList<>();
-      pieces.forEach(piece -> started.add(workers.submit(() -> made(piece))));
+      List<Future<Finished>> started = new ArrayList<>();
+      pieces.forEach(piece -> started.add(workers.submit(() -> finished(piece))));
       for (int i = 0; i < pieces.size(); i++) {
-        Made made = await(started.get(i));
+        Finished finished = await(started.get(i));
         started.set(i, null);
-        note(pieces.get(i), made);
-        taker.take(made);
+        note(finished);
+        taker.take(finished.made());
       }
     } finally {
       workers.shutdownNow();
@@ -74,12 +75,16 @@ public final class Workshop {
         });
   }
 
-  private Made made(Piece piece) throws IOException {
-    Optional<Made> kept = before.find(piece);
-    return kept.isPresent() ? kept.get() : piece.work().make();
+  private record Finished(String name, Optional<Fingerprint> inputs, Made made) {}
+
+  private Finished finished(Piece piece) throws IOException {
+    Piece.Begun begun = piece.start().begin();
+    Optional<Made> kept = begun.inputs().flatMap(inputs -> before.find(piece.name(), inputs));
+    Made made = kept.isPresent() ? kept.get() : begun.work().make();
+    return new Finished(piece.name(), begun.inputs(), made);
   }
 
-  private static Made await(Future<Made> making) throws IOException {
+  private static Finished await(Future<Finished> making) throws IOException {
     try {
       return making.get();
     } catch (ExecutionException failed) {
@@ -101,9 +106,14 @@ public final class Workshop {
     throw cause instanceof RuntimeException mistake ? mistake : new IllegalStateException(cause);
   }
 
-  private void note(Piece piece, Made made) {
-    notes.put(piece.name(), made.notes());
-    piece.inputs().ifPresent(inputs -> note(Entry.of(piece.name(), inputs, made)));
+  private void note(Finished finished) {
+    notes.put(finished.name(), finished.made().notes());
+    finished.inputs().ifPresent(inputs -> note(Entry.of(finished.name(), inputs, finished.made())));
+  }
+
+  /** Whether something of that name was made, or known, from the same before. */
+  public boolean knew(String name, Fingerprint inputs) {
+    return before.has(name, inputs);
   }
 
   /** Notes that something is known that is no file, such as a proof. */
@@ -120,6 +130,11 @@ public final class Workshop {
   /** The notes of a piece that was made here; nothing where there is none of that name. */
   public Optional<List<String>> notes(String name) {
     return Optional.ofNullable(notes.get(name));
+  }
+
+  /** Takes the fingerprints of what pieces are made from; things that they share once. */
+  public Fingerprints fingerprints() {
+    return fingerprints;
   }
 
   /** Digests of files, those of an earlier publish among them. */

@@ -29,7 +29,6 @@ public final class ChartDrawings {
   private final KnowledgeBase kb;
   private final Excerpts excerpts;
   private final Paper paper;
-  private final Fingerprints fingerprints = Fingerprints.withoutPlaces();
 
   /**
    * @param draft whether every chart is marked as a draft
@@ -55,41 +54,51 @@ public final class ChartDrawings {
   /** The same for some symptoms. */
   SortedMap<String, SortedMap<String, Drawn>> drawn(Collection<String> symptoms, Workshop workshop)
       throws IOException {
-    List<Piece> pieces =
-        symptoms.stream().map(kb.symptoms()::get).parallel().map(this::piece).toList();
+    List<Begun> begun =
+        symptoms.stream()
+            .map(kb.symptoms()::get)
+            .parallel()
+            .map(symptom -> begun(symptom, workshop.fingerprints()))
+            .toList();
     SortedMap<String, SortedMap<String, Drawn>> charts = new TreeMap<>();
     languages.forEach(one -> charts.put(one.tongue().tag(), new TreeMap<>()));
-    Iterator<Made> made = workshop.make(pieces).iterator();
-    Iterator<Piece> asked = pieces.iterator();
-    for (String id : symptoms) {
-      Made files = made.next();
-      Fingerprint from = asked.next().inputs().orElseThrow();
-      languages.forEach(
-          one ->
-              charts
-                  .get(one.tongue().tag())
-                  .put(id, ChartFiles.drawn(one.tongue().folder(), id, files, from)));
+    Iterator<Made> made = workshop.make(begun.stream().map(Begun::piece).toList()).iterator();
+    for (Begun one : begun) {
+      add(one, made.next(), charts);
     }
     return charts;
   }
 
+  private void add(Begun one, Made made, SortedMap<String, SortedMap<String, Drawn>> charts) {
+    for (Sheets language : languages) {
+      String folder = language.tongue().folder();
+      charts
+          .get(language.tongue().tag())
+          .put(one.symptom(), ChartFiles.drawn(folder, one.symptom(), made, one.from()));
+    }
+  }
+
   /** What the charts of each symptom are drawn from. */
   SortedMap<String, Fingerprint> inputs() {
+    Fingerprints fingerprints = Fingerprints.inWrittenOrder();
     SortedMap<String, Fingerprint> inputs = new TreeMap<>();
-    kb.symptoms().forEach((id, symptom) -> inputs.put(id, piece(symptom).inputs().orElseThrow()));
+    kb.symptoms().forEach((id, symptom) -> inputs.put(id, begun(symptom, fingerprints).from()));
     return inputs;
   }
 
+  /** The charts of a symptom before they are drawn. */
+  private record Begun(String symptom, Fingerprint from, Piece piece) {}
+
   /** The order of the checks is worked out once for all languages. */
-  private Piece piece(Symptom symptom) {
+  private Begun begun(Symptom symptom, Fingerprints fingerprints) {
     List<Sheets.OfSymptom> all = languages.stream().map(one -> one.of(symptom)).toList();
     List<Object> inputs = all.stream().map(Sheets.OfSymptom::inputs).toList();
     Fingerprint from = fingerprints.of(symptom.id(), inputs, paper);
-    return new Piece(
-        "charts of " + symptom.id(), Optional.of(from), () -> made(symptom, all, from));
+    String name = "charts of " + symptom.id();
+    return new Begun(symptom.id(), from, Piece.of(name, from, () -> made(symptom, all)));
   }
 
-  private Made made(Symptom symptom, List<Sheets.OfSymptom> all, Fingerprint from) {
+  private Made made(Symptom symptom, List<Sheets.OfSymptom> all) {
     KnowledgeBase excerpt = excerpts.forDrawing(symptom);
     List<List<ScopedChart>> charts =
         ChartBuilder.charts(
@@ -97,7 +106,7 @@ public final class ChartDrawings {
             all.stream().map(Sheets.OfSymptom::excerpt).toList());
     ChartFiles files = new ChartFiles(symptom.id());
     for (int i = 0; i < all.size(); i++) {
-      files.add(languages.get(i).tongue().folder(), all.get(i).drawn(charts.get(i), from));
+      all.get(i).draw(charts.get(i), files);
     }
     return files.made();
   }

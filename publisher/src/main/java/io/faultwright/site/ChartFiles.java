@@ -2,8 +2,11 @@ package io.faultwright.site;
 
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.SitePaths;
+import io.faultwright.piece.FileContent;
 import io.faultwright.piece.Fingerprint;
 import io.faultwright.piece.Made;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -14,7 +17,7 @@ import java.util.TreeMap;
 /** The charts of a symptom as files, and what is to be known of each as notes; and back. */
 final class ChartFiles {
   private final String symptom;
-  private final SortedMap<String, byte[]> files = new TreeMap<>();
+  private final SortedMap<String, FileContent> files = new TreeMap<>();
   private final List<String> notes = new ArrayList<>();
 
   ChartFiles(String symptom) {
@@ -25,20 +28,21 @@ final class ChartFiles {
    * Adds those in one language.
    *
    * @param folder of the language
+   * @param diagnosis the same checks as data for guided diagnosis
    */
-  void add(String folder, Drawn drawn) {
+  void add(String folder, List<ChartSheet> sheets, byte[] diagnosis) {
     int number = 0;
-    for (ChartSheet sheet : drawn.sheets()) {
+    for (ChartSheet sheet : sheets) {
       number++;
       String path = folder + SitePaths.chart(symptom, number);
-      files.put(path, sheet.svg().getBytes(StandardCharsets.UTF_8));
+      files.put(path, FileContent.of(sheet.svg().getBytes(StandardCharsets.UTF_8)));
       notes.add(folder);
       notes.add(path);
       notes.add(sheet.scope());
       notes.add(Integer.toString(sheet.number()));
       notes.add(Integer.toString(sheet.count()));
     }
-    files.put(folder + SitePaths.diagnosis(symptom), drawn.diagnosis());
+    files.put(folder + SitePaths.diagnosis(symptom), FileContent.of(diagnosis));
   }
 
   Made made() {
@@ -47,22 +51,33 @@ final class ChartFiles {
 
   /** Those in one language. */
   static Drawn drawn(String folder, String symptom, Made made, Fingerprint from) {
-    return new Drawn(
-        sheets(folder, made), made.files().get(folder + SitePaths.diagnosis(symptom)), from);
-  }
-
-  private static List<ChartSheet> sheets(String folder, Made made) {
+    String diagnosis = folder + SitePaths.diagnosis(symptom);
     List<ChartSheet> sheets = new ArrayList<>();
+    SortedMap<String, FileContent> files = new TreeMap<>();
+    files.put(diagnosis, made.files().get(diagnosis));
     for (Iterator<String> notes = made.notes().iterator(); notes.hasNext(); ) {
       boolean wanted = notes.next().equals(folder);
-      String svg = new String(made.files().get(notes.next()), StandardCharsets.UTF_8);
-      String scope = notes.next();
-      int number = Integer.parseInt(notes.next());
-      ChartSheet sheet = new ChartSheet(svg, scope, number, Integer.parseInt(notes.next()));
+      String path = notes.next();
+      FileContent content = made.files().get(path);
+      ChartSheet sheet =
+          new ChartSheet(() -> text(content), notes.next(), number(notes), number(notes));
       if (wanted) {
         sheets.add(sheet);
+        files.put(path, content);
       }
     }
-    return sheets;
+    return new Drawn(sheets, files, from);
+  }
+
+  private static int number(Iterator<String> notes) {
+    return Integer.parseInt(notes.next());
+  }
+
+  private static String text(FileContent content) {
+    try {
+      return new String(content.bytes(), StandardCharsets.UTF_8);
+    } catch (IOException lost) {
+      throw new UncheckedIOException(lost);
+    }
   }
 }

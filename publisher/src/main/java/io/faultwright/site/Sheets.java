@@ -4,13 +4,13 @@ import io.faultwright.flow.Imprint;
 import io.faultwright.flow.ScopedChart;
 import io.faultwright.guided.GuidedFiles;
 import io.faultwright.layout.ChartLayout;
+import io.faultwright.layout.ChartPage;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Tongue;
-import io.faultwright.piece.Fingerprint;
 import io.faultwright.render.svg.ChartSvg;
 import io.faultwright.words.Words;
 import java.util.List;
@@ -67,24 +67,30 @@ final class Sheets {
       return List.of(excerpt, imprint);
     }
 
-    Drawn drawn(List<ScopedChart> charts, Fingerprint from) {
+    /**
+     * Draws them.
+     *
+     * @param files takes what is drawn
+     */
+    void draw(List<ScopedChart> charts, ChartFiles files) {
       ChartLayout layout = new ChartLayout(imprint, paper);
       Symptom own = excerpt.symptoms().get(symptom);
       Optional<String> address = ChartDrawings.address(excerpt, own);
-      return new Drawn(
+      files.add(
+          tongue.folder(),
           charts.stream().flatMap(chart -> sheets(layout, chart, address)).toList(),
-          new GuidedFiles(excerpt).symptom(own, charts),
-          from);
+          new GuidedFiles(excerpt).symptom(own, charts));
     }
 
     private Stream<ChartSheet> sheets(
         ChartLayout layout, ScopedChart chart, Optional<String> address) {
       Words say = Words.of(excerpt.handbook().language());
       return layout.pages(chart.chart(), address).stream()
-          .map(
-              page ->
-                  new ChartSheet(
-                      ChartSvg.standalone(page, say), chart.scope(), page.number(), page.count()));
+          .map(page -> sheet(ChartSvg.standalone(page, say), chart.scope(), page));
+    }
+
+    private static ChartSheet sheet(String svg, String scope, ChartPage page) {
+      return new ChartSheet(() -> svg, scope, page.number(), page.count());
     }
   }
 }

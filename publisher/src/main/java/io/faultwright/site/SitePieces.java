@@ -2,7 +2,6 @@ package io.faultwright.site;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.find.SearchFiles;
-import io.faultwright.flow.Imprint;
 import io.faultwright.font.Fonts;
 import io.faultwright.guided.GuidedFiles;
 import io.faultwright.guided.GuidedScript;
@@ -11,7 +10,6 @@ import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.offline.OfflineFiles;
 import io.faultwright.page.BookPages;
-import io.faultwright.page.ChartSheet;
 import io.faultwright.page.Edition;
 import io.faultwright.page.Frame;
 import io.faultwright.page.Page;
@@ -34,7 +32,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -51,7 +48,9 @@ final class SitePieces {
   private final SortedMap<String, Drawn> drawn;
   private final Options options;
   private final SitePages site;
+  private final Excerpts excerpts;
   private final SiteHtml html = new SiteHtml();
+  private final Fingerprints fingerprints = new Fingerprints();
 
   /**
    * The files in one language.
@@ -71,6 +70,7 @@ final class SitePieces {
     this.tongue = tongue;
     this.languages = List.copyOf(all);
     this.kb = kb;
+    this.excerpts = new Excerpts(kb);
     this.edition = edition;
     this.drawn = drawn;
     this.options = options;
@@ -112,30 +112,25 @@ final class SitePieces {
   }
 
   private Stream<Piece> pages() {
-    Fingerprints fingerprints = Fingerprints.inWrittenOrder();
-    Excerpts excerpts = new Excerpts(kb);
     return site.plans().stream()
-        .map(
-            plan ->
-                plan.symptom()
-                    .map(id -> symptomPage(plan.path(), id, excerpts, fingerprints))
-                    .orElseGet(() -> page(plan)));
+        .map(plan -> plan.symptom().map(id -> symptomPage(plan, id)).orElseGet(() -> page(plan)));
   }
 
+  /** Gathering what stands on a page is quick; so it is printed where that has changed. */
   private Piece page(SitePages.Plan plan) {
-    return Piece.file(folder + plan.path(), () -> utf8(html.print(plan.page().get())));
+    String path = folder + plan.path();
+    return new Piece(
+        path,
+        () -> {
+          Page page = plan.page().get();
+          return Piece.Begun.file(path, fingerprints.of(page), () -> utf8(html.print(page)));
+        });
   }
 
-  /**
-   * Written from what belongs to the symptom, and from its charts; the order in the files counts.
-   */
-  private Piece symptomPage(
-      String path, String symptom, Excerpts excerpts, Fingerprints fingerprints) {
-    KnowledgeBase excerpt = excerpts.forDrawing(kb.symptoms().get(symptom));
-    Optional<Fingerprint> charts = Optional.ofNullable(drawn.get(symptom)).map(Drawn::from);
-    Fingerprint inputs =
-        fingerprints.of(excerpt, charts, options.draft(), options.pdf(), tongue, languages);
-    return Piece.file(folder + path, inputs, () -> utf8(html.print(written(excerpt, symptom))));
+  /** Written from what its charts are drawn from, and from them. */
+  private Piece symptomPage(SitePages.Plan plan, String symptom) {
+    return ofSymptom(
+        folder + plan.path(), symptom, excerpt -> utf8(html.print(written(excerpt, symptom))));
   }
 
   private Page written(KnowledgeBase excerpt, String symptom) {
@@ -145,18 +140,25 @@ final class SitePieces {
         .get();
   }
 
-  /** Drawn before, as the pages show them too. */
-  private Stream<Piece> charts() {
-    return edition.charts().entrySet().stream()
-        .flatMap(symptom -> charts(symptom.getKey(), symptom.getValue()));
+  /** Makes something of all that belongs to a symptom. */
+  private interface OfExcerpt {
+    byte[] bytes(KnowledgeBase excerpt) throws IOException;
   }
 
-  private Stream<Piece> charts(String symptom, List<ChartSheet> sheets) {
-    return IntStream.range(0, sheets.size())
-        .mapToObj(
-            i ->
-                Piece.file(
-                    folder + SitePaths.chart(symptom, i + 1), () -> utf8(sheets.get(i).svg())));
+  private Piece ofSymptom(String path, String symptom, OfExcerpt file) {
+    Piece.Content content = () -> file.bytes(excerpts.forDrawing(kb.symptoms().get(symptom)));
+    return Optional.ofNullable(drawn.get(symptom))
+        .map(charts -> fingerprints.of(charts.from(), options.draft(), options.pdf(), languages))
+        .map(from -> Piece.file(path, from, content))
+        .orElseGet(() -> Piece.file(path, content));
+  }
+
+  /** Made before, as the pages show them too; the data of each symptom with its charts. */
+  private Stream<Piece> charts() {
+    return drawn.entrySet().stream()
+        .map(
+            one ->
+                Piece.ready("of the charts of " + folder + one.getKey(), one.getValue().files()));
   }
 
   private Stream<Piece> pictures() {
@@ -166,7 +168,7 @@ final class SitePieces {
 
   private Stream<Piece> book() {
     return options.pdf()
-        ? Stream.of(new Piece(bookName(), bookInputs(), this::printedBook))
+        ? Stream.of(new Piece(bookName(), () -> new Piece.Begun(bookInputs(), this::printedBook)))
         : Stream.empty();
   }
 
@@ -175,7 +177,12 @@ final class SitePieces {
     return options.draft() || options.since().isPresent()
         ? Optional.empty()
         : Optional.of(
-            new Fingerprints().of(kb, edition.charts(), options.pictures(), options.paper()));
+            new Fingerprints()
+                .of(
+                    kb,
+                    drawn.values().stream().map(Drawn::from).toList(),
+                    options.pictures(),
+                    options.paper()));
   }
 
   private Made printedBook() throws IOException {
@@ -196,19 +203,12 @@ final class SitePieces {
 
   /** The pocket card of each symptom, four to a sheet. */
   private Stream<Piece> cards() {
-    Fingerprints fingerprints = Fingerprints.withoutPlaces();
-    Excerpts excerpts = new Excerpts(kb);
     return options.pdf()
-        ? Edition.withCards(kb).stream().map(id -> card(id, excerpts, fingerprints))
+        ? Edition.withCards(kb).stream()
+            .map(
+                id ->
+                    ofSymptom(folder + SitePaths.card(id), id, excerpt -> printedCard(id, excerpt)))
         : Stream.empty();
-  }
-
-  private Piece card(String symptom, Excerpts excerpts, Fingerprints fingerprints) {
-    KnowledgeBase excerpt = excerpts.forDrawing(kb.symptoms().get(symptom));
-    Imprint imprint = Imprint.of(kb.handbook(), options.draft());
-    Fingerprint inputs = fingerprints.of(symptom, excerpt, imprint, options.paper());
-    return Piece.file(
-        folder + SitePaths.card(symptom), inputs, () -> printedCard(symptom, excerpt));
   }
 
   private byte[] printedCard(String symptom, KnowledgeBase excerpt) throws IOException {
@@ -236,19 +236,12 @@ final class SitePieces {
     return SearchFiles.index(kb, site.refrigerants(), words.calledFor(SearchFiles.script()));
   }
 
-  /** The data of each symptom were made with its charts. */
   private Stream<Piece> diagnosis() {
-    return Stream.concat(
-        Stream.of(
-            Piece.file(folder + SitePaths.DIAGNOSIS_SCRIPT, () -> utf8(GuidedScript.text())),
-            Piece.file(
-                folder + SitePaths.DIAGNOSIS_HANDBOOK,
-                () -> new GuidedFiles(kb).handbook(options.draft()))),
-        drawn.entrySet().stream()
-            .map(
-                one ->
-                    Piece.file(
-                        folder + SitePaths.diagnosis(one.getKey()), one.getValue()::diagnosis)));
+    return Stream.of(
+        Piece.file(folder + SitePaths.DIAGNOSIS_SCRIPT, () -> utf8(GuidedScript.text())),
+        Piece.file(
+            folder + SitePaths.DIAGNOSIS_HANDBOOK,
+            () -> new GuidedFiles(kb).handbook(options.draft())));
   }
 
   private Stream<Piece> curves() {

@@ -8,6 +8,7 @@ import io.faultwright.output.AtomicFile;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Sink;
 import io.faultwright.page.Tongue;
+import io.faultwright.piece.FileContent;
 import io.faultwright.piece.Ledger;
 import io.faultwright.piece.Workshop;
 import java.io.IOException;
@@ -93,7 +94,7 @@ public final class SitePublisher {
       throws IOException {
     Plan plan = Plan.of(kb, drawn, options);
     SortedMap<String, byte[]> files = new TreeMap<>(OfflineFiles.besidesTheWorker(plan.release()));
-    workshop.make(plan.pieces(), made -> files.putAll(made.files()));
+    workshop.make(plan.pieces(), made -> read(made.files(), files));
     List<Tongue> all = new Languages(kb).all();
     List<String> folders = all.stream().map(Tongue::folder).toList();
     for (Tongue tongue : all) {
@@ -102,6 +103,13 @@ public final class SitePublisher {
           SingleFile.of(files, tongue.folder(), folders));
     }
     return summary(plan);
+  }
+
+  private static void read(SortedMap<String, FileContent> made, SortedMap<String, byte[]> into)
+      throws IOException {
+    for (Map.Entry<String, FileContent> file : made.entrySet()) {
+      into.put(file.getKey(), file.getValue().bytes());
+    }
   }
 
   private static Path named(Path file, Tongue tongue) {
@@ -124,15 +132,22 @@ public final class SitePublisher {
 
   /** The worker comes last, since it lists all other files. */
   private void fill(Sink sink, Plan plan) throws IOException {
-    FingerprintedSink noting = new FingerprintedSink(sink, workshop.digests());
+    NotingSink noting = new NotingSink(sink, workshop.digests());
     workshop.make(plan.pieces(), made -> write(noting, made.files()));
-    write(noting, OfflineFiles.besidesTheWorker(plan.release()));
+    write(noting, fresh(OfflineFiles.besidesTheWorker(plan.release())));
     sink.write(OfflineFiles.WORKER, OfflineFiles.worker(plan.release(), noting.fingerprints()));
   }
 
-  private static void write(Sink sink, SortedMap<String, byte[]> files) throws IOException {
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+  private static void write(NotingSink sink, SortedMap<String, FileContent> files)
+      throws IOException {
+    for (Map.Entry<String, FileContent> file : files.entrySet()) {
       sink.write(file.getKey(), file.getValue());
     }
+  }
+
+  private static SortedMap<String, FileContent> fresh(SortedMap<String, byte[]> files) {
+    SortedMap<String, FileContent> fresh = new TreeMap<>();
+    files.forEach((path, content) -> fresh.put(path, FileContent.of(content)));
+    return fresh;
   }
 }

@@ -3,24 +3,31 @@ package io.faultwright.site;
 import io.faultwright.offline.Fingerprint;
 import io.faultwright.output.Sink;
 import io.faultwright.piece.Digests;
+import io.faultwright.piece.FileContent;
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Passes files on and notes the fingerprint of each. */
-final class FingerprintedSink implements Sink {
+final class NotingSink {
   private final Sink next;
   private final Digests digests;
   private final SortedMap<String, String> fingerprints = new TreeMap<>();
 
-  FingerprintedSink(Sink next, Digests digests) {
+  NotingSink(Sink next, Digests digests) {
     this.next = next;
     this.digests = digests;
   }
 
-  @Override
-  public void write(String path, byte[] content) throws IOException {
-    next.write(path, content);
+  void write(String path, FileContent content) throws IOException {
+    Optional<Path> same = content.standsAt();
+    if (same.isPresent()) {
+      next.take(path, same.get());
+    } else {
+      next.write(path, content.bytes());
+    }
     fingerprints.put(path, digests.of(content, Fingerprint::of));
   }
 
