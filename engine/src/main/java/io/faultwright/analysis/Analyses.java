@@ -102,6 +102,8 @@ public final class Analyses {
 
   /** Everything found about the knowledge base as a whole; cases have their own analysis. */
   public static List<Finding> of(KnowledgeBase knowledge) {
-    return OF_THE_WHOLE.stream().flatMap(analysis -> analysis.apply(knowledge).stream()).toList();
+    return OF_THE_WHOLE.parallelStream()
+        .flatMap(analysis -> analysis.apply(knowledge).stream())
+        .toList();
   }
 }

@@ -22,6 +22,14 @@ import java.util.stream.Stream;
  */
 public final class Excerpts {
   private final KnowledgeBase kb;
+  private final Named<Reading> readings;
+  private final Named<LimitsTable> limits;
+  private final Named<Fault> faults;
+  private final Named<Caution> cautions;
+  private final Named<Part> parts;
+  private final Named<SetUp> setUps;
+  private final Named<Symptom> symptoms;
+  private final Named<Guide> guides;
   private final Set<String> ids;
   private final Map<String, SortedMap<String, Case>> cases;
   private final Map<String, SortedMap<String, Chart>> charts;
@@ -30,9 +38,17 @@ public final class Excerpts {
 
   public Excerpts(KnowledgeBase kb) {
     this.kb = kb;
+    this.readings = new Named<>(kb.readings());
+    this.limits = new Named<>(kb.limits());
+    this.faults = new Named<>(kb.faults());
+    this.cautions = new Named<>(kb.cautions());
+    this.parts = new Named<>(kb.parts());
+    this.setUps = new Named<>(kb.setUps());
+    this.symptoms = new Named<>(kb.symptoms());
+    this.guides = new Named<>(kb.guides());
     this.ids =
-        Stream.concat(chosenByName(), Stream.of(kb.symptoms(), kb.guides()))
-            .flatMap(kind -> kind.keySet().stream())
+        Stream.concat(mentioning(), Stream.of(symptoms, guides))
+            .flatMap(kind -> kind.byId().keySet().stream())
             .collect(Collectors.toUnmodifiableSet());
     this.cases = bySymptom(kb.cases(), Case::symptom);
     this.charts = bySymptom(kb.charts(), Chart::symptom);
@@ -67,32 +83,32 @@ public final class Excerpts {
     return new KnowledgeBase(
         handbook,
         kb.equipment(),
-        named(kb.readings(), names),
-        named(kb.limits(), names),
-        named(kb.faults(), names),
+        readings.among(names),
+        limits.among(names),
+        faults.among(names),
         symptoms(symptom, own),
         kb.nevers(),
         cases,
-        named(kb.cautions(), names),
-        named(kb.parts(), names),
+        cautions.among(names),
+        parts.among(names),
         guides(names),
-        named(kb.setUps(), names),
+        setUps.among(names),
         drawn,
         kb.wordbook().of(kb.handbook().language()));
   }
 
   /** The symptom, and by their titles those it mentions. */
   private SortedMap<String, Symptom> symptoms(Symptom symptom, Set<String> names) {
-    SortedMap<String, Symptom> symptoms = named(kb.symptoms(), names);
-    symptoms.replaceAll((id, other) -> other.titled());
-    symptoms.put(symptom.id(), symptom);
-    return symptoms;
+    SortedMap<String, Symptom> chosen = symptoms.among(names);
+    chosen.replaceAll((id, other) -> other.titled());
+    chosen.put(symptom.id(), symptom);
+    return chosen;
   }
 
   private SortedMap<String, Guide> guides(Set<String> names) {
-    SortedMap<String, Guide> guides = named(kb.guides(), names);
-    guides.replaceAll((id, guide) -> guide.titled());
-    return guides;
+    SortedMap<String, Guide> chosen = guides.among(names);
+    chosen.replaceAll((id, guide) -> guide.titled());
+    return chosen;
   }
 
   /** Adds what the things of those names mention, and so on. */
@@ -121,21 +137,27 @@ public final class Excerpts {
   /** Everything of that name that mentions more. */
   private List<Object> things(String name) {
     List<Object> things = new ArrayList<>();
-    chosenByName()
-        .filter(kind -> kind.containsKey(name))
-        .forEach(kind -> things.add(kind.get(name)));
+    mentioning()
+        .filter(kind -> kind.byId().containsKey(name))
+        .forEach(kind -> things.add(kind.byId().get(name)));
     return things;
   }
 
-  private Stream<SortedMap<String, ?>> chosenByName() {
-    return Stream.of(
-        kb.readings(), kb.limits(), kb.faults(), kb.cautions(), kb.parts(), kb.setUps());
+  private Stream<Named<?>> mentioning() {
+    return Stream.of(readings, limits, faults, cautions, parts, setUps);
   }
 
-  private static <T> SortedMap<String, T> named(SortedMap<String, T> all, Set<String> names) {
-    SortedMap<String, T> chosen = new TreeMap<>();
-    names.stream().filter(all::containsKey).forEach(name -> chosen.put(name, all.get(name)));
-    return chosen;
+  /** Things of one kind, to be found quickly. */
+  private record Named<T>(Map<String, T> byId) {
+    Named(SortedMap<String, T> all) {
+      this(new HashMap<>(all));
+    }
+
+    SortedMap<String, T> among(Set<String> names) {
+      SortedMap<String, T> chosen = new TreeMap<>();
+      names.stream().filter(byId::containsKey).forEach(name -> chosen.put(name, byId.get(name)));
+      return chosen;
+    }
   }
 
   private static <T> Map<String, SortedMap<String, T>> bySymptom(

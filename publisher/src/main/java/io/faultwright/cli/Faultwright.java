@@ -1,6 +1,8 @@
 package io.faultwright.cli;
 
 import io.faultwright.report.Ink;
+import java.util.List;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -38,32 +40,46 @@ final class Faultwright implements Runnable {
   /** Runs what the arguments ask for; never throws. */
   static int execute(Console console, String... args) {
     try {
-      return commandLine(console).execute(args);
+      return commandLine(console, args).execute(args);
     } catch (Throwable failure) {
       return new Failures(console).internal(failure);
     }
   }
 
-  private static CommandLine commandLine(Console console) {
+  /** In the order in which they are listed. */
+  private static List<Callable<Integer>> commands(Console console) {
+    return List.of(
+        new CheckCommand(console),
+        new RunCommand(console),
+        new FieldCommand(console),
+        new PublishCommand(console),
+        new ChartCommand(console),
+        new CardCommand(console),
+        new CompareCommand(console),
+        new CasesCommand(console),
+        new SuggestCommand(console),
+        new ExportCommand(console),
+        new ImportCommand(console),
+        new TellApartCommand(console),
+        new SignCommand(console),
+        new BulletinCommand(console),
+        new ReviewCommand(console),
+        new ReleaseCommand(console));
+  }
+
+  private static String name(Callable<Integer> command) {
+    return command.getClass().getAnnotation(Command.class).name();
+  }
+
+  /** With all commands, or only with the one that is asked for: to look at all takes a while. */
+  private static CommandLine commandLine(Console console, String... args) {
+    List<Callable<Integer>> all = commands(console);
+    List<Callable<Integer>> asked =
+        all.stream().filter(one -> args.length > 0 && name(one).equals(args[0])).toList();
+    CommandLine line = new CommandLine(new Faultwright());
+    (asked.isEmpty() ? all : asked).forEach(line::addSubcommand);
     Ansi ansi = console.outInk() == Ink.COLOURED ? Ansi.ON : Ansi.OFF;
-    return new CommandLine(new Faultwright())
-        .addSubcommand(new CheckCommand(console))
-        .addSubcommand(new RunCommand(console))
-        .addSubcommand(new FieldCommand(console))
-        .addSubcommand(new PublishCommand(console))
-        .addSubcommand(new ChartCommand(console))
-        .addSubcommand(new CardCommand(console))
-        .addSubcommand(new CompareCommand(console))
-        .addSubcommand(new CasesCommand(console))
-        .addSubcommand(new SuggestCommand(console))
-        .addSubcommand(new ExportCommand(console))
-        .addSubcommand(new ImportCommand(console))
-        .addSubcommand(new TellApartCommand(console))
-        .addSubcommand(new SignCommand(console))
-        .addSubcommand(new BulletinCommand(console))
-        .addSubcommand(new ReviewCommand(console))
-        .addSubcommand(new ReleaseCommand(console))
-        .setOut(console.out())
+    return line.setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
         .setCaseInsensitiveEnumValuesAllowed(true)

@@ -41,6 +41,12 @@ record Entry(String name, Fingerprint inputs, List<Seal> files, List<String> not
         .collect(Collectors.joining(BREAK));
   }
 
+  /** The name in a line. */
+  static String name(String line) {
+    int end = line.indexOf(BREAK);
+    return plain(end < 0 ? line : line.substring(0, end));
+  }
+
   /** The entry of a line; nothing where it is none. */
   static Optional<Entry> of(String line) {
     try {

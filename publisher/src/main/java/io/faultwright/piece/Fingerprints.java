@@ -4,10 +4,8 @@ import io.faultwright.quantity.Polyline;
 import io.faultwright.source.Place;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.IdentityHashMap;
@@ -25,6 +23,21 @@ import java.util.stream.Stream;
  * Several threads may use one.
  */
 public final class Fingerprints {
+  private static final char OPTIONAL = 'o';
+  private static final char LIST = 'l';
+  private static final char SET = 's';
+  private static final char MAP = 'm';
+  private static final char ORDER = 'w';
+  private static final char UNORDERED = 'u';
+  private static final char LINE = 'k';
+  private static final char END = 'e';
+  private static final char RECORD = 'r';
+  private static final char SHARED = 'h';
+  private static final char BYTES = 'b';
+  private static final char TEXT = 't';
+  private static final char TYPE = 'c';
+  private static final char PLAIN = 'p';
+
   private final ClassValue<List<RecordComponent>> counted =
       new ClassValue<>() {
         @Override
@@ -74,66 +87,88 @@ public final class Fingerprints {
   }
 
   private byte[] digest(Object value) {
-    MessageDigest digest = sha256();
-    add(digest, value);
-    return digest.digest();
+    Spelling spelling = new Spelling();
+    add(spelling, value);
+    return spelling.digest();
   }
 
-  private void add(MessageDigest to, Object value) {
-    if (value instanceof Record record) {
+  private void add(Spelling to, Object value) {
+    if (value instanceof String text) {
+      to.text(TEXT, text);
+    } else if (value instanceof Record record) {
       addRecord(to, record);
     } else if (value instanceof Optional<?> maybe) {
-      addAll(to, "optional", maybe.stream().toList());
-    } else if (value instanceof List<?> list) {
-      addAll(to, "list", list);
-    } else if (value instanceof SortedSet<?> set) {
-      addAll(to, "set", set);
-    } else if (value instanceof Set<?> set) {
-      addUnordered(to, set.stream());
-    } else if (value instanceof SortedMap<?, ?> map) {
-      addAll(to, "map", map.entrySet());
-      addAll(to, "order", ordered ? WrittenOrder.of(map) : List.of());
+      to.mark(OPTIONAL);
+      maybe.ifPresent(present -> add(to, present));
+      to.mark(END);
+    } else if (value instanceof Collection<?> many) {
+      addCollection(to, many);
     } else if (value instanceof Map<?, ?> map) {
-      addUnordered(to, map.entrySet().stream());
+      addMap(to, map);
     } else if (value instanceof Map.Entry<?, ?> entry) {
       add(to, entry.getKey());
       add(to, entry.getValue());
-    } else if (value instanceof byte[] bytes) {
-      addBytes(to, "bytes", bytes);
-    } else if (value instanceof Polyline line) {
-      addAll(to, "line", line.knots());
     } else {
       addPlain(to, value);
     }
   }
 
-  private void addPlain(MessageDigest to, Object value) {
-    if (value instanceof String text) {
-      addText(to, "text", text);
-    } else if (value instanceof Enum<?> constant) {
-      addText(to, constant.getDeclaringClass().getName(), constant.name());
-    } else if (value instanceof Number || value instanceof Boolean) {
-      addText(to, value.getClass().getName(), value.toString());
+  private void addCollection(Spelling to, Collection<?> many) {
+    if (many instanceof List<?>) {
+      addAll(to, LIST, many);
+    } else if (many instanceof SortedSet<?>) {
+      addAll(to, SET, many);
+    } else if (many instanceof Set<?>) {
+      addUnordered(to, many.stream());
     } else {
-      throw new IllegalArgumentException("no fingerprint is taken of " + value.getClass());
+      throw unknown(many);
     }
   }
 
-  private void addAll(MessageDigest to, String kind, Iterable<?> values) {
-    addText(to, "kind", kind);
+  private void addMap(Spelling to, Map<?, ?> map) {
+    if (map instanceof SortedMap<?, ?> sorted) {
+      addAll(to, MAP, sorted.entrySet());
+      addAll(to, ORDER, ordered ? WrittenOrder.of(sorted) : List.of());
+    } else {
+      addUnordered(to, map.entrySet().stream());
+    }
+  }
+
+  private void addPlain(Spelling to, Object value) {
+    if (value instanceof byte[] bytes) {
+      to.bytes(BYTES, bytes);
+    } else if (value instanceof Polyline line) {
+      addAll(to, LINE, line.knots());
+    } else if (value instanceof Enum<?> constant) {
+      to.text(TYPE, constant.getDeclaringClass().getName());
+      to.text(PLAIN, constant.name());
+    } else if (value instanceof Number || value instanceof Boolean) {
+      to.text(TYPE, value.getClass().getName());
+      to.text(PLAIN, value.toString());
+    } else {
+      throw unknown(value);
+    }
+  }
+
+  private static IllegalArgumentException unknown(Object value) {
+    return new IllegalArgumentException("no fingerprint is taken of " + value.getClass());
+  }
+
+  private void addAll(Spelling to, char kind, Iterable<?> values) {
+    to.mark(kind);
     values.forEach(value -> add(to, value));
-    addText(to, "kind", "end");
+    to.mark(END);
   }
 
-  private void addUnordered(MessageDigest to, Stream<?> values) {
+  private void addUnordered(Spelling to, Stream<?> values) {
     List<byte[]> digests = values.map(this::digest).sorted(Arrays::compare).toList();
-    addAll(to, "unordered", digests);
+    addAll(to, UNORDERED, digests);
   }
 
-  private void addRecord(MessageDigest to, Record record) {
+  private void addRecord(Spelling to, Record record) {
     List<RecordComponent> components = counted.get(record.getClass());
     if (isShared(components)) {
-      addBytes(to, "record", shared(record, components));
+      to.bytes(SHARED, shared(record, components));
     } else {
       addComponents(to, record, components);
     }
@@ -152,13 +187,13 @@ public final class Fingerprints {
   }
 
   private byte[] digest(Record record, List<RecordComponent> components) {
-    MessageDigest own = sha256();
+    Spelling own = new Spelling();
     addComponents(own, record, components);
     return own.digest();
   }
 
-  private void addComponents(MessageDigest to, Record record, List<RecordComponent> components) {
-    addText(to, "record", record.getClass().getName());
+  private void addComponents(Spelling to, Record record, List<RecordComponent> components) {
+    to.text(RECORD, record.getClass().getName());
     components.forEach(component -> add(to, value(record, component)));
   }
 
@@ -167,25 +202,6 @@ public final class Fingerprints {
       return component.getAccessor().invoke(record);
     } catch (IllegalAccessException | InvocationTargetException closed) {
       throw new IllegalStateException(component.toString(), closed);
-    }
-  }
-
-  private static void addText(MessageDigest to, String kind, String text) {
-    addBytes(to, kind, text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  /** With its kind and its length, so that no two values look alike side by side. */
-  private static void addBytes(MessageDigest to, String kind, byte[] bytes) {
-    to.update(kind.getBytes(StandardCharsets.UTF_8));
-    to.update((":" + bytes.length + ":").getBytes(StandardCharsets.UTF_8));
-    to.update(bytes);
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException missing) {
-      throw new IllegalStateException("every Java has SHA-256", missing);
     }
   }
 }

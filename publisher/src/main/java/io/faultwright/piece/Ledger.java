@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -26,11 +25,14 @@ public final class Ledger {
   private static final String HEADING = "# what these files were made from, for the next publish";
 
   private final Path folder;
-  private final SortedMap<String, Entry> entries;
+  private final SortedMap<String, String> lines;
 
-  private Ledger(Path folder, SortedMap<String, Entry> entries) {
+  /**
+   * @param lines by the names of the pieces they speak of
+   */
+  private Ledger(Path folder, SortedMap<String, String> lines) {
     this.folder = folder;
-    this.entries = entries;
+    this.lines = lines;
   }
 
   /** A ledger that knows nothing. */
@@ -55,41 +57,44 @@ public final class Ledger {
   }
 
   private static Ledger parsed(Path folder, Fingerprint program, byte[] bytes) {
-    List<Entry> entries =
-        new String(bytes, StandardCharsets.UTF_8)
-            .lines()
-            .skip(2)
-            .flatMap(line -> Entry.of(line).stream())
-            .toList();
-    return Arrays.equals(bytes, bytes(program, entries)) ? of(folder, entries) : empty();
-  }
-
-  private static Ledger of(Path folder, List<Entry> entries) {
-    SortedMap<String, Entry> byName = new TreeMap<>();
-    entries.forEach(entry -> byName.put(entry.name(), entry));
-    return new Ledger(folder, byName);
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    String body = text.substring(Math.min(text.length(), head(program, "").length()));
+    if (!text.equals(head(program, body) + body)) {
+      return empty();
+    }
+    SortedMap<String, String> lines = new TreeMap<>();
+    body.lines().forEach(line -> lines.put(Entry.name(line), line));
+    return new Ledger(folder, lines);
   }
 
   /** The text of a ledger; its first lines seal the rest. */
   static byte[] bytes(Fingerprint program, Collection<Entry> entries) {
-    String text = entries.stream().map(entry -> entry.line() + "\n").collect(Collectors.joining());
-    String seal = new Fingerprints().of(program, text).hex();
-    return (HEADING + "\n" + seal + "\n" + text).getBytes(StandardCharsets.UTF_8);
+    String body = entries.stream().map(entry -> entry.line() + "\n").collect(Collectors.joining());
+    return (head(program, body) + body).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Its length is always the same. */
+  private static String head(Fingerprint program, String body) {
+    return HEADING + "\n" + new Fingerprints().of(program, body).hex() + "\n";
+  }
+
+  private Optional<Entry> entry(String name) {
+    return Optional.ofNullable(lines.get(name)).flatMap(Entry::of);
   }
 
   /** Whether a piece of that name was made from the same. */
   public boolean has(String name, Fingerprint inputs) {
-    return Optional.ofNullable(entries.get(name)).map(Entry::inputs).equals(Optional.of(inputs));
+    return entry(name).filter(entry -> entry.inputs().equals(inputs)).isPresent();
   }
 
   /** The notes of an entry; nothing where there is none. */
   List<String> notes(String name) {
-    return Optional.ofNullable(entries.get(name)).map(Entry::notes).orElse(List.of());
+    return entry(name).map(Entry::notes).orElse(List.of());
   }
 
   /** The piece as it was made before; nothing where it was made from something else, or is lost. */
   Optional<Made> find(String name, Fingerprint inputs) {
-    return has(name, inputs) ? whole(entries.get(name)) : Optional.empty();
+    return entry(name).filter(entry -> entry.inputs().equals(inputs)).flatMap(this::whole);
   }
 
   private Optional<Made> whole(Entry entry) {

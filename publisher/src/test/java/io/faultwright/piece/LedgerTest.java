@@ -35,8 +35,7 @@ class LedgerTest {
   }
 
   private Optional<Made> find(Fingerprint program, Fingerprint inputs) {
-    Piece piece = new Piece("charts", Optional.of(inputs), () -> Made.of("", CONTENT, List.of()));
-    return Ledger.read(folder, program).find(piece);
+    return Ledger.read(folder, program).find("charts", inputs);
   }
 
   @Test
@@ -57,6 +56,14 @@ class LedgerTest {
   }
 
   @Test
+  void whatIsKeptStandsWhereItStood() throws IOException {
+    FileContent kept = find(PROGRAM, INPUTS).orElseThrow().files().get("a.svg");
+    assertEquals(Optional.of(folder.resolve("a.svg")), kept.standsAt());
+    assertEquals("chart", new String(kept.bytes(), StandardCharsets.UTF_8));
+    assertEquals(FileContent.of(CONTENT).sum(), kept.sum());
+  }
+
+  @Test
   void aFileThatIsNotAsItWasIsNotFound() throws IOException {
     Files.writeString(folder.resolve("a.svg"), "chars");
     assertTrue(find(PROGRAM, INPUTS).isEmpty());
@@ -69,8 +76,7 @@ class LedgerTest {
     Path inner = Files.createDirectory(folder.resolve("inner"));
     write("../a.svg", "a.svg");
     Files.move(folder.resolve(Ledger.NAME), inner.resolve(Ledger.NAME));
-    Piece piece = new Piece("charts", Optional.of(INPUTS), () -> Made.of("", CONTENT, List.of()));
-    assertTrue(Ledger.read(inner, PROGRAM).find(piece).isEmpty());
+    assertTrue(Ledger.read(inner, PROGRAM).find("charts", INPUTS).isEmpty());
   }
 
   @Test
