@@ -1,41 +1,38 @@
 package io.faultwright.layout;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** A page while parts are put on it. */
 final class Filling {
-  private final List<Part> parts = new ArrayList<>();
-  private final Optional<Boolean> turned;
+  private final Part first;
+  private Optional<Fit> held;
   private int weight;
 
   /** A page with its first part, which may be too large for it. */
   Filling(Part part, Printer printer) {
-    parts.add(part);
+    first = part;
+    held = printer.fit(part);
     weight = part.weight();
-    turned = printer.turned(parts);
   }
 
   /** Takes a part in if the page holds it as well, without being turned. */
-  boolean take(Part part, Printer printer) {
-    if (turned.isEmpty() || weight + part.weight() > Part.FULL) {
+  boolean take(Part part) {
+    if (held.isEmpty() || weight + part.weight() > Part.FULL) {
       return false;
     }
-    parts.add(part);
     // Upright paper that holds all of them is never turned, so turned paper must not hold upright.
-    boolean taken = printer.fits(parts, turned.get());
-    if (taken) {
+    Optional<Fit> more = held.get().with(part);
+    if (more.isPresent()) {
+      held = more;
       weight += part.weight();
-    } else {
-      parts.remove(parts.size() - 1);
     }
-    return taken;
+    return more.isPresent();
   }
 
   /** What is on it. */
   List<Part> parts() {
-    return List.copyOf(parts);
+    return held.map(Fit::parts).orElseGet(() -> List.of(first));
   }
 
   int weight() {
@@ -44,6 +41,6 @@ final class Filling {
 
   /** Whether it holds no more than a page can. */
   boolean fits() {
-    return turned.isPresent() && weight <= Part.FULL;
+    return held.isPresent() && weight <= Part.FULL;
   }
 }

@@ -45,7 +45,7 @@ final class Packing {
   /** Puts a part on a page; false if there are too many pages then. */
   private boolean add(Part part) {
     int page = earliest.getOrDefault(part.id(), 0);
-    while (page < pages.size() && !pages.get(page).take(part, printer)) {
+    while (page < pages.size() && !pages.get(page).take(part)) {
       page++;
     }
     if (page == pages.size()) {

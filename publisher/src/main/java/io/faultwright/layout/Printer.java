@@ -6,6 +6,7 @@ import io.faultwright.flow.Warning;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +23,7 @@ final class Printer {
   private final Node.Start start;
   private final Optional<OnlinePage> online;
   private final Map<Sized, PageFrame> frames = new HashMap<>();
-  private final Map<Tried, Boolean> tried = new HashMap<>();
+  private final Map<Part, Optional<Fit>> alone = new IdentityHashMap<>();
 
   /** A printer of one chart at one text size. */
   Printer(
@@ -38,23 +39,17 @@ final class Printer {
   }
 
   boolean fits(Part part) {
-    return turned(List.of(part)).isPresent();
+    return fit(part).isPresent();
   }
 
-  /** Whether the paper has to be turned; empty where the parts do not fit either way. */
-  Optional<Boolean> turned(List<Part> parts) {
-    if (fits(parts, false)) {
-      return Optional.of(false);
-    }
-    return fits(parts, true) ? Optional.of(true) : Optional.empty();
+  /** A page with one part, on paper that is turned if need be; nothing where neither holds it. */
+  Optional<Fit> fit(Part part) {
+    return alone.computeIfAbsent(
+        part, one -> Fit.of(this, List.of(one), false).or(() -> Fit.of(this, List.of(one), true)));
   }
 
-  /** Whether the parts fit on the paper as it is turned; the same parts are tried once. */
-  boolean fits(List<Part> parts, boolean turned) {
-    return tried.computeIfAbsent(Tried.of(parts, turned), none -> hold(parts, turned));
-  }
-
-  private boolean hold(List<Part> parts, boolean turned) {
+  /** Whether the paper holds parts as it is turned. */
+  boolean holds(List<Part> parts, boolean turned) {
     Box room =
         turned
             ? frame(parts, paper.height(), paper.width()).room()
@@ -71,26 +66,6 @@ final class Printer {
   private PageFrame frame(Sized sized) {
     List<Warning> warnings = sized.warnings.stream().sorted(CautionPanel.GRAVEST).toList();
     return new PageFrame(imprint, start, online, warnings, sized.width, sized.height);
-  }
-
-  /** Parts on a page, each the very same object as before; comparing trees would take long. */
-  private record Tried(List<Object> parts, boolean turned) {
-    static Tried of(List<Part> parts, boolean turned) {
-      return new Tried(parts.stream().<Object>map(Same::new).toList(), turned);
-    }
-  }
-
-  /** A part that equals only itself. */
-  private record Same(Part part) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Same same && same.part == part;
-    }
-
-    @Override
-    public int hashCode() {
-      return System.identityHashCode(part);
-    }
   }
 
   /** What the frame of a page depends on. */
