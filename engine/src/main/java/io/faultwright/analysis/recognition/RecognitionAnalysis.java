@@ -31,6 +31,9 @@ public final class RecognitionAnalysis {
   private final List<Symptom> symptoms;
   private final int possible;
 
+  /** The situations in which each symptom is recognised. */
+  private final int[] recognised;
+
   private RecognitionAnalysis(KnowledgeBase knowledge) {
     this.symptoms = List.copyOf(knowledge.symptoms().values());
     List<Condition> asked = new ArrayList<>();
@@ -44,6 +47,7 @@ public final class RecognitionAnalysis {
             knowledge.nevers().values().stream().map(Never::when).toList());
     this.diagrams = space.diagrams();
     this.possible = possible(knowledge);
+    this.recognised = symptoms.stream().mapToInt(this::recognised).toArray();
   }
 
   private int possible(KnowledgeBase knowledge) {
@@ -80,11 +84,9 @@ public final class RecognitionAnalysis {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < symptoms.size(); i++) {
       for (int j = i + 1; j < symptoms.size(); j++) {
-        Symptom one = symptoms.get(i);
-        Symptom other = symptoms.get(j);
-        int both = diagrams.and(recognised(one), recognised(other));
+        int both = diagrams.and(recognised[i], recognised[j]);
         if (both != Diagrams.NONE) {
-          findings.add(ambiguous(one, other, both));
+          findings.add(ambiguous(symptoms.get(i), symptoms.get(j), both));
         }
       }
     }
@@ -106,8 +108,8 @@ public final class RecognitionAnalysis {
 
   private List<Finding> unrecognised() {
     int missed = diagrams.and(possible, complaint());
-    for (Symptom symptom : symptoms) {
-      missed = diagrams.minus(missed, recognised(symptom));
+    for (int situations : recognised) {
+      missed = diagrams.minus(missed, situations);
     }
     List<Finding> findings = new ArrayList<>();
     for (Box box : new Regions(space).cover(missed, possible)) {
