@@ -119,6 +119,7 @@ class LayersTest {
     arrows("review", "model", "finding");
     arrows("analysis.review", "model", "finding", "review", "analysis.space");
     arrows("plain", "source", "model");
+    arrows("grading");
     arrows("revision", "source", "diagnostic", "syntax");
     arrows("change", "source", "model", "finding");
     arrows(

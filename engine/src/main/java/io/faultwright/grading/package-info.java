@@ -1,0 +1,2 @@
+/** Marks handed-in quizzes, and tells how good their items are. */
+package io.faultwright.grading;
