@@ -12,6 +12,10 @@ import java.util.TreeMap;
  * @param software the version; absent where the model has no control software
  */
 public record Build(Model model, Optional<Version> software) implements Comparable<Build> {
+  private static final Comparator<Build> ORDER =
+      Comparator.comparing((Build build) -> build.model.id())
+          .thenComparing(build -> build.software.orElse(Version.NONE));
+
   /** What the build says about a family, model, software or option; absent where it has none. */
   public Optional<String> attribute(String name) {
     return switch (name) {
@@ -51,9 +55,7 @@ public record Build(Model model, Optional<Version> software) implements Comparab
 
   @Override
   public int compareTo(Build other) {
-    return Comparator.comparing((Build build) -> build.model.id())
-        .thenComparing(build -> build.software.orElse(Version.NONE))
-        .compare(this, other);
+    return ORDER.compare(this, other);
   }
 
   @Override

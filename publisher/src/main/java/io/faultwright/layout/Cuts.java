@@ -104,9 +104,15 @@ final class Cuts {
 
   /** The part with a top and the cuts met first below it; the same object whenever asked for. */
   private Part part(Tree top, BitSet first) {
-    return known
-        .computeIfAbsent(top, none -> new HashMap<>())
-        .computeIfAbsent(first, here -> Part.of(pruned(top, here)));
+    Map<BitSet, Part> parts = known.computeIfAbsent(top, none -> new HashMap<>());
+    Part before = parts.get(first);
+    return before == null ? part(top, first, parts) : before;
+  }
+
+  private Part part(Tree top, BitSet first, Map<BitSet, Part> parts) {
+    Part part = Part.of(pruned(top, first));
+    parts.put(first, part);
+    return part;
   }
 
   /** The cuts among some places that are met first on the way down: none is below another. */

@@ -31,13 +31,16 @@ final class Fit {
 
   /** With one part more, the paper not being turned; nothing where it does not hold it. */
   Optional<Fit> with(Part part) {
-    return further.computeIfAbsent(part, this::tried);
+    Optional<Fit> before = further.get(part);
+    return before == null ? tried(part) : before;
   }
 
   private Optional<Fit> tried(Part part) {
     List<Part> more = new ArrayList<>(parts);
     more.add(part);
-    return of(printer, more, turned);
+    Optional<Fit> tried = of(printer, more, turned);
+    further.put(part, tried);
+    return tried;
   }
 
   /** What is on the page. */

@@ -24,9 +24,9 @@ public final class Diagrams {
 
   private final int[] sizes;
   private final NodeTable nodes = new NodeTable();
-  private final PairCache ands = new PairCache();
-  private final PairCache ors = new PairCache();
-  private final PairCache differences = new PairCache();
+  private final Remembered ands = new Remembered(new PairCache(), this::and);
+  private final Remembered ors = new Remembered(new PairCache(), this::or);
+  private final Remembered differences = new Remembered(new PairCache(), this::minus);
   private final Deadline deadline;
   private int steps;
   private final BoxQuestions questions;
@@ -88,7 +88,7 @@ public final class Diagrams {
     if (b == ALL) {
       return a;
     }
-    return a < b ? cached(ands, a, b, this::and) : cached(ands, b, a, this::and);
+    return a < b ? result(ands, a, b) : result(ands, b, a);
   }
 
   /** Situations in either. */
@@ -102,7 +102,7 @@ public final class Diagrams {
     if (b == NONE) {
       return a;
     }
-    return a < b ? cached(ors, a, b, this::or) : cached(ors, b, a, this::or);
+    return a < b ? result(ors, a, b) : result(ors, b, a);
   }
 
   /** Situations in the first and not in the second. */
@@ -113,7 +113,7 @@ public final class Diagrams {
     if (b == NONE) {
       return a;
     }
-    return cached(differences, a, b, this::minus);
+    return result(differences, a, b);
   }
 
   /** All other situations. */
@@ -130,16 +130,21 @@ public final class Diagrams {
     int apply(int a, int b);
   }
 
-  private int cached(PairCache cache, int a, int b, Operation operation) {
-    int known = cache.get(a, b);
+  /**
+   * An operation with what came of it before; it is used too often to be put together each time.
+   */
+  private record Remembered(PairCache results, Operation operation) {}
+
+  private int result(Remembered remembered, int a, int b) {
+    int known = remembered.results().get(a, b);
     if (known >= 0) {
       return known;
     }
     if ((++steps & 0xFFF) == 0) {
       deadline.check();
     }
-    int result = runByRun(a, b, operation);
-    cache.put(a, b, result, nodes.count());
+    int result = runByRun(a, b, remembered.operation());
+    remembered.results().put(a, b, result, nodes.count());
     return result;
   }
 
