@@ -19,6 +19,7 @@ import io.faultwright.piece.Workshop;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.pipeline.SignOffCheck;
+import io.faultwright.pipeline.Stop;
 import io.faultwright.release.SignOffList;
 import io.faultwright.render.html.ArchiveHtml;
 import io.faultwright.report.CheckJson;
@@ -58,6 +59,7 @@ import picocli.CommandLine.Option;
     })
 final class ReleaseCommand implements Callable<Integer> {
   private static final String SITE = "site/";
+  private static final String REVIEW = "review/";
   private static final String SOURCES = ReleaseArchive.SOURCES + "/";
 
   private final Console console;
@@ -174,6 +176,8 @@ final class ReleaseCommand implements Callable<Integer> {
             .map(one -> released(one, "../../"))
             .toList();
     SortedMap<String, byte[]> papers = papers(checked, signed, content);
+    review(new ReleaseHistory(archive, next, content.sources()), checked, signed)
+        .forEach((path, bytes) -> papers.put(REVIEW + path, bytes));
     Optional<Since> since = since(archive, kb);
     Optional<Bulletin> bulletin = bulletin(kb, since, papers);
     try (Watching watching = new Watching(console, timings)) {
@@ -189,6 +193,15 @@ final class ReleaseCommand implements Callable<Integer> {
     }
     console.print("released as " + to.resolve(Integer.toString(number)) + "\n");
     note.warn(console, bulletin);
+  }
+
+  /** The report for reviewers, without the mistakes that take long. */
+  private SortedMap<String, byte[]> review(
+      ReleaseHistory history, Checked checked, SignOffCheck signed) {
+    try (Watching watching = new Watching(console, timings)) {
+      Stop never = new Stop(Optional.empty());
+      return ReviewReport.of(checked, signed, history, false, never, watching).files();
+    }
   }
 
   private Options options(List<Released> releases, Optional<Bulletin> bulletin, Content content) {

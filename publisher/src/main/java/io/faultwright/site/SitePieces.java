@@ -9,6 +9,7 @@ import io.faultwright.guided.GuidedScript;
 import io.faultwright.layout.ChartPage;
 import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Symptom;
 import io.faultwright.offline.OfflineFiles;
 import io.faultwright.page.BookPages;
 import io.faultwright.page.ChartSheet;
@@ -112,7 +113,7 @@ final class SitePieces {
   }
 
   private Stream<Piece> pages() {
-    Fingerprints fingerprints = Fingerprints.inWrittenOrder();
+    Fingerprints fingerprints = Fingerprints.withoutPlaces();
     Excerpts excerpts = new Excerpts(kb);
     return site.plans().stream()
         .map(
@@ -127,15 +128,25 @@ final class SitePieces {
   }
 
   /**
-   * Written from what belongs to the symptom, and from its charts; the order in the files counts.
+   * Written from what belongs to the symptom, and from its charts; the order of its rules counts.
    */
   private Piece symptomPage(
       String path, String symptom, Excerpts excerpts, Fingerprints fingerprints) {
     KnowledgeBase excerpt = excerpts.forDrawing(kb.symptoms().get(symptom));
+    Fingerprint order = order(kb.symptoms().get(symptom));
     Optional<Fingerprint> charts = Optional.ofNullable(drawn.get(symptom)).map(Drawn::from);
     Fingerprint inputs =
-        fingerprints.of(excerpt, charts, options.draft(), options.pdf(), tongue, languages);
+        fingerprints.of(excerpt, order, charts, options.draft(), options.pdf(), tongue, languages);
     return Piece.file(folder + path, inputs, () -> utf8(html.print(written(excerpt, symptom))));
+  }
+
+  /** A symptom with the order in which its rules are written; they are printed in it. */
+  private static Fingerprint order(Symptom symptom) {
+    return Fingerprints.inWrittenOrder().of(symptom);
+  }
+
+  private List<Fingerprint> orders() {
+    return kb.symptoms().values().stream().map(SitePieces::order).toList();
   }
 
   private Page written(KnowledgeBase excerpt, String symptom) {
@@ -175,7 +186,8 @@ final class SitePieces {
     return options.draft() || options.since().isPresent()
         ? Optional.empty()
         : Optional.of(
-            new Fingerprints().of(kb, edition.charts(), options.pictures(), options.paper()));
+            Fingerprints.withoutPlaces()
+                .of(kb, orders(), edition.charts(), options.pictures(), options.paper()));
   }
 
   private Made printedBook() throws IOException {

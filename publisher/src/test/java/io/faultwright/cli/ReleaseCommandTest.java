@@ -27,6 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ReleaseCommandTest {
   private static final Pattern LAPSED =
       Pattern.compile("error\\[lapsed-signature]: (.*?) is not what `");
+  private static final Pattern CHANGE =
+      Pattern.compile("<span class=\"when\">(.*?)</span> <code>(.*?)</code>");
   private static final Pattern HREF = Pattern.compile("href=\"([^\"#:]+)");
 
   @TempDir Path temporary;
@@ -114,6 +116,8 @@ class ReleaseCommandTest {
             "report.txt",
             "report.json",
             "sign-offs.txt",
+            "review/index.html",
+            "review/symptom-warm.html",
             "sources/handbook.yaml",
             "sources/sign-offs/rule/warm/low.engineering.yaml",
             "site/index.html",
@@ -174,6 +178,13 @@ class ReleaseCommandTest {
     assertFalse(Files.exists(archive.resolve("1/bulletin.txt")));
     assertTold(archive.resolve("2"));
     assertSame(first, files(archive.resolve("1")));
+    assertEquals(
+        List.of(
+            "2026-03-09, release 2",
+            "2026-03-09, release 2",
+            "2026-03-09, release 2",
+            "2026-03-02, release 1"),
+        lastChanges(archive.resolve("2/review/index.html")));
     assertReachable(archive.resolve("index.html"), "1/site/index.html", "2/site/index.html");
     assertReachable(
         archive.resolve("2/site/releases.html"),
@@ -181,6 +192,15 @@ class ReleaseCommandTest {
         "../../2/site/index.html",
         "../../index.html");
     assertTrue(text(archive.resolve("2/site/index.html")).contains("href=\"releases.html\""));
+  }
+
+  /** Of the symptom and of its rules, as the report for reviewers lists them. */
+  private static List<String> lastChanges(Path index) throws IOException {
+    return CHANGE
+        .matcher(text(index))
+        .results()
+        .map(found -> found.group(1) + " " + found.group(2))
+        .toList();
   }
 
   /** What the last command calls lapsed. */
