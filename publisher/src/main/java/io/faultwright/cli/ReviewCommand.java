@@ -2,7 +2,6 @@ package io.faultwright.cli;
 
 import io.faultwright.key.PersonalKeys;
 import io.faultwright.output.AtomicFolder;
-import io.faultwright.output.Sink;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
@@ -14,7 +13,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
@@ -75,7 +73,13 @@ final class ReviewCommand implements Callable<Integer> {
       Checked checked = signed.checked(scope);
       ReviewReport report =
           ReviewReport.of(
-              checked, signed, new GitHistory(folder.path()), !withoutMistakes, stop, watching);
+              checked.knowledge(),
+              checked,
+              signed,
+              new GitHistory(folder.path()),
+              !withoutMistakes,
+              stop,
+              watching);
       write(report.files());
       return checked.report().errors() > 0 || !report.whole() ? Exit.FINDINGS : Exit.CLEAN;
     } catch (IOException trouble) {
@@ -89,13 +93,7 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   private void write(SortedMap<String, byte[]> files) throws IOException {
-    new AtomicFolder(to).publish(sink -> fill(sink, files));
+    new AtomicFolder(to).publish(sink -> sink.writeAll(files));
     console.print("written: " + to.resolve("index.html") + "\n");
-  }
-
-  private static void fill(Sink sink, SortedMap<String, byte[]> files) throws IOException {
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      sink.write(file.getKey(), file.getValue());
-    }
   }
 }

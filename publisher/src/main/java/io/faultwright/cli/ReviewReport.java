@@ -34,18 +34,19 @@ record ReviewReport(SortedMap<String, byte[]> files, boolean whole) {
   /**
    * Makes the report.
    *
+   * @param kb what was checked, under the number and date that the report shows
    * @param history in which last changes are looked up
    * @param mistakes whether mistakes are put into rules and limits, which takes longest
    * @param stop when the rest is left out
    */
   static ReviewReport of(
+      KnowledgeBase kb,
       Checked checked,
       SignOffCheck signed,
       History history,
       boolean mistakes,
       Stop stop,
       Watch watch) {
-    KnowledgeBase kb = checked.knowledge();
     LastChanges changes = new LastChanges(history, kb, stop);
     List<SymptomReview> symptoms =
         new Reviewing(kb, changes, checked.report().findings(), stop, watch).all();
