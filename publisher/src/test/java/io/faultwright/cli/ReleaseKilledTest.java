@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Releases in processes of their own, killed at random moments. */
 class ReleaseKilledTest {
   /** Each takes a Java machine of its own; {@code -Drelease.kills=50} tries as many. */
-  private static final int KILLS = Integer.getInteger("release.kills", 4);
+  private static final int KILLS = Integer.getInteger("release.kills", 3);
 
   private static final int LONGEST = 30;
 

@@ -70,7 +70,7 @@ final class Rearranged {
     List<List<String>> blocks = new ArrayList<>();
     for (String line : lines) {
       boolean begins =
-          line.startsWith(indent) && line.substring(indent.length()).matches("[^ #].*");
+          line.startsWith(indent) && line.substring(indent.length()).matches("[^ #:].*");
       if (begins) {
         blocks.add(new ArrayList<>());
       }
