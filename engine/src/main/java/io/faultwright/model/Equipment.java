@@ -56,6 +56,16 @@ public record Equipment(
     return List.copyOf(all);
   }
 
+  /** Whether the refrigerant can burn; one that is not known is taken for one that can. */
+  public boolean mayBurn(Build build) {
+    return build
+        .model()
+        .refrigerant()
+        .map(refrigerants::get)
+        .map(refrigerant -> refrigerant.safety().flammable())
+        .orElse(true);
+  }
+
   /** The facts a condition may ask of a build: family, model, software and every option. */
   public List<String> attributes() {
     return Stream.concat(Stream.of(FAMILY, MODEL, SOFTWARE), options.keySet().stream()).toList();

@@ -10,7 +10,7 @@ import io.faultwright.resolve.Resolver;
 import io.faultwright.review.LastChange;
 import io.faultwright.review.LastChange.Commit;
 import io.faultwright.review.LastChange.State;
-import io.faultwright.revision.GitHistory;
+import io.faultwright.revision.History;
 import io.faultwright.revision.Moment;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,9 +31,7 @@ public final class LastChanges {
   /** States of the folder that are read; each takes as long as reading the knowledge base. */
   private static final int MOST = 300;
 
-  private static final int SHORT = 8;
-
-  private final GitHistory history;
+  private final History history;
   private final SortedMap<Signed, SortedMap<String, String>> now;
   private final Map<String, Moment> moments = new HashMap<>();
   private final Optional<Moment> head;
@@ -46,7 +44,7 @@ public final class LastChanges {
    *
    * @throws Unreadable where its repository cannot be read
    */
-  public LastChanges(GitHistory history, KnowledgeBase kb, Stop stop) {
+  public LastChanges(History history, KnowledgeBase kb, Stop stop) {
     this.history = history;
     this.stop = stop;
     this.now = meanings(kb);
@@ -179,6 +177,6 @@ public final class LastChanges {
   }
 
   private static Commit commit(Moment moment) {
-    return new Commit(moment.id().substring(0, SHORT), moment.date(), moment.summary());
+    return new Commit(moment.brief(), moment.date(), moment.summary());
   }
 }

@@ -29,7 +29,7 @@ import org.eclipse.jgit.treewalk.TreeWalk;
 import org.eclipse.jgit.treewalk.filter.PathFilter;
 
 /** The history of a knowledge base: reads it as it was at a tag, on a branch, in a commit. */
-public final class GitHistory {
+public final class GitHistory implements History {
   private static final long LARGEST_FILE = 32L * 1024 * 1024;
   private static final long LARGEST_FOLDER = 4 * LARGEST_FILE;
 
@@ -58,6 +58,7 @@ public final class GitHistory {
    * @param revision a tag, branch or commit
    * @throws Unreadable where there is no such revision, or no knowledge base in it
    */
+  @Override
   public Sources read(String revision) {
     FileRepositoryBuilder builder = builder();
     if (builder.getGitDir() == null) {
@@ -77,6 +78,7 @@ public final class GitHistory {
    *
    * @throws Unreadable where the repository cannot be read
    */
+  @Override
   public List<Moment> moments() {
     FileRepositoryBuilder builder = builder();
     if (builder.getGitDir() == null) {

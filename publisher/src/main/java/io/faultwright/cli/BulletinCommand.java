@@ -14,7 +14,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
@@ -105,13 +104,7 @@ final class BulletinCommand implements Callable<Integer> {
           bulletin.isPresent()
               ? bulletins.files(bulletin.get(), !withoutPdf)
               : bulletins.changedTexts(told);
-      new AtomicFolder(to)
-          .publish(
-              sink -> {
-                for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                  sink.write(file.getKey(), file.getValue());
-                }
-              });
+      new AtomicFolder(to).publish(sink -> sink.writeAll(files));
       console.print(words(bulletin, files));
       note.warn(console, bulletin);
     } catch (IOException trouble) {

@@ -3,7 +3,6 @@ package io.faultwright.cli;
 import io.faultwright.output.AtomicFile;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.output.Refused;
-import io.faultwright.output.Sink;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.sheet.LimitsExport;
 import io.faultwright.sheet.SheetFormat;
@@ -13,7 +12,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
@@ -99,13 +97,7 @@ final class ExportCommand implements Callable<Integer> {
       return proving.refuse(checked, sources, NOTHING);
     }
     SortedMap<String, byte[]> files = standard.files(checked.knowledge());
-    return written(() -> new AtomicFolder(to).publish(sink -> fill(sink, files)));
-  }
-
-  private static void fill(Sink sink, SortedMap<String, byte[]> files) throws IOException {
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      sink.write(file.getKey(), file.getValue());
-    }
+    return written(() -> new AtomicFolder(to).publish(sink -> sink.writeAll(files)));
   }
 
   /** Something that writes. */

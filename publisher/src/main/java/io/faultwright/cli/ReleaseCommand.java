@@ -5,6 +5,7 @@ import io.faultwright.archive.ReleaseNote;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.key.PersonalKeys;
 import io.faultwright.layout.Paper;
+import io.faultwright.model.Handbook;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.SignOff;
 import io.faultwright.output.Refused;
@@ -19,6 +20,7 @@ import io.faultwright.piece.Workshop;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.pipeline.SignOffCheck;
+import io.faultwright.pipeline.Stop;
 import io.faultwright.release.SignOffList;
 import io.faultwright.render.html.ArchiveHtml;
 import io.faultwright.report.CheckJson;
@@ -27,6 +29,7 @@ import io.faultwright.report.Ink;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.site.Bulletins;
 import io.faultwright.site.ChartDrawings;
+import io.faultwright.site.Drawn;
 import io.faultwright.site.Options;
 import io.faultwright.site.SitePublisher;
 import io.faultwright.site.Summary;
@@ -38,7 +41,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -58,6 +60,7 @@ import picocli.CommandLine.Option;
     })
 final class ReleaseCommand implements Callable<Integer> {
   private static final String SITE = "site/";
+  private static final String REVIEW = "review/";
   private static final String SOURCES = ReleaseArchive.SOURCES + "/";
 
   private final Console console;
@@ -163,32 +166,46 @@ final class ReleaseCommand implements Callable<Integer> {
   private void write(ReleaseArchive archive, Checked checked, SignOffCheck signed, Content content)
       throws IOException {
     KnowledgeBase kb = checked.knowledge().released(number, content.day().toString());
-    ReleaseNote next =
-        new ReleaseNote(
-            number,
-            content.day().toString(),
-            kb.handbook().title(),
-            checked.knowledge().handbook().revision());
-    List<Released> releases =
-        Stream.concat(archive.releases().stream(), Stream.of(next))
-            .map(one -> released(one, "../../"))
-            .toList();
+    ReleaseNote next = note(kb.handbook(), checked.knowledge().handbook().revision());
     SortedMap<String, byte[]> papers = papers(checked, signed, content);
+    ReleaseHistory history = new ReleaseHistory(archive, next, content.sources());
     Optional<Since> since = since(archive, kb);
-    Optional<Bulletin> bulletin = bulletin(kb, since, papers);
+    Optional<Bulletin> bulletin;
     try (Watching watching = new Watching(console, timings)) {
+      Stop never = new Stop(Optional.empty());
+      ReviewReport.of(kb, checked, signed, history, false, never, watching)
+          .files()
+          .forEach((path, bytes) -> papers.put(REVIEW + path, bytes));
+      Workshop workshop = new Workshop(Ledger.empty());
+      watching.phase("charts");
+      SortedMap<String, SortedMap<String, Drawn>> charts =
+          new ChartDrawings(kb, false, paper).all(workshop);
+      watching.phase("bulletin");
+      bulletin = bulletin(kb, since, charts, papers);
+      Options options = options(releases(archive, next), bulletin, content);
+      watching.phase("site");
       archive.add(
           next,
           sink -> {
-            for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
-              sink.write(paper.getKey(), paper.getValue());
-            }
-            tell(site(kb, options(releases, bulletin, content), sink, watching));
+            sink.writeAll(papers);
+            tell(site(kb, charts, options, workshop, sink));
           },
           all -> index(kb, all));
     }
     console.print("released as " + to.resolve(Integer.toString(number)) + "\n");
     note.warn(console, bulletin);
+  }
+
+  private ReleaseNote note(Handbook handbook, String revision) {
+    return new ReleaseNote(number, handbook.date(), handbook.title(), revision);
+  }
+
+  /** Those there are and the one to come, as its site links to them. */
+  private static List<Released> releases(ReleaseArchive archive, ReleaseNote next)
+      throws IOException {
+    return Stream.concat(archive.releases().stream(), Stream.of(next))
+        .map(one -> released(one, "../../"))
+        .toList();
   }
 
   private Options options(List<Released> releases, Optional<Bulletin> bulletin, Content content) {
@@ -225,13 +242,16 @@ final class ReleaseCommand implements Callable<Integer> {
 
   /** Adds the bulletin to the papers, or a list where only texts changed. */
   private Optional<Bulletin> bulletin(
-      KnowledgeBase kb, Optional<Since> since, SortedMap<String, byte[]> papers)
+      KnowledgeBase kb,
+      Optional<Since> since,
+      SortedMap<String, SortedMap<String, Drawn>> charts,
+      SortedMap<String, byte[]> papers)
       throws IOException {
     if (since.isEmpty()) {
       return Optional.empty();
     }
     Bulletins bulletins = new Bulletins(kb, paper, false);
-    Optional<Bulletin> bulletin = bulletins.bulletin(since.get(), note.reasons());
+    Optional<Bulletin> bulletin = bulletins.bulletin(since.get(), note.reasons(), charts);
     papers.putAll(
         bulletin.isPresent()
             ? bulletins.files(bulletin.get(), !withoutPdf)
@@ -239,12 +259,13 @@ final class ReleaseCommand implements Callable<Integer> {
     return bulletin;
   }
 
-  private Summary site(KnowledgeBase kb, Options options, Sink sink, Watching watching)
+  private static Summary site(
+      KnowledgeBase kb,
+      SortedMap<String, SortedMap<String, Drawn>> charts,
+      Options options,
+      Workshop workshop,
+      Sink sink)
       throws IOException {
-    Workshop workshop = new Workshop(Ledger.empty());
-    watching.phase("charts");
-    var charts = new ChartDrawings(kb, false, paper).all(workshop);
-    watching.phase("site");
     return new SitePublisher(workshop)
         .publishInto(kb, charts, options, (path, bytes) -> sink.write(SITE + path, bytes));
   }

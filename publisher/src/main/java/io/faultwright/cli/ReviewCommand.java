@@ -1,38 +1,20 @@
 package io.faultwright.cli;
 
-import io.faultwright.adequacy.Measured;
-import io.faultwright.flow.ChartWalk;
 import io.faultwright.key.PersonalKeys;
-import io.faultwright.model.KnowledgeBase;
 import io.faultwright.output.AtomicFolder;
-import io.faultwright.output.Sink;
-import io.faultwright.page.CasesSheets;
-import io.faultwright.page.ReviewSheets;
-import io.faultwright.page.ReviewSource;
-import io.faultwright.pipeline.CaseMeasure;
 import io.faultwright.pipeline.Checked;
-import io.faultwright.pipeline.LastChanges;
 import io.faultwright.pipeline.Pipeline;
-import io.faultwright.pipeline.Reviewing;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.pipeline.SignOffCheck;
 import io.faultwright.pipeline.Stop;
-import io.faultwright.plain.PlainCheck;
-import io.faultwright.render.html.ReviewHtml;
-import io.faultwright.report.SymptomSummary;
-import io.faultwright.report.SymptomSummary.Proof;
-import io.faultwright.review.SymptomReview;
 import io.faultwright.revision.GitHistory;
 import io.faultwright.source.Sources;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -89,23 +71,17 @@ final class ReviewCommand implements Callable<Integer> {
       Scope scope = new Scope(Optional.empty(), seconds);
       SignOffCheck signed = signed(new Pipeline(scope, watching).check(sources));
       Checked checked = signed.checked(scope);
-      KnowledgeBase kb = checked.knowledge();
-      LastChanges changes = new LastChanges(new GitHistory(folder.path()), kb, stop);
-      List<SymptomReview> symptoms =
-          new Reviewing(kb, changes, checked.report().findings(), stop, watching).all();
-      CaseMeasure.Options options =
-          new CaseMeasure.Options(Optional.empty(), !withoutMistakes, false);
-      Measured measured = new CaseMeasure(options, ChartWalk::goals, stop, watching).measure(kb);
-      ReviewSource source =
-          new ReviewSource(
-              kb,
-              checked.report().findings(),
-              proofs(checked),
-              symptoms,
-              signed.states(),
-              plain(kb));
-      write(new ReviewHtml().files(ReviewSheets.of(source), CasesSheets.of(kb, measured)));
-      return checked.report().errors() > 0 || !measured.done().whole() ? Exit.FINDINGS : Exit.CLEAN;
+      ReviewReport report =
+          ReviewReport.of(
+              checked.knowledge(),
+              checked,
+              signed,
+              new GitHistory(folder.path()),
+              !withoutMistakes,
+              stop,
+              watching);
+      write(report.files());
+      return checked.report().errors() > 0 || !report.whole() ? Exit.FINDINGS : Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
@@ -116,43 +92,8 @@ final class ReviewCommand implements Callable<Integer> {
         checked, GuidePictures.read(folder.path()), new PersonalKeys(console.environment()));
   }
 
-  private static ReviewSource.Plain plain(KnowledgeBase kb) {
-    PlainCheck check = new PlainCheck(kb);
-    return new ReviewSource.Plain(
-        check.applies(), check.count(), PlainCheck.MOST_WORDS, check.hints());
-  }
-
-  private static SortedMap<String, String> proofs(Checked checked) {
-    SortedMap<String, String> proofs = new TreeMap<>();
-    checked.report().symptoms().forEach(one -> proofs.put(one.id(), proof(one)));
-    return proofs;
-  }
-
-  private static String proof(SymptomSummary summary) {
-    if (summary.proof() == Proof.NOT_COMPUTED) {
-      return "not looked at in time";
-    }
-    if (summary.clean()) {
-      return "proved to have no gap and no contradiction";
-    }
-    return part(summary.gapFree(), "gap")
-        + ", "
-        + part(summary.contradictionFree(), "contradiction");
-  }
-
-  private static String part(Optional<Boolean> free, String what) {
-    return free.map(proved -> proved ? "proved to have no " + what : "has a " + what)
-        .orElse("not known whether it has a " + what);
-  }
-
   private void write(SortedMap<String, byte[]> files) throws IOException {
-    new AtomicFolder(to).publish(sink -> fill(sink, files));
+    new AtomicFolder(to).publish(sink -> sink.writeAll(files));
     console.print("written: " + to.resolve("index.html") + "\n");
-  }
-
-  private static void fill(Sink sink, SortedMap<String, byte[]> files) throws IOException {
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      sink.write(file.getKey(), file.getValue());
-    }
   }
 }

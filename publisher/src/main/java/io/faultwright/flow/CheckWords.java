@@ -134,16 +134,7 @@ final class CheckWords {
   /** That a refrigerant can burn is not said where no machine has such a one. */
   private boolean concerns(Caution caution) {
     return !caution.id().equals(Caution.FLAMMABLE_REFRIGERANT)
-        || builds.stream().anyMatch(this::mayBurn);
-  }
-
-  private boolean mayBurn(Build build) {
-    return build
-        .model()
-        .refrigerant()
-        .map(knowledge.equipment().refrigerants()::get)
-        .map(refrigerant -> refrigerant.safety().flammable())
-        .orElse(true);
+        || builds.stream().anyMatch(knowledge.equipment()::mayBurn);
   }
 
   private static Warning warning(Caution caution) {

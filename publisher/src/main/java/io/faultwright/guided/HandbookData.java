@@ -12,12 +12,12 @@ import io.faultwright.model.Option;
 import io.faultwright.model.ShownUnits;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Version;
+import io.faultwright.page.Alphabet;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Target;
 import io.faultwright.page.Target.Kind;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -120,8 +120,7 @@ final class HandbookData {
   }
 
   private List<Fields> models() {
-    return kb.equipment().models().values().stream()
-        .sorted(Comparator.comparing(Model::place).thenComparing(Model::id))
+    return Alphabet.sorted(kb.equipment().models().values(), Model::id).stream()
         .map(this::model)
         .toList();
   }
@@ -171,8 +170,7 @@ final class HandbookData {
   }
 
   private List<Fields> symptoms() {
-    return kb.symptoms().values().stream()
-        .sorted(Comparator.comparing(Symptom::place))
+    return Alphabet.sorted(kb.symptoms().values(), Symptom::title).stream()
         .map(this::symptom)
         .toList();
   }

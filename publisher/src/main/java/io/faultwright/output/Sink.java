@@ -3,6 +3,8 @@ package io.faultwright.output;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.SortedMap;
 
 /** Takes the files of a folder, one by one. */
 public interface Sink {
@@ -21,6 +23,13 @@ public interface Sink {
    */
   default void take(String path, Path same) throws IOException {
     write(path, Files.readAllBytes(same));
+  }
+
+  /** Adds several files, by their paths. */
+  default void writeAll(SortedMap<String, byte[]> files) throws IOException {
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      write(file.getKey(), file.getValue());
+    }
   }
 
   /** Fills a folder through a sink. */

@@ -28,10 +28,10 @@ public final class BookPages {
         kb.handbook().date(),
         symptoms(),
         readings(),
-        Written.order(kb.faults().values(), Fault::place).stream()
+        Alphabet.sorted(kb.faults().values(), Fault::title).stream()
             .map(new FaultSections(desk)::of)
             .toList(),
-        Written.order(kb.guides().values(), Guide::place).stream()
+        Alphabet.sorted(kb.guides().values(), Guide::title).stream()
             .map(guide -> new GuideSections(desk, edition.pictures().keySet()).of(guide, 4))
             .toList(),
         new RefrigerantSections(desk).all(),
@@ -44,7 +44,7 @@ public final class BookPages {
 
   private List<SymptomSection> symptoms() {
     ChartFigures charts = new ChartFigures(edition.charts(), desk.words().say());
-    return Written.order(kb.symptoms().values(), Symptom::place).stream()
+    return Alphabet.sorted(kb.symptoms().values(), Symptom::title).stream()
         .map(
             symptom ->
                 new SymptomSections(desk, false)
@@ -53,7 +53,7 @@ public final class BookPages {
   }
 
   private List<ReadingSection> readings() {
-    return Written.order(kb.readings().values(), Reading::place).stream()
+    return Alphabet.sorted(kb.readings().values(), Reading::title).stream()
         .map(new ReadingSections(desk)::of)
         .toList();
   }

@@ -114,10 +114,10 @@ final class BulletinSections {
     }
   }
 
-  /** Those of the new revision in the written order, then those that are gone. */
+  /** Those of the new revision by title, then those that are gone. */
   private List<String> symptoms() {
     return Stream.concat(
-            Written.order(desk.kb().symptoms().values(), Symptom::place).stream(),
+            Alphabet.sorted(desk.kb().symptoms().values(), Symptom::title).stream(),
             bulletin.since().before().symptoms().values().stream())
         .map(Symptom::id)
         .distinct()

@@ -12,6 +12,10 @@ import java.util.Objects;
 
 /** Cautions as panels, gravest first. */
 final class Cautions {
+  /** The same order as on the charts. */
+  static final Comparator<Caution> GRAVEST_FIRST =
+      Comparator.comparing(Caution::signal).thenComparing(Caution::id);
+
   private final Desk desk;
 
   Cautions(Desk desk) {
@@ -23,7 +27,7 @@ final class Cautions {
         .distinct()
         .map(desk.kb().cautions()::get)
         .filter(Objects::nonNull)
-        .sorted(Comparator.comparing(Caution::signal).thenComparing(Caution::place))
+        .sorted(GRAVEST_FIRST)
         .map(this::panel)
         .toList();
   }

@@ -66,9 +66,9 @@ final class ChangesSections {
   }
 
   private List<ChangedComplaint> changed() {
-    return Written.order(
+    return Alphabet.sorted(
             comparison.symptoms().stream().filter(symptom -> !symptom.unchanged()).toList(),
-            symptom -> desk.kb().symptoms().get(symptom.id()).place())
+            symptom -> desk.words().symptom(symptom.id()))
         .stream()
         .map(this::complaint)
         .toList();

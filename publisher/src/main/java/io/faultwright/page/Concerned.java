@@ -6,6 +6,7 @@ import io.faultwright.change.Edit;
 import io.faultwright.change.SymptomChange;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Build;
+import io.faultwright.model.Caution;
 import io.faultwright.model.Condition;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
@@ -82,7 +83,10 @@ final class Concerned {
     };
   }
 
-  /** The cautions of every reading that a change names, and of every repair it now leads to. */
+  /**
+   * The cautions of every reading that a change names, and of every repair it now leads to. That a
+   * refrigerant can burn is not said where none of the equipment has such a one.
+   */
   SortedSet<String> cautions() {
     SortedSet<String> cautions = new TreeSet<>();
     for (SymptomChange change : comparison.symptoms()) {
@@ -91,6 +95,9 @@ final class Concerned {
     edited("caution").forEach(cautions::add);
     edited("fault").forEach(id -> cautions.addAll(Uses.cautionsOf(kb.faults().get(id))));
     edited("reading").forEach(id -> add(id, cautions));
+    if (builds().stream().noneMatch(kb.equipment()::mayBurn)) {
+      cautions.remove(Caution.FLAMMABLE_REFRIGERANT);
+    }
     return cautions;
   }
 

@@ -3,7 +3,9 @@ package io.faultwright.page;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.finding.RegionTest;
+import io.faultwright.model.Condition;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.DecisionTable.Group;
@@ -12,7 +14,6 @@ import io.faultwright.review.Overlap;
 import io.faultwright.review.Region;
 import io.faultwright.review.RuleReview;
 import io.faultwright.review.SymptomReview;
-import io.faultwright.source.Place;
 import io.faultwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -20,8 +21,11 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -71,26 +75,30 @@ final class DecisionTables {
     return Written.order(symptom.rules().values(), Rule::place);
   }
 
-  /** Facts of the equipment first, then readings in the written order. */
+  /** Facts of the equipment first, then readings as the rules name them one after the other. */
   private List<String> subjects() {
+    SortedSet<String> asked = asked();
+    List<Reading> readings =
+        asked.stream().map(kb.readings()::get).filter(Objects::nonNull).toList();
+    return Stream.of(
+            asked.stream().filter(id -> !kb.readings().containsKey(id)),
+            rules().stream().flatMap(rule -> rule.when().tests()).map(Condition.Test::subject),
+            ReadingSections.easiestFirst(readings).stream().map(Reading::id))
+        .flatMap(ids -> ids)
+        .filter(asked::contains)
+        .distinct()
+        .sorted(Comparator.comparing(kb.readings()::containsKey))
+        .toList();
+  }
+
+  private SortedSet<String> asked() {
     return Stream.of(
             review.rules().stream().map(RuleReview::region).flatMap(DecisionTables::tests),
             review.overlaps().stream().map(Overlap::region).flatMap(DecisionTables::tests),
             gaps.stream().flatMap(gap -> gap.region().stream()))
         .flatMap(tests -> tests)
         .map(RegionTest::reading)
-        .distinct()
-        .sorted(
-            Comparator.comparing((String id) -> kb.readings().containsKey(id))
-                .thenComparing(this::place)
-                .thenComparing(Comparator.naturalOrder()))
-        .toList();
-  }
-
-  private Place place(String subject) {
-    return Optional.ofNullable(kb.readings().get(subject))
-        .map(reading -> reading.place())
-        .orElse(kb.handbook().place());
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static Stream<RegionTest> tests(Region region) {

@@ -26,7 +26,7 @@ final class EquipmentSections {
     Equipment equipment = desk.kb().equipment();
     return new EquipmentSection(
         equipment.nameplate().map(new Nameplates(desk)::of),
-        Written.order(equipment.families().values(), Family::place).stream()
+        Alphabet.sorted(equipment.families().values(), Family::title).stream()
             .map(this::family)
             .toList(),
         options().stream().map(this::option).toList(),
@@ -46,7 +46,7 @@ final class EquipmentSections {
   }
 
   private List<Model> models() {
-    return Written.order(desk.kb().equipment().models().values(), Model::place);
+    return Alphabet.sorted(desk.kb().equipment().models().values(), Model::id);
   }
 
   private List<String> labels() {
@@ -64,7 +64,7 @@ final class EquipmentSections {
   }
 
   private List<Option> options() {
-    return Written.order(desk.kb().equipment().options().values(), Option::place);
+    return Alphabet.sorted(desk.kb().equipment().options().values(), Option::title);
   }
 
   private Item family(Family family) {

@@ -58,12 +58,12 @@ final class FaultSections {
   }
 
   private List<Model> models(Fault fault) {
-    return Written.order(
+    return Alphabet.sorted(
         desk.kb().equipment().builds().stream()
             .filter(build -> build.satisfies(fault.applies()))
             .map(Build::model)
             .collect(Collectors.toSet()),
-        Model::place);
+        Model::id);
   }
 
   private List<String> cells(Fault fault, Model model) {

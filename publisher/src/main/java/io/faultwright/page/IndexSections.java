@@ -3,15 +3,11 @@ package io.faultwright.page;
 import io.faultwright.page.IndexSection.Entry;
 import io.faultwright.page.IndexSection.Letter;
 import io.faultwright.page.Target.Kind;
-import java.text.CollationKey;
-import java.text.Collator;
 import java.text.Normalizer;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -20,34 +16,27 @@ final class IndexSections {
   private static final String NO_LETTER = "0–9";
 
   private final Desk desk;
-  private final Comparator<String> alphabet;
 
   IndexSections(Desk desk) {
     this.desk = desk;
-    Collator collator = Collator.getInstance(Locale.ROOT);
-    Map<String, CollationKey> keys = new HashMap<>();
-    this.alphabet =
-        Comparator.<String>comparingInt(text -> text.equals(NO_LETTER) ? 0 : 1)
-            .thenComparing(text -> keys.computeIfAbsent(text, collator::getCollationKey))
-            .thenComparing(Comparator.naturalOrder());
   }
 
   IndexSection section() {
     Map<String, List<Entry>> byLetter =
-        entries()
-            .sorted(
-                Comparator.comparing((Entry entry) -> entry.link().text(), alphabet)
-                    .thenComparing(Entry::kind)
-                    .thenComparing(entry -> entry.link().href()))
-            .collect(
-                Collectors.groupingBy(
-                    entry -> letter(entry.link().text()),
-                    () -> new TreeMap<>(alphabet),
-                    Collectors.toList()));
+        sorted().stream().collect(Collectors.groupingBy(entry -> letter(entry.link().text())));
     return new IndexSection(
-        byLetter.entrySet().stream()
-            .map(group -> new Letter(group.getKey(), group.getValue()))
+        Alphabet.sorted(byLetter.keySet(), letter -> letter).stream()
+            .sorted(Comparator.comparing(letter -> !letter.equals(NO_LETTER)))
+            .map(letter -> new Letter(letter, byLetter.get(letter)))
             .toList());
+  }
+
+  private List<Entry> sorted() {
+    return Alphabet.sorted(
+        entries()
+            .sorted(Comparator.comparing(Entry::kind).thenComparing(entry -> entry.link().href()))
+            .toList(),
+        entry -> entry.link().text());
   }
 
   private Stream<Entry> entries() {

@@ -1,6 +1,8 @@
 package io.faultwright.page;
 
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Reading;
+import io.faultwright.model.Symptom;
 import io.faultwright.page.Target.Kind;
 import io.faultwright.quantity.Refrigerant;
 import io.faultwright.words.Words;
@@ -44,8 +46,8 @@ final class Links {
   }
 
   List<Link> symptoms(Collection<String> ids) {
-    return Written.order(ids.stream().map(kb.symptoms()::get).toList(), symptom -> symptom.place())
-        .stream()
+    List<Symptom> symptoms = ids.stream().sorted().map(kb.symptoms()::get).toList();
+    return Alphabet.sorted(symptoms, Symptom::title).stream()
         .map(symptom -> symptom(symptom.id()))
         .toList();
   }
@@ -56,6 +58,13 @@ final class Links {
 
   Link reading(String id) {
     return new Link(kb.readings().get(id).title(), href(Kind.READING, id));
+  }
+
+  List<Link> readings(Collection<String> ids) {
+    List<Reading> readings = ids.stream().sorted().map(kb.readings()::get).toList();
+    return Alphabet.sorted(readings, Reading::title).stream()
+        .map(reading -> reading(reading.id()))
+        .toList();
   }
 
   Link guide(String id) {

@@ -24,7 +24,7 @@ final class Nameplates {
     return new NameplateSection(
         nameplate.where(),
         nameplate.software(),
-        Written.order(desk.kb().equipment().models().values(), Model::place).stream()
+        Alphabet.sorted(desk.kb().equipment().models().values(), Model::id).stream()
             .map(model -> example(nameplate, model.id()))
             .filter(parts -> !parts.isEmpty())
             .findFirst()

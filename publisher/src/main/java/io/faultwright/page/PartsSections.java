@@ -15,7 +15,7 @@ final class PartsSections {
 
   PartsSection section() {
     return new PartsSection(
-        Written.order(desk.kb().parts().values(), Part::place).stream().map(this::item).toList());
+        Alphabet.sorted(desk.kb().parts().values(), Part::title).stream().map(this::item).toList());
   }
 
   private Item item(Part part) {

@@ -10,6 +10,7 @@ import io.faultwright.page.Target.Kind;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Refrigerant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,16 +20,17 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How each reading is taken. */
 final class ReadingSections {
-  /** Easiest first. */
-  static final Comparator<Reading> EFFORT =
-      Comparator.comparing(Reading::access)
-          .thenComparing(Reading::minutes)
-          .thenComparing(Reading::place);
-
   private final Desk desk;
 
   ReadingSections(Desk desk) {
     this.desk = desk;
+  }
+
+  /** By what they take; where that is the same, by title. */
+  static List<Reading> easiestFirst(Collection<Reading> readings) {
+    return Alphabet.sorted(readings, Reading::title).stream()
+        .sorted(Comparator.comparing(Reading::access).thenComparing(Reading::minutes))
+        .toList();
   }
 
   ReadingSection of(Reading reading) {

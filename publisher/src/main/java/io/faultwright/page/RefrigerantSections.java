@@ -42,7 +42,7 @@ final class RefrigerantSections {
         facts(refrigerant, tables),
         SaturationTable.glides(refrigerant),
         tables.stream().map(SaturationTable::table).toList(),
-        desk.uses().readingsWithRefrigerant().stream().map(desk.links()::reading).toList());
+        desk.links().readings(desk.uses().readingsWithRefrigerant()));
   }
 
   static String title(Refrigerant refrigerant, Words say) {
@@ -66,7 +66,7 @@ final class RefrigerantSections {
   }
 
   private String models(Refrigerant refrigerant) {
-    return Written.order(desk.kb().equipment().models().values(), Model::place).stream()
+    return Alphabet.sorted(desk.kb().equipment().models().values(), Model::id).stream()
         .filter(model -> model.refrigerant().equals(Optional.of(refrigerant.id())))
         .map(Model::id)
         .collect(Collectors.joining(", "));

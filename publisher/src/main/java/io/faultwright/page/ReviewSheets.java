@@ -110,7 +110,7 @@ public final class ReviewSheets {
   private List<Complaint> complaints() {
     Map<String, SymptomReview> reviews =
         source.symptoms().stream().collect(Collectors.toMap(SymptomReview::symptom, one -> one));
-    return Written.order(kb.symptoms().values(), Symptom::place).stream()
+    return Alphabet.sorted(kb.symptoms().values(), Symptom::title).stream()
         .map(symptom -> complaint(symptom, reviews.get(symptom.id())))
         .toList();
   }

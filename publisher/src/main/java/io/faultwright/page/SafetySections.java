@@ -3,7 +3,6 @@ package io.faultwright.page;
 import io.faultwright.model.Access;
 import io.faultwright.model.Caution;
 import io.faultwright.page.SafetySection.Item;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,7 +20,7 @@ final class SafetySections {
         desk.kb().handbook().disclaimer(),
         desk.kb().handbook().notes(),
         desk.kb().cautions().values().stream()
-            .sorted(Comparator.comparing(Caution::signal).thenComparing(Caution::place))
+            .sorted(Cautions.GRAVEST_FIRST)
             .map(this::item)
             .toList());
   }

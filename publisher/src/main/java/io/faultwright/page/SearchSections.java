@@ -14,7 +14,7 @@ final class SearchSections {
 
   SearchSection section() {
     List<Choice> families =
-        Written.order(desk.kb().equipment().families().values(), Family::place).stream()
+        Alphabet.sorted(desk.kb().equipment().families().values(), Family::title).stream()
             .map(family -> new Choice(family.id(), family.title()))
             .toList();
     return new SearchSection(

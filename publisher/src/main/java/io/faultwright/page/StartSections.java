@@ -23,10 +23,10 @@ final class StartSections {
     return new StartSection(
         new Link(desk.say("Guided diagnosis"), desk.links().page(Target.DIAGNOSIS)),
         new Link(desk.say("Search"), desk.links().page(Target.SEARCH)),
-        Written.order(desk.kb().symptoms().values(), Symptom::place).stream()
+        Alphabet.sorted(desk.kb().symptoms().values(), Symptom::title).stream()
             .map(this::complaint)
             .toList(),
-        Written.order(desk.kb().equipment().families().values(), Family::place).stream()
+        Alphabet.sorted(desk.kb().equipment().families().values(), Family::title).stream()
             .map(this::family)
             .toList(),
         desk.links().refrigerants(desk.uses().refrigerants()),

@@ -28,7 +28,7 @@ final class StickersSections {
 
   StickersSection section() {
     List<Sticker> stickers =
-        Written.order(desk.kb().equipment().models().values(), Model::place).stream()
+        Alphabet.sorted(desk.kb().equipment().models().values(), Model::id).stream()
             .flatMap(model -> sticker(model).stream())
             .toList();
     return new StickersSection(stickers, diagnosis);

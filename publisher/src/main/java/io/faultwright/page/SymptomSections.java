@@ -57,16 +57,14 @@ final class SymptomSections {
   }
 
   private List<Reading> readings(Symptom symptom) {
-    return desk.uses().readingsOf(symptom.id()).stream()
-        .map(desk.kb().readings()::get)
-        .sorted(ReadingSections.EFFORT)
-        .toList();
+    return ReadingSections.easiestFirst(
+        desk.uses().readingsOf(symptom.id()).stream().map(desk.kb().readings()::get).toList());
   }
 
   private List<Fault> faults(Symptom symptom) {
-    return Written.order(
+    return Alphabet.sorted(
         desk.uses().faultsOf(symptom.id()).stream().map(desk.kb().faults()::get).toList(),
-        Fault::place);
+        Fault::title);
   }
 
   /** Those of the symptom, and those of the whole handbook that its own readings can show. */
@@ -76,9 +74,7 @@ final class SymptomSections {
     Stream<Never> general =
         desk.kb().nevers().values().stream()
             .filter(never -> readings.containsAll(subjects.of(List.of(never.when()))));
-    return Stream.concat(
-            Written.order(symptom.nevers().values(), Never::place).stream(),
-            Written.order(general.toList(), Never::place).stream())
+    return Stream.concat(Written.order(symptom.nevers().values(), Never::place).stream(), general)
         .map(never -> new NeverItem(new Clauses(desk).of(never.when()), never.because()))
         .toList();
   }

@@ -74,14 +74,9 @@ final class Uses {
     return concludedBy.getOrDefault(fault, Sorted.set(List.of()));
   }
 
-  /**
-   * Ids of readings that are computed with the refrigerant of the machine, in the written order.
-   */
+  /** Ids of readings that are computed with the refrigerant of the machine. */
   List<String> readingsWithRefrigerant() {
-    return Written.order(kb.readings().values(), Reading::place).stream()
-        .filter(this::needsRefrigerant)
-        .map(Reading::id)
-        .toList();
+    return kb.readings().values().stream().filter(this::needsRefrigerant).map(Reading::id).toList();
   }
 
   boolean needsRefrigerant(Reading reading) {

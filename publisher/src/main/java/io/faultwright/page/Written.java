@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
-/** Puts things into the order in which the trainer wrote them. */
+/** Puts the parts of one thing into the order in which the trainer wrote them. */
 final class Written {
   private Written() {}
 

@@ -67,7 +67,10 @@ public final class Fingerprints {
     return new Fingerprints(Set.of(Place.class), false);
   }
 
-  /** As above, but the order counts in which the things of one kind were written. */
+  /**
+   * As above, but within a thing the order counts in which its parts were written, such as that of
+   * the rules of a symptom. In which order the things themselves were written does not count.
+   */
   public static Fingerprints inWrittenOrder() {
     return new Fingerprints(Set.of(Place.class), true);
   }
@@ -128,7 +131,6 @@ public final class Fingerprints {
   private void addMap(Spelling to, Map<?, ?> map) {
     if (map instanceof SortedMap<?, ?> sorted) {
       addAll(to, MAP, sorted.entrySet());
-      addAll(to, ORDER, ordered ? WrittenOrder.of(sorted) : List.of());
     } else {
       addUnordered(to, map.entrySet().stream());
     }
@@ -194,7 +196,14 @@ public final class Fingerprints {
 
   private void addComponents(Spelling to, Record record, List<RecordComponent> components) {
     to.text(RECORD, record.getClass().getName());
-    components.forEach(component -> add(to, value(record, component)));
+    boolean orders = ordered && isShared(components);
+    for (RecordComponent component : components) {
+      Object value = value(record, component);
+      add(to, value);
+      if (orders && value instanceof SortedMap<?, ?> map) {
+        addAll(to, ORDER, WrittenOrder.of(map));
+      }
+    }
   }
 
   private static Object value(Record record, RecordComponent component) {

@@ -5,6 +5,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.Bulletin;
 import io.faultwright.page.BulletinSheet;
 import io.faultwright.page.ChangedTexts;
+import io.faultwright.page.PrintedCopies;
 import io.faultwright.page.Since;
 import io.faultwright.page.Tongue;
 import io.faultwright.render.html.BulletinHtml;
@@ -41,15 +42,31 @@ public final class Bulletins {
    * @param reasons why it changed, a paragraph each
    */
   public Optional<Bulletin> bulletin(Since since, List<String> reasons) throws IOException {
-    if (!Bulletin.isDue(since.comparison())) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Bulletin(
-            since,
-            reasons,
-            kb.handbook().language(),
-            new PrintedDifferences(since.before(), kb, paper).all()));
+    return bulletin(since, reasons, new PrintedDifferences(since.before(), kb, paper)::all);
+  }
+
+  /**
+   * The same where the charts are drawn already.
+   *
+   * @param charts of the new revision, no drafts, on the same paper
+   */
+  public Optional<Bulletin> bulletin(
+      Since since, List<String> reasons, SortedMap<String, SortedMap<String, Drawn>> charts)
+      throws IOException {
+    return bulletin(
+        since, reasons, () -> new PrintedDifferences(since.before(), kb, paper).all(charts));
+  }
+
+  /** Finds out which printed copies differ. */
+  private interface Differences {
+    SortedMap<String, PrintedCopies> all() throws IOException;
+  }
+
+  private Optional<Bulletin> bulletin(Since since, List<String> reasons, Differences printed)
+      throws IOException {
+    return Bulletin.isDue(since.comparison())
+        ? Optional.of(new Bulletin(since, reasons, kb.handbook().language(), printed.all()))
+        : Optional.empty();
   }
 
   /**

@@ -55,8 +55,27 @@ final class PrintedDifferences {
   /** The differences, by the tag of the language. */
   SortedMap<String, PrintedCopies> all() throws IOException {
     SortedSet<String> touched = touched();
+    return all(touched, drawn(after, touched));
+  }
+
+  /**
+   * The same where the new revision is drawn already.
+   *
+   * @param current its charts, by the tag of the language, by symptom
+   */
+  SortedMap<String, PrintedCopies> all(SortedMap<String, SortedMap<String, Drawn>> current)
+      throws IOException {
+    SortedSet<String> touched = touched();
+    SortedMap<String, SortedMap<String, Drawn>> there = new TreeMap<>();
+    current.forEach((tag, charts) -> there.put(tag, new TreeMap<>(charts)));
+    there.values().forEach(charts -> charts.keySet().retainAll(touched));
+    return all(touched, there);
+  }
+
+  private SortedMap<String, PrintedCopies> all(
+      SortedSet<String> touched, SortedMap<String, SortedMap<String, Drawn>> current)
+      throws IOException {
     SortedMap<String, SortedMap<String, Drawn>> old = drawn(before, touched);
-    SortedMap<String, SortedMap<String, Drawn>> current = drawn(after, touched);
     SortedMap<String, PrintedCopies> all = new TreeMap<>();
     Languages languages = new Languages(after);
     for (Tongue tongue : languages.all()) {

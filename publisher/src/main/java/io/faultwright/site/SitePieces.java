@@ -177,7 +177,7 @@ final class SitePieces {
     return options.draft() || options.since().isPresent()
         ? Optional.empty()
         : Optional.of(
-            new Fingerprints()
+            Fingerprints.inWrittenOrder()
                 .of(
                     kb,
                     drawn.values().stream().map(Drawn::from).toList(),

@@ -199,5 +199,17 @@ class SignWithKeyTest {
     base.edit(LOW, "2026-03-01", "2026-03-02");
     assertTrue(found().contains("error[broken-signature]"), base.out());
     assertTrue(found().contains("BAD signature"), base.out());
+    assertNoRelease();
+  }
+
+  /** Nothing is released with such a signature; the message names it. */
+  private void assertNoRelease() {
+    Path releases = temporary.resolve("releases");
+    int code =
+        base.run("release", "--number", "1", "--date", "2026-03-09", "--to", releases.toString());
+    assertEquals(1, code, base::out);
+    assertTrue(base.err().contains("under rule `warm/low` does not count"), base.err());
+    assertTrue(base.err().contains("release 1 was not made"), base.err());
+    assertFalse(Files.exists(releases));
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -48,19 +49,28 @@ class FingerprintsTest {
     assertNotEquals(here, Fingerprints.withoutPlaces().of(thing(1, "b")));
   }
 
+  private record Whole(String id, String title, SortedMap<String, Thing> parts) {}
+
   @Test
-  void ofPlacesTheOrderAloneCanCount() {
-    Fingerprint here = ordered(1, 2);
-    assertEquals(here, ordered(7, 9));
-    assertNotEquals(here, ordered(2, 1));
-    assertNotEquals(here, Fingerprints.withoutPlaces().of(things(1, 2)));
+  void withinAThingTheOrderAloneCanCount() {
+    Fingerprint here = ordered(new Whole("whole", "Whole", parts(1, 2)));
+    assertEquals(here, ordered(new Whole("whole", "Whole", parts(7, 9))));
+    assertNotEquals(here, ordered(new Whole("whole", "Whole", parts(2, 1))));
+    assertNotEquals(
+        here, Fingerprints.withoutPlaces().of(new Whole("whole", "Whole", parts(1, 2))));
   }
 
-  private static Fingerprint ordered(int one, int other) {
-    return Fingerprints.inWrittenOrder().of(things(one, other));
+  /** They may be moved from file to file. */
+  @Test
+  void theOrderOfThingsDoesNotCount() {
+    assertEquals(ordered(parts(1, 2)), ordered(parts(2, 1)));
   }
 
-  private static Object things(int one, int other) {
+  private static Fingerprint ordered(Object value) {
+    return Fingerprints.inWrittenOrder().of(value);
+  }
+
+  private static SortedMap<String, Thing> parts(int one, int other) {
     return new TreeMap<>(Map.of("one", thing(one, "a"), "other", thing(other, "b")));
   }
 

@@ -54,6 +54,7 @@ class AccessibilityTest {
           "a-z.html",
           "findings.html",
           "what-changed.html",
+          "bulletin.html",
           "search.html#q=coil",
           "symptom/ice-left.html",
           "fault/valve-restricted.html",

@@ -44,6 +44,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -221,9 +222,41 @@ class BulletinTest {
   /** The current is measured at live parts; the notice is about no injury. */
   @Test
   void itShowsTheCautionsOfTheWork() throws IOException {
+    assertEquals(List.of("Live parts will kill."), cautions(RULES, ONE_LIMIT));
+  }
+
+  private static List<String> cautions(String before, String after) throws IOException {
+    Bulletin told = bulletins(after).bulletin(since(before, after), List.of(REASON)).orElseThrow();
+    return BulletinSheet.of(kb(after), told, true).content().cautions().stream()
+        .map(caution -> caution.text())
+        .toList();
+  }
+
+  /** The change concerns the Fells alone. */
+  @Test
+  void thatARefrigerantBurnsIsSaidOnlyOfMachinesThatHaveIt() throws IOException {
+    UnaryOperator<String> fellsBurn = rules -> charged(rules, "R-290", "R-404A");
+    UnaryOperator<String> tarnsBurn = rules -> charged(rules, "R-404A", "R-290");
+    String live = "Live parts will kill.";
     assertEquals(
-        List.of("Live parts will kill."),
-        section(ONE_LIMIT).cautions().stream().map(caution -> caution.text()).toList());
+        List.of("It can burn.", live),
+        cautions(fellsBurn.apply(RULES), fellsBurn.apply(ONE_LIMIT)));
+    assertEquals(List.of(live), cautions(tarnsBurn.apply(RULES), tarnsBurn.apply(ONE_LIMIT)));
+  }
+
+  private static String charged(String rules, String fells, String tarns) {
+    return rules
+        .replace(
+            "family: fell, software: [", "family: fell, refrigerant: " + fells + ", software: [")
+        .replace(
+            "family: tarn, software: [", "family: tarn, refrigerant: " + tarns + ", software: [")
+        .replace(
+            "cautions:\n",
+            "cautions:\n  flammable-refrigerant: { signal: danger, text: It can burn., covers:"
+                + " refrigerant-circuit }\n")
+        .replace(
+            "access: live-voltage }",
+            "access: live-voltage, cautions: [live, flammable-refrigerant] }");
   }
 
   @Test

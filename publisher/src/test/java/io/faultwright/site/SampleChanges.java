@@ -6,22 +6,58 @@ import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Rule;
 import io.faultwright.model.Symptom;
+import io.faultwright.page.Bulletin;
+import io.faultwright.page.ChartSheet;
+import io.faultwright.page.PrintedCopies;
+import io.faultwright.page.PrintedCopies.ChartPages;
+import io.faultwright.page.PrintedCopies.Fresh;
 import io.faultwright.page.Since;
+import io.faultwright.page.Target;
+import io.faultwright.page.Target.Kind;
 import io.faultwright.pipeline.Compared;
 import io.faultwright.pipeline.Comparing;
 import io.faultwright.pipeline.Watch;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** The sample handbook compared with an earlier one, in which it had fewer rules and symptoms. */
 final class SampleChanges {
   private SampleChanges() {}
 
-  /** A draft that tells what changed. */
+  /** A draft that tells what changed, with a bulletin. */
   static Options draft(KnowledgeBase kb, List<Finding> findings, boolean pdf) {
-    return new Options(true, findings, pdf, Paper.A4, Optional.of(since(kb)), new TreeMap<>());
+    Since since = since(kb);
+    return new Options(
+        true,
+        findings,
+        pdf,
+        Paper.A4,
+        Optional.of(since),
+        Optional.of(bulletin(since)),
+        List.of(),
+        new TreeMap<>());
+  }
+
+  /** With a copy of each kind to be replaced, thrown away and printed. */
+  private static Bulletin bulletin(Since since) {
+    ChartSheet first = new ChartSheet(() -> "", "", 1, 2);
+    ChartSheet second = new ChartSheet(() -> "", "", 2, 2);
+    ChartPages charts = new ChartPages(List.of(first, second), List.of(new Fresh(first, 1)));
+    PrintedCopies printed =
+        new PrintedCopies(
+            new TreeMap<>(Map.of("ice-left", charts)),
+            new TreeSet<>(Set.of("ice-left")),
+            List.of(new Target(Kind.SYMPTOM, "ice-left"), Target.SAFETY));
+    return new Bulletin(
+        since,
+        List.of("The test bench showed another cause."),
+        "en",
+        new TreeMap<>(Map.of("en", printed)));
   }
 
   /** A release with a book that tells what changed. */

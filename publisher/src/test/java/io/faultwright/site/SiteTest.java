@@ -51,6 +51,7 @@ class SiteTest {
     assertEquals(
         List.of(
             "a-z.html",
+            "bulletin.html",
             "diagnose.html",
             "equipment.html",
             "fault/fan-stuck.html",
