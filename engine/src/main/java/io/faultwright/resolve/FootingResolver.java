@@ -12,8 +12,7 @@ import java.util.regex.Pattern;
 /** Reads what an item of a quiz stands on. */
 final class FootingResolver {
   static final List<String> KEYS = List.of("from", "meaning");
-  private static final Pattern HASH =
-      Pattern.compile("[0-9a-f]{" + Footing.DIGITS + ",64}");
+  private static final Pattern HASH = Pattern.compile("[0-9a-f]{" + Footing.DIGITS + ",64}");
 
   private final Context context;
 
@@ -32,8 +31,7 @@ final class FootingResolver {
     }
     Optional<Signed> from = fields.requireScalar("from").flatMap(this::from);
     Optional<String> meaning = fields.requireScalar("meaning").flatMap(this::meaning);
-    return from.flatMap(
-        on -> meaning.map(digits -> new Footing(fields.place("from"), on, digits)));
+    return from.flatMap(on -> meaning.map(digits -> new Footing(fields.place("from"), on, digits)));
   }
 
   /** Need not be there any more: then the item is withdrawn. */

@@ -151,8 +151,7 @@ final class OwnItemResolver {
     if (node instanceof Scalar text && !text.isBlank()) {
       return new Reply(text.place(), Optional.empty(), text.text().strip());
     }
-    Fields fields =
-        new Fields(node, "an answer", node.place(), REPLY_KEYS, context.problems());
+    Fields fields = new Fields(node, "an answer", node.place(), REPLY_KEYS, context.problems());
     if (node instanceof MapNode map && map.entries().size() != 1) {
       context
           .problems()
@@ -170,9 +169,7 @@ final class OwnItemResolver {
         fields
             .scalar("refer")
             .map(id -> new Answer.OfReferral(context.names().reference(Kind.SYMPTOM, id)));
-    return fault
-        .or(() -> referral)
-        .or(() -> fields.text("escalate").map(Answer.OfEscalation::new));
+    return fault.or(() -> referral).or(() -> fields.text("escalate").map(Answer.OfEscalation::new));
   }
 
   private void problem(Fields fields, String key, String message, String help) {

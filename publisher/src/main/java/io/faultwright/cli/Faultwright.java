@@ -63,6 +63,7 @@ final class Faultwright implements Runnable {
         .addSubcommand(new BulletinCommand(console))
         .addSubcommand(new ReviewCommand(console))
         .addSubcommand(new ReleaseCommand(console))
+        .addSubcommand(new QuizCommand(console))
         .setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
