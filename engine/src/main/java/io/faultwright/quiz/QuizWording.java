@@ -64,9 +64,7 @@ public final class QuizWording {
           + say.say("Which of these readings tells for sure which one it is?");
     }
     if (stem instanceof AgainstLimits against) {
-      return say.say(
-          "Where does this reading lie against its limits: {0}?",
-          wording.subject(against.reading()) + " " + value(against.reading(), against.value()));
+      return say.say("{0}: below, within or above its limits?", wording.subject(against.reading()));
     }
     if (stem instanceof WhatFirst) {
       return say.say("What must be right before you work this chart?");
@@ -92,6 +90,9 @@ public final class QuizWording {
     complaint(item.stem())
         .ifPresent(id -> lines.add(new Line(say.say("Complaint"), wording.symptom(id))));
     item.stem().shown().ifPresent(shown -> machine(shown, lines));
+    if (item.stem() instanceof AgainstLimits against) {
+      lines.add(line(against.reading(), against.value()));
+    }
     if (item.stem() instanceof SafeOrder order) {
       lines.add(new Line(say.say("Page"), title(order.list().page())));
       entries(order).forEach(lines::add);
@@ -311,7 +312,7 @@ public final class QuizWording {
         value ->
             domain
                 .resolution()
-                .map(step -> Rounding.to(step.divide(10)).shown(value))
+                .map(step -> Rounding.to(step).shown(value))
                 .orElse(value));
   }
 

@@ -119,7 +119,7 @@ final class Bases {
             .toList();
     List<String> order = new ArrayList<>(needed);
     if (!idle.isEmpty() && !needed.isEmpty()) {
-      order.add(dice.below(needed.size()), dice.one(idle));
+      order.add(1 + dice.below(needed.size()), dice.one(idle));
     }
     return order;
   }

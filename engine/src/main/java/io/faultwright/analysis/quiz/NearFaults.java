@@ -1,12 +1,15 @@
 package io.faultwright.analysis.quiz;
 
+import io.faultwright.analysis.judge.Observed;
 import io.faultwright.analysis.outcome.Result;
 import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Build;
+import io.faultwright.model.Condition;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Situation;
+import io.faultwright.model.Truth;
 import io.faultwright.model.Version;
 import io.faultwright.quiz.NearMiss;
 import io.faultwright.quiz.NearMiss.Why;
@@ -17,6 +20,9 @@ import java.util.SortedSet;
 
 /** Answers that would be right if one thing were different. */
 final class NearFaults {
+  /** So many conditions of a rule whose reading is not shown may be open in a near miss. */
+  private static final int MOST_OPEN = 1;
+
   private final Ground ground;
 
   NearFaults(Ground ground) {
@@ -59,15 +65,35 @@ final class NearFaults {
         : new NearMiss(Why.OTHER_MODEL, build.model().id());
   }
 
-  /** What could be told if a reading were not known. */
+  /** What could be told if a reading were another, and nearly is by the conditions of a rule. */
   private void without(Situation shown, String reading, Map<Answer, NearMiss> near) {
     int[] cells = ground.cells(shown);
     ground.touched(reading).forEach(axis -> cells[axis] = -1);
     int agreeing = ground.agreeing(cells);
+    Observed observed = ground.observe(shown);
     for (Result result : ground.single()) {
-      if (ground.diagrams().and(agreeing, result.situations()) != Diagrams.NONE) {
-        near.putIfAbsent(Ground.only(result), new NearMiss(Why.ONE_READING, reading));
+      Answer answer = Ground.only(result);
+      if (ground.diagrams().and(agreeing, result.situations()) != Diagrams.NONE
+          && isNearly(answer, observed)) {
+        near.putIfAbsent(answer, new NearMiss(Why.ONE_READING, reading));
       }
     }
+  }
+
+  /** Whether a rule for it misses one condition; a referral that comes first always misses one. */
+  private boolean isNearly(Answer answer, Observed observed) {
+    return ground.symptom().first().stream()
+            .anyMatch(first -> answer.equals(new Answer.OfReferral(first.otherwise())))
+        || ground.symptom().rules().values().stream()
+            .filter(rule -> rule.conclusion().answers().contains(answer))
+            .anyMatch(rule -> missesOne(rule.when(), observed));
+  }
+
+  private static boolean missesOne(Condition when, Observed observed) {
+    List<Condition> parts =
+        when instanceof Condition.All all ? all.parts() : List.of(when);
+    long wrong = parts.stream().filter(part -> observed.met(part) == Truth.FALSE).count();
+    long open = parts.stream().filter(part -> observed.met(part) == Truth.UNKNOWN).count();
+    return wrong == 1 && open <= MOST_OPEN;
   }
 }
