@@ -49,7 +49,7 @@ final class Bases {
    *
    * @param region possible situations in all of which the result is told
    * @param usual whether it is the most ordinary one
-   * @return empty where none was found that can be shown without doubt
+   * @return empty where none was found that can be shown without doubt, or nothing has to be shown
    */
   Optional<Basis> in(int region, Result result, Build build, boolean usual, Dice dice) {
     for (int tries = 0; tries < TRIES; tries++) {
@@ -69,6 +69,9 @@ final class Bases {
       return Optional.empty();
     }
     List<String> needed = necessary(full, asked, result);
+    if (needed.isEmpty()) {
+      return Optional.empty();
+    }
     List<String> order = dice.in100(IDLE) ? withIdle(full, needed, build, dice) : needed;
     return figures
         .vary(full, order, dice)

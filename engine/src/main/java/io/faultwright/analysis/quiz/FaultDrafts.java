@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Items that ask what the readings point to. */
 final class FaultDrafts {
@@ -166,16 +167,37 @@ final class FaultDrafts {
       return contents;
     }
 
-    /** What else can be told on such a machine. */
+    /** What else can be told on such a machine; of other complaints where that is too little. */
     private List<Content> others(Basis found) {
       int machine =
           ground.diagrams().and(ground.symptomSpace().workable(), ground.on(found.build()));
-      return ground.met(machine).stream()
-          .flatMap(other -> other.answers().stream())
+      List<Content> others =
+          contents(ground.met(machine).stream().flatMap(other -> other.answers().stream()));
+      return others.size() < FEWEST_WRONG
+          ? contents(Stream.concat(others.stream().map(OfRule::answer), elsewhere(found.build())))
+          : others;
+    }
+
+    private List<Content> contents(Stream<Answer> answers) {
+      return answers
           .distinct()
           .filter(answer -> !result.answers().contains(answer))
           .<Content>map(Outcome::new)
           .toList();
+    }
+
+    private static Answer answer(Content content) {
+      return ((Outcome) content).answer();
+    }
+
+    /** The faults that other complaints can have on a machine. */
+    private Stream<Answer> elsewhere(Build build) {
+      return ground.kb().symptoms().values().stream()
+          .filter(symptom -> build.satisfies(symptom.applies()))
+          .flatMap(symptom -> symptom.rules().values().stream())
+          .flatMap(rule -> rule.conclusion().answers().stream())
+          .filter(Answer.OfFault.class::isInstance)
+          .filter(answer -> build.satisfies(ground.kb().faults().get(answer.name()).applies()));
     }
 
     private Link page() {

@@ -66,6 +66,21 @@ public final class QuizMaker {
         : new Made(Optional.empty(), selection.missing);
   }
 
+  /** Every item that can be made, with the figures of the first participant; own items apart. */
+  public List<Item> all(long seed) {
+    Taken taken = new Taken();
+    List<Item> items = new ArrayList<>();
+    for (String symptom : session.symptoms()) {
+      DraftQueue queue = new DraftQueue(drafts.get(symptom), seed);
+      Optional<Drawn> next = queue.next(Optional.empty(), taken);
+      while (next.isPresent()) {
+        items.add(next.get().item());
+        next = queue.next(Optional.empty(), taken);
+      }
+    }
+    return items;
+  }
+
   /** The items of a quiz, one after the other. */
   private final class Selection {
     private final Taken taken = new Taken();
