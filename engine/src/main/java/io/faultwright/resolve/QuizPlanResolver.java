@@ -40,28 +40,33 @@ final class QuizPlanResolver {
 
   QuizPlan resolve(Place place, Node node, List<String> symptoms) {
     Fields fields = new Fields(node, "`quiz`", place, KEYS, context.problems());
-    int items = fields.requireScalar("items").map(this::whole).orElse(1);
-    int passMark = fields.scalar("pass-mark").map(this::share).orElse(PASS_MARK);
+    Optional<Integer> items = fields.requireScalar("items").flatMap(this::whole);
+    int passMark = fields.scalar("pass-mark").flatMap(this::share).orElse(PASS_MARK);
     List<Line> blueprint =
         fields.list("blueprint").stream().map(line -> line(line, symptoms)).toList();
     SortedMap<String, OwnItem> own = own(fields, symptoms);
-    int planned = blueprint.stream().mapToInt(Line::items).sum() + own.size();
-    if (!blueprint.isEmpty() && planned != items) {
+    int blueprinted = blueprint.stream().mapToInt(Line::items).sum();
+    items.ifPresent(count -> checkCount(fields, count, blueprinted, own.size()));
+    return new QuizPlan(place, items.orElse(1), passMark, blueprint, own, issued(fields));
+  }
+
+  private void checkCount(Fields fields, int items, int blueprinted, int own) {
+    int planned = blueprinted + own;
+    if (blueprinted > 0 && planned != items) {
       context
           .problems()
           .add(
               fields.place("items"),
               "`items` is " + items + ", the blueprint and the own items make " + planned,
               "write `items: " + planned + "`, or change the blueprint");
-    } else if (own.size() > items) {
+    } else if (own > items) {
       context
           .problems()
           .add(
               fields.place("items"),
-              "`items` is " + items + ", there are " + own.size() + " own items",
+              "`items` is " + items + ", there are " + own + " own items",
               "write more items");
     }
-    return new QuizPlan(place, items, passMark, blueprint, own, issued(fields));
   }
 
   private Line line(Node node, List<String> symptoms) {
@@ -70,7 +75,7 @@ final class QuizPlanResolver {
     return new Line(
         node.place(),
         fields.requireScalar("symptom").map(one -> taught(one, symptoms)).orElse(""),
-        fields.requireScalar("items").map(this::whole).orElse(1),
+        fields.requireScalar("items").flatMap(this::whole).orElse(1),
         fields.scalar("difficulty").flatMap(this::difficulty));
   }
 
@@ -107,21 +112,21 @@ final class QuizPlanResolver {
     return found;
   }
 
-  private int whole(Scalar written) {
+  private Optional<Integer> whole(Scalar written) {
     return number(written, WHOLE, 0, "is not a number of items", "write a whole number, 1 to 999");
   }
 
-  private int share(Scalar written) {
+  private Optional<Integer> share(Scalar written) {
     return number(written, SHARE, 1, "is not a pass mark", "write it as in `70 %`");
   }
 
-  private int number(Scalar written, Pattern form, int group, String message, String help) {
+  private Optional<Integer> number(Scalar written, Pattern form, int group, String message, String help) {
     Matcher matcher = form.matcher(written.text().strip());
     if (!matcher.matches()) {
       context.problems().add(written.place(), Words.quoted(written.text()) + " " + message, help);
-      return 1;
+      return Optional.empty();
     }
-    return Integer.parseInt(matcher.group(group));
+    return Optional.of(Integer.parseInt(matcher.group(group)));
   }
 
   private SortedMap<String, OwnItem> own(Fields fields, List<String> symptoms) {

@@ -65,7 +65,7 @@ final class SessionResolver {
         context.names().references(Kind.FAMILY, fields.oneOrMore("families")),
         fields.list("pages").stream().map(this::page).toList(),
         fields.list("examples").stream().map(examples::resolve).toList(),
-        fields.find("quiz").map(node -> quizzes.resolve(fields.place("quiz"), node, symptoms)));
+        fields.find("quiz").map(node -> quizzes.resolve(fields.place("quiz"), node, known(symptoms))));
   }
 
   private Optional<LocalDate> date(Fields fields, String key) {
@@ -89,6 +89,10 @@ final class SessionResolver {
       }
     }
     return ids;
+  }
+
+  private List<String> known(List<String> symptoms) {
+    return symptoms.stream().filter(id -> context.names().known(Kind.SYMPTOM, id)).toList();
   }
 
   private OwnPage page(Node node) {

@@ -1,5 +1,6 @@
 package io.faultwright.analysis.quiz;
 
+import io.faultwright.analysis.space.Diagrams;
 import io.faultwright.model.Band;
 import io.faultwright.model.Build;
 import io.faultwright.model.Condition.AgainstLimits;
@@ -184,8 +185,24 @@ final class LimitsDrafts {
           .at(drivers)
           .filter(band -> band.values(side).isPresent())
           .flatMap(band -> plausible(table.reading(), Optional.of(band)).draw(dice))
-          .filter(value -> isSteady(drivers, value))
+          .filter(value -> isSteady(drivers, value) && canBe(drivers, value))
           .map(value -> new Figures(drivers, value, near(drivers, value)));
+    }
+
+    /** Whether some situation of the complaint has these figures. */
+    private boolean canBe(List<BigFraction> drivers, BigFraction value) {
+      Situation shown = shown(drivers);
+      Situation read = Ground.with(shown, table.reading(), new Value.Number(value));
+      boolean derived = kb.readings().get(table.reading()).derived().isPresent();
+      return ground.agreeing(derived ? shown : read) != Diagrams.NONE;
+    }
+
+    private Situation shown(List<BigFraction> drivers) {
+      SortedMap<String, Value> readings = new TreeMap<>();
+      for (int i = 0; i < drivers.size(); i++) {
+        readings.put(drivers().get(i), new Value.Number(drivers.get(i)));
+      }
+      return new Situation(build.facts(), readings);
     }
 
     private List<String> drivers() {
@@ -264,12 +281,8 @@ final class LimitsDrafts {
     }
 
     private Item assembled(Figures figures) {
-      SortedMap<String, Value> readings = new TreeMap<>();
-      for (int i = 0; i < figures.drivers().size(); i++) {
-        readings.put(drivers().get(i), new Value.Number(figures.drivers().get(i)));
-      }
       Signed footing = new Signed(SignedKind.LIMITS, table.reading());
-      Shown shown = new Shown(new Situation(build.facts(), readings), drivers());
+      Shown shown = new Shown(shown(figures.drivers()), drivers());
       List<Choice> choices = new ArrayList<>();
       for (Side one : Side.values()) {
         choices.add(

@@ -44,7 +44,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * that they can have, those next to limits and thresholds as often as others.
  */
 public final class DroolsJudge {
-  private static final int SITUATIONS = 60;
+  private static final int SITUATIONS = 24;
 
   private final KnowledgeBase kb;
   private final Runner runner;
@@ -94,7 +94,7 @@ public final class DroolsJudge {
     Answer one = new Answer.OfFault(stem.faults().one());
     Answer other = new Answer.OfFault(stem.faults().other());
     Random random = new Random(item.id().hashCode());
-    for (int round = 0; round < 8; round++) {
+    for (int round = 0; round < 5; round++) {
       Situation known =
           Ground.with(
               stem.machine().situation(),

