@@ -309,11 +309,7 @@ public final class QuizWording {
   private Optional<BigFraction> rounded(String reading, Optional<BigFraction> end) {
     Domain.Measured domain = (Domain.Measured) kb.readings().get(reading).domain();
     return end.map(
-        value ->
-            domain
-                .resolution()
-                .map(step -> Rounding.to(step).shown(value))
-                .orElse(value));
+        value -> domain.resolution().map(step -> Rounding.to(step).shown(value)).orElse(value));
   }
 
   /** Why a wrong choice is nearly right; empty where it is not. */

@@ -120,7 +120,8 @@ final class QuizPlanResolver {
     return number(written, SHARE, 1, "is not a pass mark", "write it as in `70 %`");
   }
 
-  private Optional<Integer> number(Scalar written, Pattern form, int group, String message, String help) {
+  private Optional<Integer> number(
+      Scalar written, Pattern form, int group, String message, String help) {
     Matcher matcher = form.matcher(written.text().strip());
     if (!matcher.matches()) {
       context.problems().add(written.place(), Words.quoted(written.text()) + " " + message, help);

@@ -65,7 +65,9 @@ final class SessionResolver {
         context.names().references(Kind.FAMILY, fields.oneOrMore("families")),
         fields.list("pages").stream().map(this::page).toList(),
         fields.list("examples").stream().map(examples::resolve).toList(),
-        fields.find("quiz").map(node -> quizzes.resolve(fields.place("quiz"), node, known(symptoms))));
+        fields
+            .find("quiz")
+            .map(node -> quizzes.resolve(fields.place("quiz"), node, known(symptoms))));
   }
 
   private Optional<LocalDate> date(Fields fields, String key) {

@@ -13,6 +13,7 @@ import io.faultwright.analysis.space.Space;
 import io.faultwright.analysis.space.SymptomSpace;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Build;
+import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Situation;
@@ -44,17 +45,20 @@ final class Ground {
   private final Diagrams diagrams;
   private final List<Result> results;
   private final List<SortedSet<String>> needs;
+  private final KnowledgeBase kb;
   private final Judge judge;
   private final List<Build> builds;
   private final Map<SortedMap<String, String>, Integer> machines = new HashMap<>();
 
-  private Ground(SymptomSpace symptom, List<Result> results, Judge judge, List<Build> builds) {
+  private Ground(
+      SymptomSpace symptom, List<Result> results, Excerpts excerpts, List<Build> builds) {
+    this.kb = excerpts.whole();
+    this.judge = new Judge(excerpts.forDrawing(symptom.symptom()));
     this.symptom = symptom;
     this.space = symptom.space();
     this.diagrams = space.diagrams();
     this.results = results;
     this.needs = new Needs(space).all();
-    this.judge = judge;
     this.builds = List.copyOf(builds);
     List<Cell> cells = space.axes().get(0).cells();
     for (int cell = 0; cell < cells.size(); cell++) {
@@ -70,23 +74,19 @@ final class Ground {
    * @param taught the machines of which items are made
    * @return empty where there is none of them, or the rules contradict each other too much
    */
-  static Optional<Ground> of(Judge judge, Symptom symptom, Predicate<Build> taught) {
-    KnowledgeBase kb = judge.knowledge();
+  static Optional<Ground> of(Excerpts excerpts, Symptom symptom, Predicate<Build> taught) {
+    KnowledgeBase kb = excerpts.whole();
     List<Build> builds = SymptomSpace.builds(kb, symptom).stream().filter(taught).toList();
     if (builds.isEmpty()) {
       return Optional.empty();
     }
     SymptomSpace space = SymptomSpace.of(kb, symptom);
     return Results.upTo(MOST_RESULTS, space)
-        .map(results -> new Ground(space, results, judge, builds));
+        .map(results -> new Ground(space, results, excerpts, builds));
   }
 
   KnowledgeBase kb() {
-    return judge.knowledge();
-  }
-
-  Judge judge() {
-    return judge;
+    return kb;
   }
 
   Symptom symptom() {
@@ -130,7 +130,7 @@ final class Ground {
 
   /** The machine of a situation that names model and version; empty where it is not published. */
   Optional<Build> build(Situation situation) {
-    return kb().equipment().builds().stream()
+    return kb.equipment().builds().stream()
         .filter(build -> build.facts().equals(situation.equipment()))
         .findFirst();
   }
@@ -150,7 +150,7 @@ final class Ground {
 
   /** Whether a machine has a reading. */
   boolean has(Build build, String reading) {
-    Reading known = kb().readings().get(reading);
+    Reading known = kb.readings().get(reading);
     return build.satisfies(known.applies());
   }
 
@@ -203,7 +203,7 @@ final class Ground {
   }
 
   private int ofSide(int axis, Observed observed, String reading) {
-    List<String> all = new ArrayList<>(kb().limits().get(reading).drivers());
+    List<String> all = new ArrayList<>(kb.limits().get(reading).drivers());
     all.add(reading);
     if (all.stream().anyMatch(id -> isAbsent(observed, id))) {
       return position(axis, Cell.Absent.class::isInstance);

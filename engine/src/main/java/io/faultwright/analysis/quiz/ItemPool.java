@@ -1,7 +1,7 @@
 package io.faultwright.analysis.quiz;
 
-import io.faultwright.analysis.judge.Judge;
 import io.faultwright.model.Build;
+import io.faultwright.model.Excerpts;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Symptom;
 import java.util.ArrayList;
@@ -13,12 +13,12 @@ import java.util.function.Predicate;
 /** Every item that can be made of some symptoms, still without figures. */
 final class ItemPool {
   private final KnowledgeBase kb;
-  private final Judge judge;
+  private final Excerpts excerpts;
   private final Assembly assembly;
 
   ItemPool(KnowledgeBase kb) {
     this.kb = kb;
-    this.judge = new Judge(kb);
+    this.excerpts = new Excerpts(kb);
     this.assembly = new Assembly(kb);
   }
 
@@ -43,7 +43,7 @@ final class ItemPool {
   }
 
   private List<Draft> drafts(Symptom symptom, Predicate<Build> taught) {
-    return Ground.of(judge, symptom, taught).map(this::drafts).orElse(List.of());
+    return Ground.of(excerpts, symptom, taught).map(this::drafts).orElse(List.of());
   }
 
   private List<Draft> drafts(Ground ground) {

@@ -90,8 +90,7 @@ final class NearFaults {
   }
 
   private static boolean missesOne(Condition when, Observed observed) {
-    List<Condition> parts =
-        when instanceof Condition.All all ? all.parts() : List.of(when);
+    List<Condition> parts = when instanceof Condition.All all ? all.parts() : List.of(when);
     long wrong = parts.stream().filter(part -> observed.met(part) == Truth.FALSE).count();
     long open = parts.stream().filter(part -> observed.met(part) == Truth.UNKNOWN).count();
     return wrong == 1 && open <= MOST_OPEN;

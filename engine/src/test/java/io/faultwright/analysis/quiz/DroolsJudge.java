@@ -69,8 +69,7 @@ public final class DroolsJudge {
   }
 
   private void told(Item item, String symptom, Situation shown) {
-    Set<Answer> right =
-        Set.of(((Outcome) item.choices().get(item.right()).content()).answer());
+    Set<Answer> right = Set.of(((Outcome) item.choices().get(item.right()).content()).answer());
     assertEquals(right, runner.verdict(symptom, shown).answers(), item::toString);
     for (Situation whole : whole(symptom, shown, item.id().hashCode())) {
       Verdict verdict = runner.verdict(symptom, whole);
@@ -96,10 +95,7 @@ public final class DroolsJudge {
     Random random = new Random(item.id().hashCode());
     for (int round = 0; round < 5; round++) {
       Situation known =
-          Ground.with(
-              stem.machine().situation(),
-              right.reading(),
-              drawn(right.reading(), random));
+          Ground.with(stem.machine().situation(), right.reading(), drawn(right.reading(), random));
       Situation placed = withDrivers(known, right.reading(), random);
       SortedSet<Answer> told = new TreeSet<>();
       for (Situation whole : whole(stem.symptom(), placed, random.nextInt())) {
@@ -172,8 +168,7 @@ public final class DroolsJudge {
         .domain()
         .match(
             measured -> amount(measured, random),
-            choice ->
-                new Value.Word(choice.ids().get(random.nextInt(choice.ids().size()))));
+            choice -> new Value.Word(choice.ids().get(random.nextInt(choice.ids().size()))));
   }
 
   private static Value amount(Domain.Measured measured, Random random) {
@@ -202,8 +197,7 @@ public final class DroolsJudge {
     Symptom some = kb.symptoms().values().iterator().next();
     SortedMap<String, Rule> rules = new TreeMap<>();
     for (Side side : Side.values()) {
-      Condition when =
-          new Test(reading, new AgainstLimits(EnumSet.of(side)), some.place());
+      Condition when = new Test(reading, new AgainstLimits(EnumSet.of(side)), some.place());
       rules.put(
           side.name(),
           new Rule(

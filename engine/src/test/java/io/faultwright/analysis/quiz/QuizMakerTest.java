@@ -130,17 +130,14 @@ class QuizMakerTest {
   void aBlueprintThatCannotBeMetSaysHowManyThereAre() {
     Session session = SmallQuiz.session("morning");
     QuizPlan plan = session.quiz().orElseThrow();
-    Line line =
-        new Line(session.place(), "room-warm", 4, Optional.of(Difficulty.HARD));
+    Line line = new Line(session.place(), "room-warm", 4, Optional.of(Difficulty.HARD));
     QuizPlan hard =
         new QuizPlan(plan.place(), 4, 70, List.of(line), new TreeMap<>(), new TreeMap<>());
     Made made =
-        new QuizMaker(SmallQuiz.knowledge(), with(session, hard))
-            .make(1, OptionalInt.empty(), 1);
+        new QuizMaker(SmallQuiz.knowledge(), with(session, hard)).make(1, OptionalInt.empty(), 1);
     assertEquals(Optional.empty(), made.quiz());
     assertEquals(
-        List.of(
-            new Shortage(session.place(), "room-warm", Optional.of(Difficulty.HARD), 4, 0)),
+        List.of(new Shortage(session.place(), "room-warm", Optional.of(Difficulty.HARD), 4, 0)),
         made.missing());
     int most = ALL.size();
     Made all = MORNING.make(3, OptionalInt.of(most + 50), 1);

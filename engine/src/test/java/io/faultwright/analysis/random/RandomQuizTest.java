@@ -40,8 +40,10 @@ class RandomQuizTest {
   @Test
   void noSituationThatAgreesIsToldAnythingElse() {
     int[] items =
-        IntStream.range(0, COUNT).parallel().mapToObj(RandomQuizTest::compare).reduce(
-            new int[2], (a, b) -> new int[] {a[0] + b[0], a[1] + b[1]});
+        IntStream.range(0, COUNT)
+            .parallel()
+            .mapToObj(RandomQuizTest::compare)
+            .reduce(new int[2], (a, b) -> new int[] {a[0] + b[0], a[1] + b[1]});
     assertTrue(items[0] > COUNT / 2, "items that ask what is told: " + items[0]);
     assertTrue(items[1] > COUNT / 2, "other items: " + items[1]);
   }
@@ -100,8 +102,7 @@ class RandomQuizTest {
         Situation whole = overlaid(point.situation(true), shown);
         Verdict verdict = runner.verdict(RandomKnowledge.SYMPTOM, whole);
         if (DroolsJudge.isPossible(verdict)) {
-          assertEquals(
-              Set.of(right), verdict.answers(), () -> seed + ": " + item + " in " + whole);
+          assertEquals(Set.of(right), verdict.answers(), () -> seed + ": " + item + " in " + whole);
         }
       }
     }
