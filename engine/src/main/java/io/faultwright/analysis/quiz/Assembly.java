@@ -9,6 +9,7 @@ import io.faultwright.quiz.NearMiss;
 import io.faultwright.release.Hash;
 import io.faultwright.release.Meanings;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,11 +38,21 @@ final class Assembly {
         signed, one -> meanings.of(one).hash().substring(0, Footing.DIGITS));
   }
 
-  /** The wrong contents that are shown: near misses first, as many as there should be. */
+  /**
+   * The wrong contents that are shown: what would be right on another machine first, then other near
+   * misses, then the rest.
+   */
   static List<Content> wrong(Map<Content, NearMiss> near, List<Content> others, Dice dice) {
-    List<Content> wrong = new ArrayList<>(dice.shuffled(List.copyOf(near.keySet())));
+    List<Content> wrong = new ArrayList<>();
+    dice.shuffled(List.copyOf(near.keySet())).stream()
+        .sorted(Comparator.comparing(content -> !isOfMachine(near.get(content))))
+        .forEach(wrong::add);
     dice.shuffled(others).stream().filter(one -> !wrong.contains(one)).forEach(wrong::add);
     return List.copyOf(wrong.subList(0, Math.min(WRONG, wrong.size())));
+  }
+
+  private static boolean isOfMachine(NearMiss near) {
+    return near.why() == NearMiss.Why.OTHER_SOFTWARE || near.why() == NearMiss.Why.OTHER_MODEL;
   }
 
   /** The right choice among the wrong ones, in an order that follows from the dice. */

@@ -205,12 +205,16 @@ final class FaultDrafts {
       return answer instanceof Answer.OfFault ? Link.fault(answer.name()) : Link.symptom(symptom());
     }
 
-    /** The readings that the rule asks for, of those that are shown. */
+    /** What the rule asks for, of the machine and of the readings that are shown. */
     private List<String> deciding(Basis found) {
       Set<String> asked = rule.when().tests().map(Test::subject).collect(Collectors.toSet());
       Set<String> taken =
           asked.stream().flatMap(id -> withOperands(id).stream()).collect(Collectors.toSet());
-      return found.needed().stream().filter(taken::contains).toList();
+      List<String> facts = ground.kb().equipment().attributes();
+      return Stream.concat(
+              facts.stream().filter(asked::contains),
+              found.needed().stream().filter(taken::contains))
+          .toList();
     }
 
     private Set<String> withOperands(String subject) {

@@ -175,11 +175,15 @@ final class OrderDrafts {
           .findFirst();
     }
 
+    /** That of flammable refrigerants only where there is no other: it is not for every machine. */
     private Optional<String> gravest(SortedSet<String> cautions) {
       return cautions.stream()
           .map(ground.kb().cautions()::get)
           .filter(caution -> caution != null)
-          .min(Comparator.comparing(Caution::signal))
+          .min(
+              Comparator.comparing(
+                      (Caution one) -> one.id().equals(Caution.FLAMMABLE_REFRIGERANT))
+                  .thenComparing(Caution::signal))
           .map(Caution::id);
     }
 

@@ -23,7 +23,7 @@ record Plausible(BigFraction low, BigFraction high, BigFraction step) {
   private static final BigFraction BEYOND = BigFraction.of(5, 4);
 
   /** How much of a stretch that only ends with the range is used. */
-  private static final BigFraction NEAR = BigFraction.of(2, 5);
+  private static final BigFraction NEAR = BigFraction.of(1, 5);
 
   private static final BigFraction QUARTER = BigFraction.of(1, 4);
 
