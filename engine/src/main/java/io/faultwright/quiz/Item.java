@@ -79,8 +79,8 @@ public record Item(
   /**
    * Why the right choice is right.
    *
-   * @param deciding equipment facts and ids of the readings that decide, in the order shown; what the
-   *     rules say beside them stands in the origin
+   * @param deciding equipment facts and ids of the readings that decide, in the order shown; what
+   *     the rules say beside them stands in the origin
    * @param page of the handbook that says more
    */
   public record Explanation(List<String> deciding, Link page) {

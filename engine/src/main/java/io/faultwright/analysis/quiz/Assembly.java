@@ -39,8 +39,8 @@ final class Assembly {
   }
 
   /**
-   * The wrong contents that are shown: what would be right on another machine first, then other near
-   * misses, then the rest.
+   * The wrong contents that are shown: what would be right on another machine first, then other
+   * near misses, then the rest.
    */
   static List<Content> wrong(Map<Content, NearMiss> near, List<Content> others, Dice dice) {
     List<Content> wrong = new ArrayList<>();

@@ -181,8 +181,7 @@ final class OrderDrafts {
           .map(ground.kb().cautions()::get)
           .filter(caution -> caution != null)
           .min(
-              Comparator.comparing(
-                      (Caution one) -> one.id().equals(Caution.FLAMMABLE_REFRIGERANT))
+              Comparator.comparing((Caution one) -> one.id().equals(Caution.FLAMMABLE_REFRIGERANT))
                   .thenComparing(Caution::signal))
           .map(Caution::id);
     }
