@@ -94,7 +94,9 @@ public final class QuizWording {
       lines.add(line(against.reading(), against.value()));
     }
     if (item.stem() instanceof SafeOrder order) {
-      lines.add(new Line(say.say("Page"), title(order.list().page())));
+      boolean remedy = order.list().part() == StepList.Part.REMEDY;
+      String label = remedy ? say.say("Remedy") : say.say("Page");
+      lines.add(new Line(label, title(order.list().page())));
       entries(order).forEach(lines::add);
     }
     if (item.stem() instanceof Own own) {
@@ -321,7 +323,7 @@ public final class QuizWording {
     String detail = near.detail();
     return switch (near.why()) {
       case ONE_READING ->
-          say.say("Right only if one reading were another: {0}", wording.subject(detail));
+          say.say("Right only if this reading were another: {0}", wording.subject(detail));
       case OTHER_MODEL -> say.say("Right on {0}", detail);
       case OTHER_SOFTWARE -> say.say("Right with software {0}", detail);
       case OTHER_DRIVER -> say.say("Right at another value: {0}", wording.subject(detail));

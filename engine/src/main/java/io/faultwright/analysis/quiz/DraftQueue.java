@@ -3,9 +3,7 @@ package io.faultwright.analysis.quiz;
 import io.faultwright.model.Difficulty;
 import io.faultwright.quiz.Item;
 import io.faultwright.quiz.ItemKind;
-import java.util.ArrayDeque;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -33,21 +31,15 @@ final class DraftQueue {
           ItemKind.SAFE_ORDER);
 
   private final long seed;
-  private final List<Draft> waiting = new LinkedList<>();
+  private final Map<ItemKind, List<Draft>> waiting = new EnumMap<>(ItemKind.class);
   private final Map<Draft, Optional<Item>> made = new IdentityHashMap<>();
+  private int turn;
 
   DraftQueue(List<Draft> drafts, long seed) {
     this.seed = seed;
-    Map<ItemKind, Deque<Draft>> kinds = new EnumMap<>(ItemKind.class);
     Dice dice = Dice.of("queue", seed, drafts.isEmpty() ? "" : drafts.get(0).symptom());
     for (Draft draft : byTheme(dice.shuffled(drafts))) {
-      kinds.computeIfAbsent(draft.kind(), none -> new ArrayDeque<>()).add(draft);
-    }
-    while (!kinds.isEmpty()) {
-      for (ItemKind kind : TURNS) {
-        Optional.ofNullable(kinds.get(kind)).map(Deque::poll).ifPresent(waiting::add);
-      }
-      kinds.values().removeIf(Deque::isEmpty);
+      waiting.computeIfAbsent(draft.kind(), none -> new LinkedList<>()).add(draft);
     }
   }
 
@@ -65,7 +57,18 @@ final class DraftQueue {
 
   /** The next item of a difficulty that the quiz does not have yet; empty where there is none. */
   Optional<Drawn> next(Optional<Difficulty> difficulty, Taken taken) {
-    for (Iterator<Draft> left = waiting.iterator(); left.hasNext(); ) {
+    for (int kinds = 0; kinds < TURNS.size(); kinds++) {
+      ItemKind kind = TURNS.get(turn++ % TURNS.size());
+      Optional<Drawn> next = next(waiting.getOrDefault(kind, List.of()), difficulty, taken);
+      if (next.isPresent()) {
+        return next;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Drawn> next(List<Draft> drafts, Optional<Difficulty> difficulty, Taken taken) {
+    for (Iterator<Draft> left = drafts.iterator(); left.hasNext(); ) {
       Draft draft = left.next();
       Optional<Item> item = made.computeIfAbsent(draft, one -> one.item(seed, 1));
       boolean fits = item.isEmpty() || difficulty.isEmpty() || isOf(item.get(), difficulty.get());

@@ -10,10 +10,13 @@ import io.faultwright.model.Reading;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -59,13 +62,26 @@ final class Figures {
     Observed before = ground.observe(full);
     int[] cells = axes.stream().mapToInt(axis -> ground.cell(axis, before)).toArray();
     Plausible plausible = plausible(before, reading);
-    for (int tries = 0; tries < TRIES; tries++) {
-      Optional<BigFraction> drawn = plausible.draw(dice);
-      if (drawn.isPresent() && keeps(full, reading, drawn.get(), axes, cells)) {
-        return Ground.with(full, reading, new Value.Number(drawn.get()));
-      }
-    }
-    return full;
+    return drawn(plausible, dice, value -> keeps(full, reading, value, axes, cells))
+        .findFirst()
+        .or(() -> nearest(plausible, reading, dice, v -> keeps(full, reading, v, axes, cells)))
+        .map(value -> Ground.with(full, reading, new Value.Number(value)))
+        .orElse(full);
+  }
+
+  private static Stream<BigFraction> drawn(
+      Plausible plausible, Dice dice, Predicate<BigFraction> fits) {
+    return Stream.generate(() -> plausible.draw(dice))
+        .limit(TRIES)
+        .flatMap(Optional::stream)
+        .filter(fits);
+  }
+
+  /** Where what is plausible does not fit, that of the whole range which comes nearest to it. */
+  private Optional<BigFraction> nearest(
+      Plausible plausible, String reading, Dice dice, Predicate<BigFraction> fits) {
+    return drawn(plausible.over(measured(reading).range()), dice, fits)
+        .min(Comparator.comparing(plausible::away));
   }
 
   /** Whether a figure, and what its instrument could mean by it, leaves the cells as they were. */

@@ -105,6 +105,16 @@ record Plausible(BigFraction low, BigFraction high, BigFraction step) {
         : Optional.of(step.multiply(BigFraction.of(first + dice.below(last - first + 1))));
   }
 
+  /** The same steps over a whole range. */
+  Plausible over(Interval range) {
+    return new Plausible(low(range), high(range), step);
+  }
+
+  /** How far a figure lies from the nearest plausible one. */
+  BigFraction away(BigFraction figure) {
+    return max(max(low.subtract(figure), figure.subtract(high)), BigFraction.ZERO);
+  }
+
   private static BigFraction low(Interval interval) {
     return interval.low().orElseThrow().value();
   }

@@ -21,6 +21,11 @@ import java.util.TreeMap;
  * where the cells of the proof allow it. The same seed gives the same quiz.
  */
 public final class QuizMaker {
+  private static final int TRIES = 3;
+
+  /** Beyond the number of any participant. */
+  private static final int FURTHER = 1_000_000;
+
   private final Session session;
   private final QuizPlan plan;
   private final SortedMap<String, List<Draft>> drafts;
@@ -133,22 +138,41 @@ public final class QuizMaker {
   private Quiz quiz(long seed, List<Drawn> drawn, int participants) {
     List<Drawn> order = Dice.of("order", seed, session.id()).shuffled(drawn);
     List<Variant> variants = new ArrayList<>();
+    List<Item> before = List.of();
     for (int participant = 1; participant <= participants; participant++) {
-      variants.add(new Variant(participant, items(seed, order, participant)));
+      before = participant == 1 ? first(order) : items(seed, order, participant, before);
+      variants.add(new Variant(participant, before));
     }
     return new Quiz(session.id(), seed, variants);
   }
 
-  private static List<Item> items(long seed, List<Drawn> drawn, int participant) {
+  private static List<Item> first(List<Drawn> drawn) {
+    return drawn.stream().map(Drawn::item).toList();
+  }
+
+  private static List<Item> items(
+      long seed, List<Drawn> drawn, int participant, List<Item> before) {
     Taken taken = new Taken();
     List<Item> items = new ArrayList<>();
-    for (Drawn one : drawn) {
-      Optional<Item> own =
-          participant == 1
-              ? Optional.of(one.item()).filter(taken::add)
-              : one.draft().item(seed, participant).filter(taken::add);
-      items.add(own.orElse(one.item()));
+    for (int i = 0; i < drawn.size(); i++) {
+      Draft draft = drawn.get(i).draft();
+      items.add(
+          other(draft, seed, participant, before.get(i))
+              .filter(taken::add)
+              .orElse(drawn.get(i).item()));
     }
     return items;
+  }
+
+  /** With other figures than a neighbour's, if some are found. */
+  private static Optional<Item> other(Draft draft, long seed, int participant, Item neighbour) {
+    Optional<Item> item = Optional.empty();
+    for (int tries = 0; tries < TRIES; tries++) {
+      item = draft.item(seed, participant + tries * FURTHER);
+      if (item.filter(one -> !one.stem().equals(neighbour.stem())).isPresent()) {
+        return item;
+      }
+    }
+    return item;
   }
 }

@@ -26,6 +26,7 @@ import io.faultwright.quiz.Shown;
 import io.faultwright.quiz.Stem;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,6 +42,7 @@ final class SeparationDrafts {
   private final ChartPath path;
   private final Bases bases;
   private final Assembly assembly;
+  private final Map<String, Optional<Basis>> known = new HashMap<>();
 
   SeparationDrafts(Ground ground, ChartPath path, Bases bases, Assembly assembly) {
     this.ground = ground;
@@ -64,6 +66,21 @@ final class SeparationDrafts {
       }
     }
     return drafts;
+  }
+
+  /** The situation with a fault on a group of machines; the same for every other fault. */
+  private Optional<Basis> basis(Result one, List<Build> group) {
+    String key =
+        String.join(
+            "|", "apart", ground.symptom().id(), Ground.only(one).name(), group.get(0).toString());
+    Optional<Basis> basis = known.get(key);
+    if (basis == null) {
+      Dice dice = Dice.of(key);
+      Build build = dice.one(group);
+      basis = bases.in(on(one, build), one, build, true, dice);
+      known.put(key, basis);
+    }
+    return basis;
   }
 
   private int on(Result result, Build build) {
@@ -163,10 +180,7 @@ final class SeparationDrafts {
 
     private Optional<Found> found() {
       if (found.isEmpty()) {
-        Dice dice = Dice.of(key());
-        Build build = dice.one(group);
-        found =
-            Optional.of(bases.in(on(one, build), one, build, true, dice).flatMap(this::separating));
+        found = Optional.of(basis(one, group).flatMap(this::separating));
       }
       return found.get();
     }
