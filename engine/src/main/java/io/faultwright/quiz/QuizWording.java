@@ -80,8 +80,8 @@ public final class QuizWording {
         : say.say("In which order does the handbook put these steps?");
   }
 
-  private static String quoted(String title) {
-    return "“" + title + "”";
+  private String quoted(String title) {
+    return say.say("“{0}”", title);
   }
 
   /** What is known: the complaint, the machine, and the readings in their order. */
