@@ -57,11 +57,6 @@ public record Item(
     return choices.stream().anyMatch(choice -> choice.near().isPresent());
   }
 
-  /** The same with its choices in another order. */
-  public Item withChoices(List<Choice> others) {
-    return new Item(id, stem, others, origin, explanation, rating);
-  }
-
   /**
    * What an item is made from.
    *

@@ -6,7 +6,6 @@ import io.faultwright.analysis.space.Cell;
 import io.faultwright.model.Band;
 import io.faultwright.model.Condition.Side;
 import io.faultwright.model.Domain;
-import io.faultwright.model.Reading;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
 import io.faultwright.quantity.Interval;
@@ -175,10 +174,5 @@ final class Figures {
     BigFraction off = tolerance(reading, value);
     BigFraction shifted = up ? value.add(off) : value.subtract(off);
     return Ground.with(shown, reading, new Value.Number(clamped(reading, shifted)));
-  }
-
-  /** Whether a reading is measured. */
-  static boolean isMeasured(Reading reading) {
-    return reading.domain() instanceof Domain.Measured;
   }
 }

@@ -128,13 +128,6 @@ final class Ground {
     return diagrams.literal(0, only(machines.get(build.facts())));
   }
 
-  /** The machine of a situation that names model and version; empty where it is not published. */
-  Optional<Build> build(Situation situation) {
-    return kb.equipment().builds().stream()
-        .filter(build -> build.facts().equals(situation.equipment()))
-        .findFirst();
-  }
-
   /** Ids of the readings that have to be shown before the cell of an axis is known. */
   SortedSet<String> needs(int axis) {
     return needs.get(axis);
