@@ -118,6 +118,18 @@ class LayersTest {
         "analysis.outcome");
     arrows("review", "model", "finding");
     arrows("analysis.review", "model", "finding", "review", "analysis.space");
+    arrows("quiz", "model", "quantity", "wording", "words");
+    arrows(
+        "analysis.quiz",
+        "source",
+        "model",
+        "quantity",
+        "release",
+        "quiz",
+        "analysis.judge",
+        "analysis.order",
+        "analysis.outcome",
+        "analysis.space");
     arrows("plain", "source", "model");
     arrows("grading");
     arrows("revision", "source", "diagnostic", "syntax");
@@ -147,7 +159,9 @@ class LayersTest {
         "wording",
         "run",
         "field",
-        "xml");
+        "xml",
+        "quiz",
+        "words");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

@@ -8,6 +8,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.SignOffs;
 import io.faultwright.model.Symptom;
 import io.faultwright.report.CheckReport;
+import io.faultwright.resolve.Resolution;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.resolve.SignOffReader;
 import io.faultwright.run.Runner;
@@ -53,13 +54,14 @@ public final class Pipeline {
    */
   public Checked check(Sources sources) {
     watch.phase("read");
-    KnowledgeBase kb = Resolver.resolve(sources);
+    Resolution read = Resolver.resolution(sources);
+    KnowledgeBase kb = read.knowledge();
     scope.requireSymptom(kb);
     Due due = new Due(scope, proved(kb));
     SignOffs signOffs = SignOffReader.read(sources, kb);
-    Checked checked = check(kb, due, signOffs);
+    Checked checked = check(read, due, signOffs);
     boolean whole = due.proved().isEmpty() || checked.report().errors() == 0;
-    return whole ? checked : check(kb, new Due(scope, Set.of()), signOffs);
+    return whole ? checked : check(read, new Due(scope, Set.of()), signOffs);
   }
 
   private Set<String> proved(KnowledgeBase kb) {
@@ -70,7 +72,8 @@ public final class Pipeline {
         .collect(Collectors.toSet());
   }
 
-  private Checked check(KnowledgeBase kb, Due due, SignOffs signOffs) {
+  private Checked check(Resolution read, Due due, SignOffs signOffs) {
+    KnowledgeBase kb = read.knowledge();
     watch.phase("compile");
     Runner runner = new Runner(kb, RuleCompiler.compile(kb));
     watch.phase("cases");
@@ -80,7 +83,7 @@ public final class Pipeline {
     List<Finding> whole = Analyses.of(kb).stream().filter(scope::concerns).toList();
     watch.phase("replay");
     List<Finding> findings = new Replay(kb, runner).confirm(all(symptoms, whole, cases));
-    return new Checked(kb, report(kb, symptoms, findings, cases), signOffs);
+    return new Checked(kb, read.sessions(), report(kb, symptoms, findings, cases), signOffs);
   }
 
   private static List<Finding> all(

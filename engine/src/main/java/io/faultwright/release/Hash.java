@@ -6,11 +6,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 (FIPS 180-4) in hexadecimal digits. */
-final class Hash {
+public final class Hash {
   private Hash() {}
 
   /** Of a text in UTF-8. */
-  static String of(String text) {
+  public static String of(String text) {
     return of(text.getBytes(StandardCharsets.UTF_8));
   }
 

@@ -55,7 +55,8 @@ public final class CheckText {
     return symptom.isEmpty() ? "" : ink.strong(Columns.printable(title)) + " (" + symptom + ")\n\n";
   }
 
-  private String findings(List<Finding> findings) {
+  /** Some findings, one after the other. */
+  public String findings(List<Finding> findings) {
     return findings.stream().map(this::finding).collect(Collectors.joining());
   }
 

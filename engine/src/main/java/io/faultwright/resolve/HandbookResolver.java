@@ -9,7 +9,6 @@ import io.faultwright.source.Place;
 import io.faultwright.syntax.FolderReader;
 import io.faultwright.syntax.Node.Scalar;
 import java.net.URI;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -107,12 +106,7 @@ final class HandbookResolver {
   }
 
   private String date(Scalar written) {
-    try {
-      return LocalDate.parse(written.text().strip()).toString();
-    } catch (DateTimeException wrong) {
-      problem(written, "is not a date", "write year, month and day as in `2026-03-02`");
-      return "";
-    }
+    return Dates.read(written, context.problems()).map(LocalDate::toString).orElse("");
   }
 
   private String language(Scalar written) {

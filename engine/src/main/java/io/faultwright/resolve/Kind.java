@@ -19,6 +19,8 @@ enum Kind {
   CHART("chart"),
   STEP("step"),
   GUIDE("guide"),
+  SESSION("session"),
+  ITEM("item"),
   SYNONYM("synonym"),
   TRANSLATION("translation");
 
@@ -30,7 +32,7 @@ enum Kind {
 
   /** The word with its article. */
   String one() {
-    return (this == OPTION ? "an " : "a ") + noun;
+    return (this == OPTION || this == ITEM ? "an " : "a ") + noun;
   }
 
   /** The word used in messages. */

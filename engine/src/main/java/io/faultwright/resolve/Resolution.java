@@ -4,6 +4,7 @@ import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Session;
 import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
 import io.faultwright.syntax.Node;
@@ -14,19 +15,27 @@ import io.faultwright.syntax.YamlReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /** A knowledge base that can also read cases from outside its folder. */
 public final class Resolution {
   private final KnowledgeBase knowledge;
+  private final SortedMap<String, Session> sessions;
   private final Outline outline;
 
-  Resolution(KnowledgeBase knowledge, Outline outline) {
+  Resolution(KnowledgeBase knowledge, SortedMap<String, Session> sessions, Outline outline) {
     this.knowledge = knowledge;
+    this.sessions = sessions;
     this.outline = outline;
   }
 
   public KnowledgeBase knowledge() {
     return knowledge;
+  }
+
+  /** The training sessions of its folder, by id; they speak about it and are no part of it. */
+  public SortedMap<String, Session> sessions() {
+    return sessions;
   }
 
   /** What is wrong with rows that are to stand in a table of limits instead of its own. */

@@ -12,6 +12,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Never;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Session;
 import io.faultwright.model.SetUp;
 import io.faultwright.model.Symptom;
 import io.faultwright.model.Wordbook;
@@ -47,11 +48,13 @@ public final class Resolver {
   public static Resolution resolution(Sources sources) {
     Problems problems = new Problems();
     Outline outline = Outline.of(sources, problems);
-    KnowledgeBase knowledge = new Resolver(Context.of(outline, problems)).resolve();
+    Context context = Context.of(outline, problems);
+    KnowledgeBase knowledge = new Resolver(context).resolve();
+    SortedMap<String, Session> sessions = new SessionResolver(context, knowledge).resolveAll();
     if (!problems.isEmpty()) {
       throw new Unreadable(problems.sorted());
     }
-    return new Resolution(knowledge, outline);
+    return new Resolution(knowledge, sessions, outline);
   }
 
   private KnowledgeBase resolve() {

@@ -10,7 +10,6 @@ import io.faultwright.model.SignedKind;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -107,15 +106,7 @@ final class SignOffResolver {
   }
 
   private String date(Scalar written) {
-    try {
-      return LocalDate.parse(written.text().strip()).toString();
-    } catch (DateTimeException wrong) {
-      problems.add(
-          written.place(),
-          Words.quoted(written.text()) + " is not a date",
-          "write year, month and day as in `2026-03-02`");
-      return "";
-    }
+    return Dates.read(written, problems).map(LocalDate::toString).orElse("");
   }
 
   private String meaning(Scalar written) {

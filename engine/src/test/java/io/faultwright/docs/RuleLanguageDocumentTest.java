@@ -71,7 +71,7 @@ class RuleLanguageDocumentTest {
         .map(section -> DynamicTest.dynamicTest(section, () -> assertNames(keys(section))));
   }
 
-  private static List<String> keys(String section) throws ReflectiveOperationException {
+  static List<String> keys(String section) throws ReflectiveOperationException {
     var keys =
         Class.forName("io.faultwright.resolve." + section + "Resolver").getDeclaredField("KEYS");
     keys.setAccessible(true);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.pipeline.CaseRuns;
 import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.ItemCheck;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.pipeline.SignOffCheck;
@@ -38,7 +39,8 @@ final class Tool {
   }
 
   Checked checked() {
-    Checked checked = new Pipeline(Scope.ALL, Watch.NOBODY).check(sources);
+    Checked checked =
+        ItemCheck.checked(new Pipeline(Scope.ALL, Watch.NOBODY).check(sources), Scope.ALL);
     return new SignOffCheck(checked, new TreeMap<>(), SignatureCheck.NONE).checked(Scope.ALL);
   }
 

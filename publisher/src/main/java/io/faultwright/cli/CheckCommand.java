@@ -3,6 +3,7 @@ package io.faultwright.cli;
 import io.faultwright.key.PersonalKeys;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.pipeline.Checked;
+import io.faultwright.pipeline.ItemCheck;
 import io.faultwright.pipeline.Pipeline;
 import io.faultwright.pipeline.Scope;
 import io.faultwright.pipeline.SignOffCheck;
@@ -86,7 +87,8 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int check(Sources sources) {
-    Checked checked = signed(checked(sources));
+    Scope scope = new Scope(symptom, seconds);
+    Checked checked = signed(ItemCheck.checked(checked(sources, scope), scope), scope);
     console.print(written(checked.knowledge(), sources, checked.report()));
     return code(checked.report());
   }
@@ -104,20 +106,20 @@ final class CheckCommand implements Callable<Integer> {
     return new Surroundings(folder.below(), ProductVersion.number(), pages);
   }
 
-  private Checked checked(Sources sources) {
+  private Checked checked(Sources sources, Scope scope) {
     try (Watching watching = new Watching(console, timings)) {
-      return new Pipeline(new Scope(symptom, seconds), watching).check(sources);
+      return new Pipeline(scope, watching).check(sources);
     }
   }
 
-  private Checked signed(Checked checked) {
+  private Checked signed(Checked checked, Scope scope) {
     try {
       return signOffs
           ? new SignOffCheck(
                   checked,
                   GuidePictures.read(folder.path()),
                   new PersonalKeys(console.environment()))
-              .checked(new Scope(symptom, seconds))
+              .checked(scope)
           : checked;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);

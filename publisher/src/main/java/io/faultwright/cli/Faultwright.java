@@ -64,7 +64,8 @@ final class Faultwright implements Runnable {
         new SignCommand(console),
         new BulletinCommand(console),
         new ReviewCommand(console),
-        new ReleaseCommand(console));
+        new ReleaseCommand(console),
+        new QuizCommand(console));
   }
 
   private static String name(Callable<Integer> command) {
