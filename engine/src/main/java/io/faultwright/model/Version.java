@@ -1,9 +1,5 @@
 package io.faultwright.model;
 
-import java.math.BigInteger;
-import java.util.Arrays;
-import java.util.List;
-
 /**
  * A software version; segments compare as whole numbers, so 2.9 is older than 2.10.
  *
@@ -18,21 +14,48 @@ public record Version(String text) implements Comparable<Version> {
     return text.matches("\\d+(\\.\\d+)*");
   }
 
+  /** Compares digit by digit: numbers are not made, as builds are compared very often. */
   @Override
   public int compareTo(Version other) {
-    List<BigInteger> mine = segments();
-    List<BigInteger> theirs = other.segments();
-    for (int i = 0; i < Math.min(mine.size(), theirs.size()); i++) {
-      int order = mine.get(i).compareTo(theirs.get(i));
+    int mine = 0;
+    int theirs = 0;
+    while (mine < text.length() && theirs < other.text.length()) {
+      int order = compare(other, mine, theirs);
       if (order != 0) {
         return order;
       }
+      mine = end(mine) + 1;
+      theirs = other.end(theirs) + 1;
     }
-    return Integer.compare(mine.size(), theirs.size());
+    return Boolean.compare(mine < text.length(), theirs < other.text.length());
   }
 
-  private List<BigInteger> segments() {
-    return Arrays.stream(text.split("\\.")).map(BigInteger::new).toList();
+  /** Compares the segments that begin at two places. */
+  private int compare(Version other, int mine, int theirs) {
+    int first = first(mine);
+    int firstOfOther = other.first(theirs);
+    int digits = end(mine) - first;
+    int order = Integer.compare(digits, other.end(theirs) - firstOfOther);
+    for (int i = 0; order == 0 && i < digits; i++) {
+      order = Character.compare(text.charAt(first + i), other.text.charAt(firstOfOther + i));
+    }
+    return order;
+  }
+
+  /** The end of the segment that begins at a place. */
+  private int end(int place) {
+    int stop = text.indexOf('.', place);
+    return stop < 0 ? text.length() : stop;
+  }
+
+  /** The first digit that counts, zeros in front being left out. */
+  private int first(int place) {
+    int end = end(place);
+    int first = place;
+    while (first < end && text.charAt(first) == '0') {
+      first++;
+    }
+    return first;
   }
 
   @Override
@@ -42,7 +65,14 @@ public record Version(String text) implements Comparable<Version> {
 
   @Override
   public int hashCode() {
-    return segments().hashCode();
+    int hash = 1;
+    for (int place = 0; place < text.length(); place = end(place) + 1) {
+      for (int i = first(place); i < end(place); i++) {
+        hash = 31 * hash + text.charAt(i);
+      }
+      hash = 31 * hash + '.';
+    }
+    return hash;
   }
 
   @Override
