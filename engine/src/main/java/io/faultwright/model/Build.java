@@ -58,6 +58,12 @@ public record Build(Model model, Optional<Version> software) implements Comparab
     return ORDER.compare(this, other);
   }
 
+  /** Of its names alone; builds are put into sets very often. */
+  @Override
+  public int hashCode() {
+    return 31 * model.id().hashCode() + software.hashCode();
+  }
+
   @Override
   public String toString() {
     return model.id() + software.map(version -> " with software " + version.text()).orElse("");

@@ -39,7 +39,7 @@ final class GuidedPage {
       async (addresses) => {
         const root = document.getElementById("guided");
         const loaded = async (symptom) => {
-          for (let i = 0; i < 200; i++) {
+          for (let i = 0; i < 6000; i++) {
             const data = faultwright.symptoms[symptom];
             if (data && data.ready) return;
             await new Promise((later) => setTimeout(later, 5));

@@ -10,10 +10,14 @@ import io.faultwright.model.Build;
 import io.faultwright.model.Condition;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Rule;
+import io.faultwright.model.Sorted;
 import io.faultwright.model.Symptom;
 import java.util.BitSet;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -24,6 +28,10 @@ import java.util.stream.Collectors;
 public final class AimSpace {
   private final SymptomSpace symptom;
   private final Diagrams diagrams;
+
+  /** The same builds, the very same object, are asked about for every goal. */
+  private final Map<Collection<Build>, SortedSet<Build>> alike =
+      Collections.synchronizedMap(new IdentityHashMap<>());
 
   private AimSpace(SymptomSpace symptom) {
     this.symptom = symptom;
@@ -97,9 +105,12 @@ public final class AimSpace {
 
   /** The builds that nothing here tells apart from one of these. */
   public SortedSet<Build> alike(Collection<Build> builds) {
-    return in(
-        equipment()
-            .where(cell -> ((Cell.Builds) cell).builds().stream().anyMatch(builds::contains)));
+    return alike.computeIfAbsent(builds, asked -> Sorted.set(in(cells(asked))));
+  }
+
+  private BitSet cells(Collection<Build> builds) {
+    return equipment()
+        .where(cell -> ((Cell.Builds) cell).builds().stream().anyMatch(builds::contains));
   }
 
   private Axis equipment() {
@@ -108,9 +119,6 @@ public final class AimSpace {
 
   /** The situations of a diagram that lie on one of some builds, or on one like them. */
   public int on(int diagram, Collection<Build> builds) {
-    BitSet cells =
-        equipment()
-            .where(cell -> ((Cell.Builds) cell).builds().stream().anyMatch(builds::contains));
-    return diagrams.and(diagram, space().literal(new Axis.OfEquipment(), cells));
+    return diagrams.and(diagram, space().literal(new Axis.OfEquipment(), cells(builds)));
   }
 }
