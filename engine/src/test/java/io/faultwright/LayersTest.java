@@ -161,6 +161,7 @@ class LayersTest {
         "field",
         "xml",
         "quiz",
+        "grading",
         "words");
   }
 

@@ -1,6 +1,7 @@
 package io.faultwright.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.faultwright.grading.CheckValue;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Session;
 import io.faultwright.quiz.Choice;
@@ -10,34 +11,71 @@ import io.faultwright.quiz.Quiz.Variant;
 import io.faultwright.quiz.QuizWording;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** A quiz with all its answers, for machines of the trainer. */
 public final class QuizJson {
+  private static final int FINGERPRINT = 16;
+
+  private final KnowledgeBase kb;
   private final QuizWording words;
 
   /**
    * @param kb in the language in which the quiz is written
    */
   public QuizJson(KnowledgeBase kb) {
+    this.kb = kb;
     this.words = new QuizWording(kb);
   }
 
   /** The text of the file. */
   public String write(Session session, Quiz quiz) {
+    String answers = Json.object(json -> answers(json, session, quiz));
     return Json.object(
         json -> {
-          json.writeStringField("session", session.id());
-          json.writeStringField("title", session.title());
-          json.writeNumberField("seed", quiz.seed());
-          json.writeNumberField("passMark", session.quiz().orElseThrow().passMark());
-          Json.optional(json, "date", session.date().map(LocalDate::toString));
-          Json.optional(json, "handInBy", session.handInBy().map(LocalDate::toString));
-          json.writeArrayFieldStart("participants");
+          json.writeStringField("quiz", fingerprint(answers));
+          answers(json, session, quiz);
+          json.writeArrayFieldStart("keys");
           for (Variant variant : quiz.variants()) {
-            write(json, variant);
+            json.writeString(CheckValue.key(answers, variant.participant()));
           }
           json.writeEndArray();
         });
+  }
+
+  /** By which a quiz is told from others; it tells nothing of the answers. */
+  private static String fingerprint(String answers) {
+    return CheckValue.key(answers, 0).substring(0, FINGERPRINT);
+  }
+
+  private void answers(JsonGenerator json, Session session, Quiz quiz) throws IOException {
+    json.writeStringField("session", session.id());
+    json.writeStringField("title", session.title());
+    json.writeStringField("handbook", kb.handbook().title());
+    json.writeStringField("maker", kb.handbook().maker());
+    json.writeStringField("language", kb.handbook().language());
+    Json.optional(json, "base", kb.handbook().base());
+    json.writeNumberField("seed", quiz.seed());
+    json.writeNumberField("passMark", session.quiz().orElseThrow().passMark());
+    Json.optional(json, "date", session.date().map(LocalDate::toString));
+    Json.optional(json, "handInBy", session.handInBy().map(LocalDate::toString));
+    Json.texts(json, "symptoms", symptoms(quiz));
+    json.writeArrayFieldStart("participants");
+    for (Variant variant : quiz.variants()) {
+      write(json, variant);
+    }
+    json.writeEndArray();
+  }
+
+  /** Titles by id. */
+  private SortedMap<String, String> symptoms(Quiz quiz) {
+    SortedMap<String, String> titles = new TreeMap<>();
+    quiz.variants().stream()
+        .flatMap(variant -> variant.items().stream())
+        .map(item -> item.origin().symptom())
+        .forEach(id -> titles.put(id, kb.symptoms().get(id).title()));
+    return titles;
   }
 
   private void write(JsonGenerator json, Variant variant) throws IOException {
