@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes a page of a chart as SVG 1.1; nothing in it points outside. */
 public final class ChartSvg {
@@ -45,6 +46,11 @@ public final class ChartSvg {
   /** The same as far as a way has come: strong along the way, pale beside it. */
   public static String inline(ChartPage page, Words say, Emphasis emphasis) {
     return new ChartSvg(page, say, emphasis).write(false);
+  }
+
+  /** A part of it, without head and foot. */
+  public static String part(ChartPage page, Words say, Emphasis emphasis, Box part) {
+    return new ChartSvg(page, say, emphasis).write(false, part);
   }
 
   /** A whole file that brings its font along. */
@@ -102,6 +108,11 @@ public final class ChartSvg {
   }
 
   private String write(boolean withFont) {
+    return write(withFont, new Box(0, 0, page.width(), page.height()));
+  }
+
+  private String write(boolean withFont, Box shown) {
+    boolean whole = shown.width() == page.width() && shown.height() == page.height();
     xml.open(
         "svg",
         "xmlns",
@@ -109,11 +120,13 @@ public final class ChartSvg {
         "class",
         "chart",
         "width",
-        page.width(),
+        shown.width(),
         "height",
-        page.height(),
+        shown.height(),
         "viewBox",
-        "0 0 " + page.width() + " " + page.height(),
+        Stream.of(shown.x(), shown.y(), shown.width(), shown.height())
+            .map(Xml::number)
+            .collect(Collectors.joining(" ")),
         "role",
         "img",
         // Texts stand where they were placed, also on a page that runs from right to left.
@@ -129,7 +142,9 @@ public final class ChartSvg {
       xml.text("style", fontFaces());
     }
     xml.empty("rect", "width", page.width(), "height", page.height(), "fill", "#fff");
-    frame();
+    if (whole) {
+      frame();
+    }
     IntStream.range(0, page.edges().size()).forEach(this::edge);
     IntStream.range(0, page.nodes().size()).forEach(this::node);
     return xml.close().toString();
