@@ -43,6 +43,12 @@ public record Trail(List<Step> steps) {
     return steps.get(steps.size() - 1).page;
   }
 
+  /** Whether the way ends at a node of a page. */
+  public boolean endsAt(int page, int node) {
+    Step last = steps.get(steps.size() - 1);
+    return last.page == page && last.node == node;
+  }
+
   /** Whether the way comes to a node of a page. */
   public boolean comesTo(int page, int node) {
     return steps.stream().anyMatch(step -> step.page == page && step.node == node);

@@ -68,7 +68,9 @@ public final class ChartSvg {
   public enum Strength {
     STRONG,
     PLAIN,
-    PALE
+    PALE,
+    /** As strong, and looked at now. */
+    HERE
   }
 
   /** How strongly the figures and lines of a page are drawn, by their positions on it. */
@@ -96,6 +98,9 @@ public final class ChartSvg {
       return new Emphasis() {
         @Override
         public Strength node(int position) {
+          if (trail.endsAt(page, position)) {
+            return Strength.HERE;
+          }
           return trail.comesTo(page, position) ? Strength.STRONG : Strength.PALE;
         }
 
@@ -212,10 +217,11 @@ public final class ChartSvg {
 
   private void node(int position) {
     PlacedNode node = page.nodes().get(position);
-    if (emphasis.node(position) == Strength.PALE) {
-      xml.open("g", "class", "node", "data-node", node.node().id(), "opacity", PALE);
-    } else {
-      xml.open("g", "class", "node", "data-node", node.node().id());
+    String id = node.node().id();
+    switch (emphasis.node(position)) {
+      case PALE -> xml.open("g", "class", "node", "data-node", id, "opacity", PALE);
+      case HERE -> xml.open("g", "class", "node here", "data-node", id);
+      default -> xml.open("g", "class", "node", "data-node", id);
     }
     Outline outline = new Outline(xml);
     node.shapes().forEach(outline::draw);

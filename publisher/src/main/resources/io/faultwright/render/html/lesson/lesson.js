@@ -47,12 +47,15 @@
     keep(shown + 1);
     history.replaceState(null, "", "#page-" + (shown + 1));
     scrollTo(0, 0);
-    // Of a way along a chart the end is looked at; a whole chart from its top.
-    Array.prototype.forEach.call(leaves[shown].matches(".is-standing")
-      ? leaves[shown].querySelectorAll(".sheet")
-      : [], function (sheet) {
-      sheet.scrollTop = sheet.scrollHeight;
-    });
+    // On a chart that is larger than its frame, the node at which the way stands is looked at.
+    var here = leaves[shown].querySelector(".node.here");
+    if (here) {
+      var sheet = here.closest(".sheet");
+      var place = here.getBoundingClientRect();
+      var frame = sheet.getBoundingClientRect();
+      sheet.scrollTop += place.bottom - frame.top - 0.75 * frame.height;
+      sheet.scrollLeft += place.left + place.width / 2 - frame.left - frame.width / 2;
+    }
     if (focus) leaves[shown].focus({ preventScroll: true });
   }
 
