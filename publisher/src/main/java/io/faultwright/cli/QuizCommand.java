@@ -2,24 +2,18 @@ package io.faultwright.cli;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.Session;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.pipeline.QuizRun;
 import io.faultwright.quiz.Quiz;
 import io.faultwright.report.CheckText;
-import io.faultwright.report.QuizJson;
-import io.faultwright.report.QuizText;
 import io.faultwright.source.Sources;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -109,29 +103,16 @@ final class QuizCommand implements Callable<Integer> {
         return Exit.FINDINGS;
       }
       OptionalInt wanted = items.map(OptionalInt::of).orElse(OptionalInt.empty());
-      write(files(printed, run.session(), run.make(seed, wanted, participants)));
+      Quiz quiz = run.make(seed, wanted, participants);
+      write(new QuizFiles(printed, run.session(), quiz).all());
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
   }
 
-  private static SortedMap<String, String> files(KnowledgeBase kb, Session session, Quiz quiz) {
-    SortedMap<String, String> files = new TreeMap<>();
-    files.put("quiz.json", new QuizJson(kb).write(session, quiz));
-    files.put("quiz.txt", new QuizText(kb).write(session, quiz));
-    files.put("issued.yaml", QuizText.issued(quiz));
-    return files;
-  }
-
-  private void write(SortedMap<String, String> files) throws IOException {
-    new AtomicFolder(to)
-        .publish(
-            sink -> {
-              for (Map.Entry<String, String> file : files.entrySet()) {
-                sink.write(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
-              }
-            });
+  private void write(SortedMap<String, byte[]> files) throws IOException {
+    new AtomicFolder(to).publish(sink -> sink.writeAll(files));
     console.print("written: " + to.resolve("quiz.txt") + "\n");
   }
 }
