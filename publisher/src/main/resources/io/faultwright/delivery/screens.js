@@ -30,6 +30,7 @@
     const heading = current.querySelector("h2");
     document.title = heading.textContent + " – " + title;
     at("back").disabled = position() === 0;
+    at("overview").hidden = position() === screens.length - 1;
     at("next").hidden = position() === screens.length - 1;
     at("next").textContent = position() === screens.length - 2 ? fw.say("To the end") : fw.say("Next");
     fw.refresh();
