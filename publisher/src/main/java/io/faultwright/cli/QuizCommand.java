@@ -67,6 +67,11 @@ final class QuizCommand implements Callable<Integer> {
       description = "Folder for the quiz; what was written there before is replaced.")
   private Path to;
 
+  @Option(
+      names = "--paper",
+      description = "Also write the quiz on paper, and a table for what is ticked on it.")
+  private boolean paper;
+
   @Mixin private LanguageOption language;
 
   @Option(names = "--timings", description = "Print to standard error how long each phase took.")
@@ -104,14 +109,18 @@ final class QuizCommand implements Callable<Integer> {
       }
       OptionalInt wanted = items.map(OptionalInt::of).orElse(OptionalInt.empty());
       Quiz quiz = run.make(seed, wanted, participants);
-      write(new QuizFiles(printed, run.session(), quiz).all());
+      write(new QuizFiles(printed, run.session(), quiz));
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
   }
 
-  private void write(SortedMap<String, byte[]> files) throws IOException {
+  private void write(QuizFiles quiz) throws IOException {
+    SortedMap<String, byte[]> files = quiz.all();
+    if (paper) {
+      console.say(Undrawn.warning("paper", quiz.paper()));
+    }
     new AtomicFolder(to).publish(sink -> sink.writeAll(files));
     console.print("written: " + to.resolve("quiz.txt") + "\n");
   }

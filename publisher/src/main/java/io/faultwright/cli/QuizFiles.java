@@ -1,13 +1,19 @@
 package io.faultwright.cli;
 
+import io.faultwright.delivery.AnswerTables;
 import io.faultwright.delivery.HandOut;
 import io.faultwright.delivery.HandOuts;
+import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Session;
 import io.faultwright.quiz.Quiz;
 import io.faultwright.render.html.HandOutHtml;
+import io.faultwright.render.html.PaperHtml;
+import io.faultwright.render.pdf.PdfBook;
+import io.faultwright.render.pdf.PdfPrinter;
 import io.faultwright.report.QuizJson;
 import io.faultwright.report.QuizText;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.SortedMap;
@@ -20,6 +26,7 @@ final class QuizFiles {
   private final KnowledgeBase kb;
   private final Session session;
   private final Quiz quiz;
+  private final List<HandOut> handOuts;
   private final SortedMap<String, byte[]> files = new TreeMap<>();
 
   /**
@@ -29,21 +36,31 @@ final class QuizFiles {
     this.kb = kb;
     this.session = session;
     this.quiz = quiz;
+    this.handOuts = new HandOuts(kb).of(session, quiz, new QuizJson(kb).keys(session, quiz));
   }
 
-  /** Every file by its path. */
+  /** Every file by its path, but for those on paper. */
   SortedMap<String, byte[]> all() {
-    QuizJson json = new QuizJson(kb);
-    put("quiz.json", json.write(session, quiz));
+    put("quiz.json", new QuizJson(kb).write(session, quiz));
     put("quiz.txt", new QuizText(kb).write(session, quiz));
     put("issued.yaml", QuizText.issued(quiz));
-    given(new HandOuts(kb).of(session, quiz, json.keys(session, quiz)));
+    HandOutHtml html = new HandOutHtml();
+    handOuts.forEach(one -> put(GIVEN + one.name() + ".html", html.print(one)));
     return files;
   }
 
-  private void given(List<HandOut> handOuts) {
-    HandOutHtml html = new HandOutHtml();
-    handOuts.forEach(one -> put(GIVEN + one.name() + ".html", html.print(one)));
+  /**
+   * Adds the quiz on paper, a table for what is ticked on it, and the numbers that are right.
+   *
+   * @return characters that the typeface of the paper lacks
+   */
+  String paper() throws IOException {
+    String html = new PaperHtml().print(handOuts, Paper.A4);
+    PdfBook pdf = new PdfPrinter().print(html, kb.handbook().date());
+    files.put("paper.pdf", pdf.bytes());
+    put("answers.csv", AnswerTables.toFill(quiz));
+    put("key.csv", AnswerTables.key(quiz));
+    return pdf.undrawn();
   }
 
   private void put(String path, String text) {
