@@ -72,6 +72,7 @@ class PublisherLayersTest {
                   "render.html",
                   List.of("delivery", "font", "layout", "offline", "page", "prose", "words")),
               Map.entry("render.dita", List.of("page", "words", "xml")),
+              Map.entry("render.qti", List.of("delivery", "quiz", "words", "xml")),
               Map.entry("render.text", List.of("page", "words", "report")),
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("offline", List.of("json")),

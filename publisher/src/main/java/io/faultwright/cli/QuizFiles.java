@@ -3,6 +3,7 @@ package io.faultwright.cli;
 import io.faultwright.delivery.AnswerTables;
 import io.faultwright.delivery.HandOut;
 import io.faultwright.delivery.HandOuts;
+import io.faultwright.grading.QuizKeys;
 import io.faultwright.layout.Paper;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Session;
@@ -11,6 +12,7 @@ import io.faultwright.render.html.HandOutHtml;
 import io.faultwright.render.html.PaperHtml;
 import io.faultwright.render.pdf.PdfBook;
 import io.faultwright.render.pdf.PdfPrinter;
+import io.faultwright.render.qti.QtiPackage;
 import io.faultwright.report.QuizJson;
 import io.faultwright.report.QuizText;
 import java.io.IOException;
@@ -26,6 +28,7 @@ final class QuizFiles {
   private final KnowledgeBase kb;
   private final Session session;
   private final Quiz quiz;
+  private final QuizKeys keys;
   private final List<HandOut> handOuts;
   private final SortedMap<String, byte[]> files = new TreeMap<>();
 
@@ -36,7 +39,8 @@ final class QuizFiles {
     this.kb = kb;
     this.session = session;
     this.quiz = quiz;
-    this.handOuts = new HandOuts(kb).of(session, quiz, new QuizJson(kb).keys(session, quiz));
+    this.keys = new QuizJson(kb).keys(session, quiz);
+    this.handOuts = new HandOuts(kb).of(session, quiz, keys);
   }
 
   /** Every file by its path, but for those on paper. */
@@ -44,6 +48,7 @@ final class QuizFiles {
     put("quiz.json", new QuizJson(kb).write(session, quiz));
     put("quiz.txt", new QuizText(kb).write(session, quiz));
     put("issued.yaml", QuizText.issued(quiz));
+    files.put("qti.zip", qti());
     HandOutHtml html = new HandOutHtml();
     handOuts.forEach(one -> put(GIVEN + one.name() + ".html", html.print(one)));
     return files;
@@ -61,6 +66,12 @@ final class QuizFiles {
     put("answers.csv", AnswerTables.toFill(quiz));
     put("key.csv", AnswerTables.key(quiz));
     return pdf.undrawn();
+  }
+
+  /** What the first participant gets: a learning system gives everybody the same. */
+  private byte[] qti() {
+    return new QtiPackage(kb.handbook().language(), keys.quiz(), session.title())
+        .bytes(new HandOuts(kb).solved(quiz.variants().get(0)));
   }
 
   private void put(String path, String text) {

@@ -4,15 +4,19 @@ import io.faultwright.grading.QuizKeys;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Session;
 import io.faultwright.page.Frames;
+import io.faultwright.page.SitePaths;
+import io.faultwright.page.Target;
+import io.faultwright.page.Target.Kind;
 import io.faultwright.quiz.Choice;
 import io.faultwright.quiz.Item;
+import io.faultwright.quiz.Link;
 import io.faultwright.quiz.Quiz;
 import io.faultwright.quiz.Quiz.Variant;
 import io.faultwright.quiz.QuizWording;
 import java.time.LocalDate;
 import java.util.List;
 
-/** What the participants get of a quiz. */
+/** A quiz as it is given out, in words: with its answers and without them. */
 public final class HandOuts {
   private final KnowledgeBase kb;
   private final QuizWording words;
@@ -40,6 +44,22 @@ public final class HandOuts {
         keys.of(variant.participant()),
         session.handInBy().map(LocalDate::toString),
         variant.items().stream().map(this::question).toList());
+  }
+
+  /** The questions of one participant with their answers. */
+  public List<Solved> solved(Variant variant) {
+    return variant.items().stream().map(this::solved).toList();
+  }
+
+  private Solved solved(Item item) {
+    Link page = item.explanation().page();
+    String path = SitePaths.file(new Target(Kind.valueOf(page.kind().name()), page.id()));
+    return new Solved(
+        question(item),
+        item.right() + 1,
+        words.explanation(item),
+        words.title(page),
+        kb.handbook().base().map(base -> base.replaceFirst("/+$", "") + "/" + path));
   }
 
   private Question question(Item item) {
