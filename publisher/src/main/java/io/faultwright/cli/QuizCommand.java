@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
     name = "quiz",
     description = {
       "Make the quiz of a session: every item is proved to have exactly one right answer.",
-      "%nThe folder holds all answers. Keep it to yourself.%n"
+      "%nGive out what lies in `hand-out`. All else holds the answers: keep it to yourself.%n"
     })
 final class QuizCommand implements Callable<Integer> {
   private static final int MOST = 999;
