@@ -123,5 +123,6 @@ final class QuizCommand implements Callable<Integer> {
     }
     new AtomicFolder(to).publish(sink -> sink.writeAll(files));
     console.print("written: " + to.resolve("quiz.txt") + "\n");
+    console.print("to give out: " + to.resolve("hand-out") + "\n");
   }
 }

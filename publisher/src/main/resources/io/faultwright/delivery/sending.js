@@ -30,17 +30,29 @@
     told(fw.say("Saved as {0}. Now send this file to your trainer.", fw.fileName));
   }
 
+  let onlyText = false;
+
   /** What the device can pass on: the file, or else its text. */
   function shareable(text) {
     const whole = { files: [file(text, "application/json")] };
-    return navigator.canShare && navigator.canShare(whole) ? whole : { title: fw.fileName, text };
+    const takesFiles = !onlyText && navigator.canShare && navigator.canShare(whole);
+    return takesFiles ? whole : { title: fw.fileName, text };
+  }
+
+  /** Some browsers say that they take the file, and then refuse it; each try needs a press of its own. */
+  function refused() {
+    told(
+      onlyText
+        ? fw.say("That did not work. Save the answers instead.")
+        : fw.say("This device does not take the file. Press once more to share its text."),
+    );
+    onlyText = true;
   }
 
   function share(text) {
     navigator.share(shareable(text)).then(
       () => told(fw.say("Handed to another program. See that it arrives.")),
-      (trouble) =>
-        told(trouble.name === "AbortError" ? "" : fw.say("That did not work. Save the answers instead.")),
+      (trouble) => (trouble.name === "AbortError" ? told("") : refused()),
     );
   }
 

@@ -283,21 +283,32 @@ class HandOutPageTest {
   }
 
   @Test
-  void sharingHandsOverTheFileItself() throws IOException {
+  void sharingHandsOverTheFileOrElseItsText() throws IOException {
     Page alone = page;
     try (Page sharing = context.newPage()) {
       page = sharing;
       page.addInitScript(
           """
           navigator.canShare = (what) => Boolean(what.files);
-          navigator.share = async (what) => { window.shared = await what.files[0].text(); };
+          navigator.share = async (what) => {
+            if (what.files) window.file = await what.files[0].text();
+            if (what.files && window.refuses) throw new DOMException("no", "NotAllowedError");
+            window.text = what.text;
+          };
           """);
       open("plain", 375);
       page.fill("#name", ADA);
       go("end");
       page.click("#share");
-      page.waitForFunction("() => window.shared");
-      assertEquals(Files.readString(saved()), page.evaluate("window.shared"));
+      page.waitForFunction("() => document.getElementById('told').textContent");
+      String saved = Files.readString(saved());
+      assertEquals(saved, page.evaluate("window.file"));
+      page.evaluate("window.refuses = true");
+      page.click("#share");
+      page.waitForSelector("text=Press once more");
+      page.click("#share");
+      page.waitForFunction("() => window.text");
+      assertEquals(saved, page.evaluate("window.text"));
     } finally {
       page = alone;
     }

@@ -15,10 +15,15 @@ import io.faultwright.quiz.Link;
 import io.faultwright.quiz.Quiz;
 import io.faultwright.quiz.Quiz.Variant;
 import io.faultwright.render.html.HandOutHtml;
+import io.faultwright.site.HtmlCheck;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What can be read in the source of a participant's page, and what cannot. */
 class HandOutTest {
@@ -80,6 +85,22 @@ class HandOutTest {
     }
     assertTrue(page.contains("Gloves and goggles."));
     assertFalse(page.contains("The circuit is under pressure."), "an explanation");
+  }
+
+  /**
+   * Scripts, styles and addresses stand where the policy allows them, and nowhere else. The checker
+   * does not know policies by fingerprint; the browser test does.
+   */
+  @Test
+  void thePageIsWellFormedAndNeedsNothingElse(@TempDir Path folder) throws Exception {
+    String page = page(small.quiz(), 1);
+    Path file = folder.resolve("page.html");
+    Files.writeString(file, page.replaceFirst("<meta http-equiv[^>]*>", ""));
+    assertEquals(List.of(), HtmlCheck.errors(file));
+    assertTrue(page.contains("content=\"default-src 'none'; script-src 'sha256-"), page);
+    for (String unwanted : List.of("unsafe", "style=\"", " on[a-z]+=\"", "src=\"", "https?:")) {
+      assertFalse(Pattern.compile(unwanted).matcher(page).find(), unwanted);
+    }
   }
 
   @Test
