@@ -35,7 +35,7 @@
     at("next").textContent = position() === screens.length - 2 ? fw.say("To the end") : fw.say("Next");
     fw.refresh();
     if (focus) {
-      window.scrollTo(0, 0);
+      current.scrollIntoView();
       heading.focus({ preventScroll: true });
     }
   }
