@@ -12,14 +12,14 @@ import java.util.List;
  * @param href where it stands, seen from the site's root
  * @param families ids of the families it is for; empty where it is for all
  */
-record Entry(
+public record Entry(
     Kind kind, String id, String title, String context, String href, List<String> families) {
-  Entry {
+  public Entry {
     families = List.copyOf(families);
   }
 
   /** The kinds of things, in the order in which equally good ones are shown. */
-  enum Kind {
+  public enum Kind {
     SYMPTOM,
     FAULT,
     READING,

@@ -1,12 +1,9 @@
 package io.faultwright.find;
 
-import io.faultwright.model.KnowledgeBase;
-import io.faultwright.page.Link;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Collection;
 import java.util.SortedMap;
 
 /** The two files behind the page for searching. */
@@ -25,12 +22,10 @@ public final class SearchFiles {
   /**
    * The index of a handbook, as a call that hands it to the script.
    *
-   * @param refrigerants pages of refrigerants
    * @param words the built-in texts of the script in the language of the handbook, by the English
    *     ones; those left out stay English
    */
-  public static String index(
-      KnowledgeBase kb, Collection<Link> refrigerants, SortedMap<String, String> words) {
-    return new IndexScript(SearchIndex.of(kb, refrigerants), words).text();
+  public static String index(Findable findable, SortedMap<String, String> words) {
+    return new IndexScript(SearchIndex.of(findable), words).text();
   }
 }

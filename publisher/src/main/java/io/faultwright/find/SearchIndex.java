@@ -1,9 +1,6 @@
 package io.faultwright.find;
 
-import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Synonym;
-import io.faultwright.page.Link;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
@@ -31,21 +28,16 @@ record SearchIndex(
     postings = Collections.unmodifiableSortedMap(new TreeMap<>(postings));
   }
 
-  /**
-   * The index of a knowledge base.
-   *
-   * @param refrigerants pages of refrigerants
-   */
-  static SearchIndex of(KnowledgeBase kb, Collection<Link> refrigerants) {
-    List<Source> sources = new Sources(kb).all(refrigerants);
+  /** The index of what can be found. */
+  static SearchIndex of(Findable findable) {
+    List<Source> sources = findable.sources();
     List<Entry> entries = sources.stream().map(Source::entry).toList();
-    SortedMap<String, List<Integer>> meant = meant(kb.wordbook().synonyms(), entries);
+    SortedMap<String, List<Integer>> meant = meant(findable.synonyms(), entries);
     Postings postings = new Postings();
     IntStream.range(0, sources.size()).forEach(i -> postings.add(i, sources.get(i)));
     meant.forEach(
         (phrase, numbers) -> numbers.forEach(i -> postings.add(i, phrase, Weight.SYNONYM)));
-    return new SearchIndex(
-        List.copyOf(kb.equipment().families().keySet()), entries, meant, postings.all());
+    return new SearchIndex(findable.families(), entries, meant, postings.all());
   }
 
   private static SortedMap<String, List<Integer>> meant(

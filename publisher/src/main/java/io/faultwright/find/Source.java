@@ -10,8 +10,8 @@ import java.util.List;
  * @param about what says what it is
  * @param texts what else is said of it
  */
-record Source(Entry entry, List<String> names, List<String> about, List<String> texts) {
-  Source {
+public record Source(Entry entry, List<String> names, List<String> about, List<String> texts) {
+  public Source {
     names = List.copyOf(names);
     about = List.copyOf(about);
     texts = List.copyOf(texts);

@@ -1,6 +1,7 @@
 package io.faultwright.site;
 
 import io.faultwright.diagnostic.Problem;
+import io.faultwright.find.Findable;
 import io.faultwright.find.SearchFiles;
 import io.faultwright.font.Fonts;
 import io.faultwright.guided.GuidedFiles;
@@ -222,7 +223,7 @@ final class SitePieces {
   private Stream<Piece> search() {
     return Stream.of(
         Piece.file(folder + SitePaths.SEARCH_SCRIPT, () -> utf8(SearchFiles.script())),
-        Piece.file(folder + SitePaths.SEARCH_INDEX, () -> utf8(searchIndex())),
+        new Piece(folder + SitePaths.SEARCH_INDEX, this::searchIndex),
         Piece.file(folder + SitePaths.OFFLINE_WORDS, this::offlineWords));
   }
 
@@ -231,9 +232,14 @@ final class SitePieces {
     return OfflineFiles.words(words.calledFor(OfflineFiles.script()));
   }
 
-  private String searchIndex() {
+  private Piece.Begun searchIndex() {
     Words words = Words.of(kb.handbook().language());
-    return SearchFiles.index(kb, site.refrigerants(), words.calledFor(SearchFiles.script()));
+    Findable findable = Findable.of(kb, site.refrigerants());
+    SortedMap<String, String> said = words.calledFor(SearchFiles.script());
+    return Piece.Begun.file(
+        folder + SitePaths.SEARCH_INDEX,
+        fingerprints.of(findable, said),
+        () -> utf8(SearchFiles.index(findable, said)));
   }
 
   private Stream<Piece> diagnosis() {

@@ -28,7 +28,7 @@ class SearchIndexTest {
       List.of(new Link("R-290: pressure and temperature", "refrigerant/R-290.html"));
 
   private static SearchIndex index() {
-    return SearchIndex.of(KB, REFRIGERANTS);
+    return SearchIndex.of(Findable.of(KB, REFRIGERANTS));
   }
 
   private static int number(SearchIndex index, String id) {
@@ -102,9 +102,9 @@ class SearchIndexTest {
   void theScriptIsTheSameEachTimeAndInEveryLocale() {
     Locale before = Locale.getDefault();
     try {
-      String first = SearchFiles.index(KB, REFRIGERANTS, new TreeMap<>());
+      String first = SearchFiles.index(Findable.of(KB, REFRIGERANTS), new TreeMap<>());
       Locale.setDefault(Locale.forLanguageTag("tr-TR-u-nu-arab"));
-      assertEquals(first, SearchFiles.index(KB, REFRIGERANTS, new TreeMap<>()));
+      assertEquals(first, SearchFiles.index(Findable.of(KB, REFRIGERANTS), new TreeMap<>()));
     } finally {
       Locale.setDefault(before);
     }

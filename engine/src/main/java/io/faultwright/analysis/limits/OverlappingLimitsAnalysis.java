@@ -13,6 +13,7 @@ import io.faultwright.model.Situation;
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Interval;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -26,27 +27,39 @@ public final class OverlappingLimitsAnalysis {
   /** One finding per pair of rows, with the first build they meet on. */
   public static List<Finding> findings(KnowledgeBase knowledge) {
     List<Finding> findings = new ArrayList<>();
-    for (LimitsTable table : knowledge.limits().values()) {
-      for (int i = 0; i < table.rows().size(); i++) {
-        for (int j = i + 1; j < table.rows().size(); j++) {
-          overlap(knowledge, table, table.rows().get(i), table.rows().get(j))
-              .ifPresent(findings::add);
+    knowledge.limits().values().forEach(table -> findings.addAll(ofTable(knowledge, table)));
+    return findings;
+  }
+
+  private static List<Finding> ofTable(KnowledgeBase knowledge, LimitsTable table) {
+    List<Build> builds = knowledge.equipment().builds();
+    List<Row> rows = table.rows();
+    List<BitSet> on = rows.stream().map(row -> on(builds, row)).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      for (int j = i + 1; j < rows.size(); j++) {
+        if (on.get(i).intersects(on.get(j)) && meet(table, rows.get(i), rows.get(j))) {
+          Build build = builds.get(first(on.get(i), on.get(j)));
+          findings.add(finding(knowledge, table, rows.get(i), rows.get(j), build));
         }
       }
     }
     return findings;
   }
 
-  private static Optional<Finding> overlap(
-      KnowledgeBase knowledge, LimitsTable table, Row one, Row other) {
-    if (!meet(table, one, other)) {
-      return Optional.empty();
+  /** Positions of the builds that a row holds for. */
+  private static BitSet on(List<Build> builds, Row row) {
+    BitSet on = new BitSet(builds.size());
+    for (int i = 0; i < builds.size(); i++) {
+      on.set(i, builds.get(i).satisfies(row.builds()));
     }
-    return knowledge.equipment().builds().stream()
-        .filter(build -> build.satisfies(one.builds()))
-        .filter(build -> build.satisfies(other.builds()))
-        .findFirst()
-        .map(build -> finding(knowledge, table, one, other, build));
+    return on;
+  }
+
+  private static int first(BitSet one, BitSet other) {
+    BitSet both = (BitSet) one.clone();
+    both.and(other);
+    return both.nextSetBit(0);
   }
 
   private static boolean meet(LimitsTable table, Row one, Row other) {
