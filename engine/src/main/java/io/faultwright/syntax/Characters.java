@@ -21,7 +21,18 @@ public final class Characters {
 
   /** Whether a text that was written with escapes has a character that is refused. */
   static boolean anyRefused(String text) {
-    return text.codePoints().anyMatch(Characters::refused);
+    return !isPlain(text) && text.codePoints().anyMatch(Characters::refused);
+  }
+
+  /** Whether it is made of the characters that most texts are made of; quicker to tell. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char one = text.charAt(i);
+      if ((one < ' ' || one > '~') && one != '\n') {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The first character of the file that is refused, if there is one. */
