@@ -65,7 +65,8 @@ final class Faultwright implements Runnable {
         new BulletinCommand(console),
         new ReviewCommand(console),
         new ReleaseCommand(console),
-        new QuizCommand(console));
+        new QuizCommand(console),
+        new GradeCommand(console));
   }
 
   private static String name(Callable<Integer> command) {
