@@ -23,7 +23,7 @@ public record Course(
     Optional<String> base,
     Optional<LocalDate> date) {
   /** From the file of a quiz or of grades, which name these alike. */
-  static Course read(Members file) {
+  public static Course read(Members file) {
     return new Course(
         file.text("session").orElse(""),
         file.text("title").orElse(""),

@@ -11,6 +11,7 @@ import java.util.TreeMap;
  * A quiz as it was given out, with its answers.
  *
  * @param fingerprint by which it is told from another making of it
+ * @param registerKey of the check values of certificates
  * @param about what it is about
  * @param passMark hundredths of the items that must be right
  * @param handInBy the last day on which answers are taken
@@ -19,6 +20,7 @@ import java.util.TreeMap;
  */
 public record IssuedQuiz(
     String fingerprint,
+    String registerKey,
     Course about,
     int passMark,
     Optional<LocalDate> handInBy,

@@ -19,7 +19,7 @@ import java.util.OptionalInt;
 /**
  * Reads the members of one JSON object; what is missing or of another kind goes to the problems.
  */
-final class Members {
+public final class Members {
   private final Place owner;
   private final String what;
   private final Problems problems;
@@ -28,7 +28,7 @@ final class Members {
   /**
    * @param what the owner, for messages
    */
-  Members(Node node, String what, Problems problems) {
+  public Members(Node node, String what, Problems problems) {
     this.owner = node.place();
     this.what = what;
     this.problems = problems;
@@ -39,12 +39,13 @@ final class Members {
     }
   }
 
-  Place owner() {
+  /** Where the object begins. */
+  public Place owner() {
     return owner;
   }
 
   /** Where a value stands; the owner where there is none. */
-  Place place(String key) {
+  public Place place(String key) {
     return Optional.ofNullable(values.get(key)).map(Node::place).orElse(owner);
   }
 
@@ -70,12 +71,12 @@ final class Members {
   }
 
   /** A string that may be missing. */
-  Optional<String> optional(String key) {
+  public Optional<String> optional(String key) {
     return find(key).flatMap(node -> string(key, node));
   }
 
   /** A string; nothing where a problem was reported. */
-  Optional<String> text(String key) {
+  public Optional<String> text(String key) {
     return require(key).flatMap(node -> string(key, node));
   }
 
@@ -88,13 +89,13 @@ final class Members {
   }
 
   /** A whole number; nothing where a problem was reported. */
-  OptionalInt number(String key) {
+  public OptionalInt number(String key) {
     Optional<Node> node = require(key);
     return node.isPresent() ? whole(key, node.get()) : OptionalInt.empty();
   }
 
   /** A whole number that may be missing. */
-  OptionalInt optionalNumber(String key) {
+  public OptionalInt optionalNumber(String key) {
     Optional<Node> node = find(key);
     return node.isPresent() ? whole(key, node.get()) : OptionalInt.empty();
   }
@@ -108,7 +109,7 @@ final class Members {
   }
 
   /** Whether it says {@code true}; nothing where a problem was reported. */
-  Optional<Boolean> truth(String key) {
+  public Optional<Boolean> truth(String key) {
     Optional<Node> node = require(key);
     Optional<Boolean> truth =
         node.filter(one -> one instanceof Scalar scalar && scalar.text().matches("true|false"))
@@ -120,7 +121,7 @@ final class Members {
   }
 
   /** A day that may be missing. */
-  Optional<LocalDate> day(String key) {
+  public Optional<LocalDate> day(String key) {
     Optional<String> written = optional(key);
     try {
       return written.map(LocalDate::parse);
@@ -134,7 +135,7 @@ final class Members {
   }
 
   /** The elements of a list; none where a problem was reported. */
-  List<Node> list(String key) {
+  public List<Node> list(String key) {
     return require(key)
         .map(
             node ->
@@ -145,7 +146,7 @@ final class Members {
   }
 
   /** The members of an object; none where a problem was reported. */
-  List<Entry> map(String key) {
+  public List<Entry> map(String key) {
     return require(key)
         .map(
             node ->

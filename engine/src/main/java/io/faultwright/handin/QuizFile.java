@@ -53,6 +53,7 @@ public final class QuizFile {
     file.map("symptoms").forEach(entry -> symptoms.put(entry.name(), title(entry)));
     return new IssuedQuiz(
         file.text("quiz").orElse(""),
+        file.text("registerKey").orElse(""),
         Course.read(file),
         file.number("passMark").orElse(0),
         file.day("handInBy"),

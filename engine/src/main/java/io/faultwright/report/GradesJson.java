@@ -59,6 +59,7 @@ public final class GradesJson {
     Course about = quiz.about();
     json.writeStringField("what", "grades");
     json.writeStringField("quiz", quiz.fingerprint());
+    json.writeStringField("registerKey", quiz.registerKey());
     json.writeStringField("session", about.session());
     json.writeStringField("title", about.title());
     json.writeStringField("handbook", about.handbook());
@@ -66,6 +67,7 @@ public final class GradesJson {
     json.writeStringField("language", about.language());
     Json.optional(json, "base", about.base());
     json.writeNumberField("passMark", quiz.passMark());
+    json.writeNumberField("itemsEach", quiz.items().size());
     Json.optional(json, "date", about.date().map(LocalDate::toString));
     Json.optional(json, "handInBy", quiz.handInBy().map(LocalDate::toString));
   }

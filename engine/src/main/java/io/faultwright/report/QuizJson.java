@@ -36,6 +36,7 @@ public final class QuizJson {
         json -> {
           json.writeStringField("quiz", fingerprint(answers));
           answers(json, session, quiz);
+          json.writeStringField("registerKey", CheckValue.registerKey(answers));
           json.writeArrayFieldStart("keys");
           for (Variant variant : quiz.variants()) {
             json.writeString(CheckValue.key(answers, variant.participant()));

@@ -40,6 +40,7 @@ class GraderTest {
   private static final IssuedQuiz QUIZ =
       new IssuedQuiz(
           "0b1c2d3e4f506172",
+          "register-key",
           COURSE,
           60,
           Optional.of(LocalDate.parse("2026-04-21")),
@@ -304,6 +305,7 @@ class GraderTest {
     IssuedQuiz quiz =
         new IssuedQuiz(
             "f",
+            "register-key",
             COURSE,
             50,
             Optional.empty(),
@@ -350,6 +352,7 @@ class GraderTest {
     IssuedQuiz quiz =
         new IssuedQuiz(
             "f",
+            "register-key",
             COURSE,
             70,
             Optional.empty(),

@@ -66,7 +66,9 @@ final class Faultwright implements Runnable {
         new ReviewCommand(console),
         new ReleaseCommand(console),
         new QuizCommand(console),
-        new GradeCommand(console));
+        new GradeCommand(console),
+        new CertificatesCommand(console),
+        new VerifyCertificateCommand(console));
   }
 
   private static String name(Callable<Integer> command) {
