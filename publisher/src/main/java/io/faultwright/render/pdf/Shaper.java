@@ -67,25 +67,33 @@ final class Shaper {
         .layoutGlyphVector(CONTEXT, text.toCharArray(), run.start(), run.limit(), flags);
   }
 
-  /** Glyphs side by side that stand for the same characters. */
+  /** Glyphs side by side that stand for the same characters; marks go with what they mark. */
   private static List<Cluster> clusters(String text, Run run, GlyphVector vector, double x) {
-    NavigableSet<Integer> starts = new TreeSet<>(Set.of(run.limit() - run.start()));
-    for (int i = 0; i < vector.getNumGlyphs(); i++) {
-      starts.add(vector.getGlyphCharIndex(i));
-    }
+    int[] starts =
+        IntStream.range(0, vector.getNumGlyphs())
+            .map(i -> unmarked(text, run.start(), run.start() + vector.getGlyphCharIndex(i)))
+            .toArray();
+    NavigableSet<Integer> ends = new TreeSet<>(Set.of(run.limit()));
+    IntStream.of(starts).forEach(ends::add);
     List<Cluster> clusters = new ArrayList<>();
     List<Glyph> glyphs = new ArrayList<>();
-    for (int i = 0; i < vector.getNumGlyphs(); i++) {
-      int from = vector.getGlyphCharIndex(i);
+    for (int i = 0; i < starts.length; i++) {
       drawn(run, vector, i, x).ifPresent(glyphs::add);
-      boolean last = i + 1 == vector.getNumGlyphs() || vector.getGlyphCharIndex(i + 1) != from;
-      if (last) {
-        int to = starts.higher(from);
-        clusters.add(new Cluster(text.substring(run.start() + from, run.start() + to), glyphs));
+      if (i + 1 == starts.length || starts[i + 1] != starts[i]) {
+        clusters.add(new Cluster(text.substring(starts[i], ends.higher(starts[i])), glyphs));
         glyphs.clear();
       }
     }
     return clusters;
+  }
+
+  /** Where the character begins that a mark belongs to. */
+  private static int unmarked(String text, int first, int at) {
+    int start = at;
+    while (start > first && Character.getType(text.charAt(start)) == Character.NON_SPACING_MARK) {
+      start--;
+    }
+    return start;
   }
 
   private static Optional<Glyph> drawn(Run run, GlyphVector vector, int i, double x) {
