@@ -141,6 +141,7 @@ final class AnswerTable {
   private HandIn handIn(Row row, Variant variant) {
     Optional<Scalar> moment = cell(row, HANDED_IN);
     moment.ifPresent(cell -> Moments.require(cell.text(), cell.place(), problems));
+    cell(row, NAME).ifPresent(cell -> PersonNames.require(cell.text(), cell.place(), problems));
     List<Answer> answers = new ArrayList<>();
     for (int i = 0; i < items(); i++) {
       Item item = variant.items().get(i);

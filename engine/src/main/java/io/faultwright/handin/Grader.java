@@ -88,7 +88,8 @@ public final class Grader {
 
   private static boolean isSame(Submission one, Submission other) {
     return one.choices().equals(other.choices())
-        && name(one.handIn().name()).equals(name(other.handIn().name()));
+        && PersonNames.onOneLine(one.handIn().name())
+            .equals(PersonNames.onOneLine(other.handIn().name()));
   }
 
   private void doubt(List<Submission> some) {
@@ -112,7 +113,7 @@ public final class Grader {
   }
 
   private Entry entry(Submission one) {
-    String name = name(one.handIn().name());
+    String name = PersonNames.onOneLine(one.handIn().name());
     Optional<LocalDate> day = Moments.day(one.handIn().handedIn());
     boolean late =
         quiz.handInBy().isPresent() && day.isPresent() && day.get().isAfter(quiz.handInBy().get());
@@ -151,11 +152,6 @@ public final class Grader {
 
   private void remark(Kind kind, Submission one, String message, String help) {
     remarks.add(new Remark(kind, Problem.at(one.place(), message, help)));
-  }
-
-  /** A name on one line, without blanks around it. */
-  private static String name(String written) {
-    return written.strip().replaceAll("[\\s\\p{Cc}]+", " ");
   }
 
   private Sheet sheet(Submission one) {

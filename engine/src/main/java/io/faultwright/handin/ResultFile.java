@@ -107,6 +107,7 @@ final class ResultFile {
   private Optional<Submission> submission(Members file, Variant variant) {
     int before = problems.count();
     String name = file.text("name").orElse("");
+    PersonNames.require(name, file.place("name"), problems);
     String handedIn = file.text("handedIn").orElse("");
     Moments.require(handedIn, file.place("handedIn"), problems);
     Optional<String> check = file.text("check");

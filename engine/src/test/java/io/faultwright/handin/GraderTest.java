@@ -182,6 +182,15 @@ class GraderTest {
   }
 
   @Test
+  void refusesANameThatIsNone() {
+    assertRefused(
+        "refused file-2.json:2:10 the name has 201 characters; expected at most 200 / ask for the name"
+            + " alone",
+        answers(2, "B".repeat(201), "2026-04-15T08:00", 1, 1));
+    assertTrue(grade(answers(2, "山".repeat(200), "2026-04-15T08:00", 1, 1)).remarks().isEmpty());
+  }
+
+  @Test
   void refusesWhatIsNoResultFileAndNoJson() {
     assertRefused(
         "refused file-2.json:1:10 this is no result file: `what` is `grades`, expected `quiz answers` /"

@@ -32,6 +32,9 @@ public final class CertificatePdf {
   /** What does not fit is tried again at this part of its size. */
   private static final double TIGHTER = 0.92;
 
+  /** Smaller would not be read; what does not fit even so is no certificate's text. */
+  private static final double TIGHTEST = 0.3;
+
   private final Shaper shaper;
 
   public CertificatePdf(NameFonts fonts) {
@@ -76,7 +79,7 @@ public final class CertificatePdf {
 
   private void middle(TaggedPage page, CertificateSheet sheet) throws IOException {
     List<Block> blocks = blocks(sheet, 1);
-    for (double scale = TIGHTER; height(blocks) > TALLEST; scale *= TIGHTER) {
+    for (double scale = TIGHTER; height(blocks) > TALLEST && scale > TIGHTEST; scale *= TIGHTER) {
       blocks = blocks(sheet, scale);
     }
     double y = TOP - (TALLEST - height(blocks)) * ABOVE;

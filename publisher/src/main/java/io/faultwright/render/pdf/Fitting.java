@@ -42,7 +42,9 @@ record Fitting(double size, List<ShapedText> lines) {
     int lines = MOST_LINES;
     Fitting fitting = on(words, lines, shaper, strong, LEAST, width);
     while (fitting.size < LEAST && lines < words.size()) {
-      fitting = on(words, ++lines, shaper, strong, LEAST, width);
+      int wanted = (int) Math.ceil(lines * LEAST / fitting.size);
+      lines = Math.min(words.size(), Math.max(lines + 1, wanted));
+      fitting = on(words, lines, shaper, strong, LEAST, width);
     }
     return fitting;
   }
