@@ -70,8 +70,12 @@ class PublisherLayersTest {
               Map.entry("prose", List.of()),
               Map.entry("page", with(VALUES, "release", "review", "plain", "prose", "layout")),
               Map.entry("render.svg", List.of("flow", "font", "layout", "words", "xml")),
-              Map.entry("render.html", List.of("font", "layout", "page", "prose", "words")),
+              Map.entry("delivery", List.of("model", "quiz", "grading", "page", "json", "words")),
+              Map.entry(
+                  "render.html",
+                  List.of("delivery", "font", "layout", "offline", "page", "prose", "words")),
               Map.entry("render.dita", List.of("page", "words", "xml")),
+              Map.entry("render.qti", List.of("delivery", "quiz", "words", "xml")),
               Map.entry("render.text", List.of("page", "words", "report")),
               Map.entry("render.pdf", List.of("font", "layout")),
               Map.entry("offline", List.of("json")),

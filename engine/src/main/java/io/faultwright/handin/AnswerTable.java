@@ -56,7 +56,9 @@ final class AnswerTable {
     if (problems.count() == before) {
       for (Optional<Row> row = rows.next(); row.isPresent(); row = rows.next()) {
         row.get().problem().ifPresent(problems::add);
-        row.filter(one -> one.problem().isEmpty()).flatMap(this::submission).ifPresent(read::add);
+        row.filter(one -> one.problem().isEmpty() && isHandedIn(one))
+            .flatMap(this::submission)
+            .ifPresent(read::add);
       }
     }
     return read;
@@ -106,6 +108,14 @@ final class AnswerTable {
         .filter(index -> index < row.cells().size())
         .map(row.cells()::get)
         .filter(cell -> !cell.isBlank());
+  }
+
+  /** A row with nothing but a number waits for a participant who did not hand in. */
+  private boolean isHandedIn(Row row) {
+    Optional<Integer> number = Optional.ofNullable(columns.get(PARTICIPANT));
+    return IntStream.range(0, row.cells().size())
+        .filter(i -> !number.equals(Optional.of(i)))
+        .anyMatch(i -> !row.cells().get(i).isBlank());
   }
 
   private Optional<Submission> submission(Row row) {

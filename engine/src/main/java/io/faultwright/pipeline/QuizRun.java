@@ -3,7 +3,6 @@ package io.faultwright.pipeline;
 import io.faultwright.analysis.quiz.QuizMaker;
 import io.faultwright.analysis.quiz.QuizMaker.Made;
 import io.faultwright.analysis.quiz.Shortage;
-import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.finding.Finding;
@@ -38,16 +37,7 @@ public final class QuizRun {
   }
 
   private static Session session(Resolution resolution, String id) {
-    Session found = resolution.sessions().get(id);
-    if (found == null) {
-      throw unreadable(
-          new Problem(
-              List.of(),
-              "there is no session `" + id + "`",
-              resolution.sessions().isEmpty()
-                  ? "write one below `sessions:`"
-                  : NearMatch.help(id, resolution.sessions().keySet())));
-    }
+    Session found = TaughtSession.of(resolution.sessions(), id);
     if (found.quiz().isEmpty()) {
       throw unreadable(
           new Problem(

@@ -5,8 +5,6 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.Side;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
  * Something that can be chosen.
@@ -34,88 +32,67 @@ public record Choice(Content content, boolean right, Optional<NearMiss> near) {
   /** What a choice says. */
   public sealed interface Content {
     /** Dispatches on the kind of content. */
-    <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> side,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said);
+    <T> T read(Reader<T> reader);
+  }
+
+  /**
+   * Makes something of each kind of content.
+   *
+   * @param <T> what it makes
+   */
+  public interface Reader<T> {
+    T outcome(Outcome outcome);
+
+    T goOn(GoOn goOn);
+
+    T take(Take take);
+
+    T onSide(OnSide onSide);
+
+    T holds(Holds holds);
+
+    T inOrder(InOrder inOrder);
+
+    T said(Said said);
   }
 
   /** What the rules tell. */
   public record Outcome(Answer answer) implements Content {
     @Override
-    public <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> side,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said) {
-      return outcome.apply(this);
+    public <T> T read(Reader<T> reader) {
+      return reader.outcome(this);
     }
   }
 
   /** Going on with the chart. */
   public record GoOn() implements Content {
     @Override
-    public <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> side,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said) {
-      return goOn.get();
+    public <T> T read(Reader<T> reader) {
+      return reader.goOn(this);
     }
   }
 
   /** A reading, by its id. */
   public record Take(String reading) implements Content {
     @Override
-    public <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> side,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said) {
-      return take.apply(this);
+    public <T> T read(Reader<T> reader) {
+      return reader.take(this);
     }
   }
 
   /** Below, within or above limits. */
   public record OnSide(Side side) implements Content {
     @Override
-    public <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> onSide,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said) {
-      return onSide.apply(this);
+    public <T> T read(Reader<T> reader) {
+      return reader.onSide(this);
     }
   }
 
   /** Something that holds. */
   public record Holds(Condition condition) implements Content {
     @Override
-    public <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> side,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said) {
-      return holds.apply(this);
+    public <T> T read(Reader<T> reader) {
+      return reader.holds(this);
     }
   }
 
@@ -130,30 +107,16 @@ public record Choice(Content content, boolean right, Optional<NearMiss> near) {
     }
 
     @Override
-    public <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> side,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said) {
-      return order.apply(this);
+    public <T> T read(Reader<T> reader) {
+      return reader.inOrder(this);
     }
   }
 
   /** A text of the trainer's. */
   public record Said(String text) implements Content {
     @Override
-    public <T> T match(
-        Function<Outcome, T> outcome,
-        Supplier<T> goOn,
-        Function<Take, T> take,
-        Function<OnSide, T> side,
-        Function<Holds, T> holds,
-        Function<InOrder, T> order,
-        Function<Said, T> said) {
-      return said.apply(this);
+    public <T> T read(Reader<T> reader) {
+      return reader.said(this);
     }
   }
 }

@@ -36,6 +36,7 @@ public final class QuizWording {
   private final KnowledgeBase kb;
   private final Wording wording;
   private final Words say;
+  private final ChoiceWords choices = new ChoiceWords();
 
   /**
    * @param kb in the language in which the items are printed
@@ -195,16 +196,45 @@ public final class QuizWording {
 
   /** What a choice says. */
   public String choice(Choice choice) {
-    return choice
-        .content()
-        .match(
-            outcome -> answer(outcome.answer()),
-            () -> say.say("Go on with this chart"),
-            take -> wording.subject(take.reading()),
-            on -> side(on.side()),
-            holds -> wording.condition(holds.condition()),
-            this::letters,
-            Choice.Said::text);
+    return choice.content().read(choices);
+  }
+
+  /** Every kind of content in words. */
+  private final class ChoiceWords implements Choice.Reader<String> {
+    @Override
+    public String outcome(Choice.Outcome outcome) {
+      return answer(outcome.answer());
+    }
+
+    @Override
+    public String goOn(Choice.GoOn goOn) {
+      return say.say("Go on with this chart");
+    }
+
+    @Override
+    public String take(Choice.Take take) {
+      return wording.subject(take.reading());
+    }
+
+    @Override
+    public String onSide(Choice.OnSide onSide) {
+      return side(onSide.side());
+    }
+
+    @Override
+    public String holds(Choice.Holds holds) {
+      return wording.condition(holds.condition());
+    }
+
+    @Override
+    public String inOrder(Choice.InOrder inOrder) {
+      return letters(inOrder);
+    }
+
+    @Override
+    public String said(Choice.Said said) {
+      return said.text();
+    }
   }
 
   private String answer(Answer answer) {

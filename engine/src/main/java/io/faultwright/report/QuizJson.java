@@ -1,7 +1,7 @@
 package io.faultwright.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import io.faultwright.grading.CheckValue;
+import io.faultwright.grading.QuizKeys;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Session;
 import io.faultwright.quiz.Choice;
@@ -16,8 +16,6 @@ import java.util.TreeMap;
 
 /** A quiz with all its answers, for machines of the trainer. */
 public final class QuizJson {
-  private static final int FINGERPRINT = 16;
-
   private final KnowledgeBase kb;
   private final QuizWording words;
 
@@ -31,23 +29,19 @@ public final class QuizJson {
 
   /** The text of the file. */
   public String write(Session session, Quiz quiz) {
-    String answers = Json.object(json -> answers(json, session, quiz));
+    QuizKeys keys = keys(session, quiz);
     return Json.object(
         json -> {
-          json.writeStringField("quiz", fingerprint(answers));
+          json.writeStringField("quiz", keys.quiz());
           answers(json, session, quiz);
-          json.writeStringField("registerKey", CheckValue.registerKey(answers));
-          json.writeArrayFieldStart("keys");
-          for (Variant variant : quiz.variants()) {
-            json.writeString(CheckValue.key(answers, variant.participant()));
-          }
-          json.writeEndArray();
+          json.writeStringField("registerKey", keys.register());
+          Json.strings(json, "keys", keys.keys());
         });
   }
 
-  /** By which a quiz is told from others; it tells nothing of the answers. */
-  private static String fingerprint(String answers) {
-    return CheckValue.key(answers, 0).substring(0, FINGERPRINT);
+  /** The fingerprint of the quiz and the keys of its participants, as in the file. */
+  public QuizKeys keys(Session session, Quiz quiz) {
+    return QuizKeys.of(Json.object(json -> answers(json, session, quiz)), quiz.variants().size());
   }
 
   private void answers(JsonGenerator json, Session session, Quiz quiz) throws IOException {

@@ -258,6 +258,7 @@ class GraderTest {
             """
             participant,name,handed-in,1,2
             1,Ada,2026-04-14,A,C
+            2,,,,
             9,Bo,2026-04-14,A,B
             2,Bo,yesterday,A,B
             3,Cy,,A,B,B
@@ -266,10 +267,10 @@ class GraderTest {
     assertEquals(
         List.of(
             "refused 2:20 expected a letter from A to B or a number from 1 to 2, found `C`",
-            "refused 3:1 there is no participant `9`; the quiz was made for 1 to 3",
-            "refused 4:6 `yesterday` is not a date with a time",
-            "refused 5:11 the row has more cells than the heading",
-            "unchecked 6:1 nothing says when participant 3 handed in"),
+            "refused 4:1 there is no participant `9`; the quiz was made for 1 to 3",
+            "refused 5:6 `yesterday` is not a date with a time",
+            "refused 6:11 the row has more cells than the heading",
+            "unchecked 7:1 nothing says when participant 3 handed in"),
         grades.remarks().stream()
             .map(
                 one ->

@@ -65,6 +65,7 @@ final class Faultwright implements Runnable {
         new BulletinCommand(console),
         new ReviewCommand(console),
         new ReleaseCommand(console),
+        new SessionCommand(console),
         new QuizCommand(console),
         new GradeCommand(console),
         new CertificatesCommand(console),

@@ -2,24 +2,18 @@ package io.faultwright.cli;
 
 import io.faultwright.finding.Finding;
 import io.faultwright.model.KnowledgeBase;
-import io.faultwright.model.Session;
 import io.faultwright.output.AtomicFolder;
 import io.faultwright.pipeline.QuizRun;
 import io.faultwright.quiz.Quiz;
 import io.faultwright.report.CheckText;
-import io.faultwright.report.QuizJson;
-import io.faultwright.report.QuizText;
 import io.faultwright.source.Sources;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,7 +28,7 @@ import picocli.CommandLine.Spec;
     name = "quiz",
     description = {
       "Make the quiz of a session: every item is proved to have exactly one right answer.",
-      "%nThe folder holds all answers. Keep it to yourself.%n"
+      "%nGive out what lies in `hand-out`. All else holds the answers: keep it to yourself.%n"
     })
 final class QuizCommand implements Callable<Integer> {
   private static final int MOST = 999;
@@ -73,6 +67,11 @@ final class QuizCommand implements Callable<Integer> {
       description = "Folder for the quiz; what was written there before is replaced.")
   private Path to;
 
+  @Option(
+      names = "--paper",
+      description = "Also write the quiz on paper, and a table for what is ticked on it.")
+  private boolean paper;
+
   @Mixin private LanguageOption language;
 
   @Option(names = "--timings", description = "Print to standard error how long each phase took.")
@@ -109,29 +108,21 @@ final class QuizCommand implements Callable<Integer> {
         return Exit.FINDINGS;
       }
       OptionalInt wanted = items.map(OptionalInt::of).orElse(OptionalInt.empty());
-      write(files(printed, run.session(), run.make(seed, wanted, participants)));
+      Quiz quiz = run.make(seed, wanted, participants);
+      write(new QuizFiles(printed, run.session(), quiz));
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
   }
 
-  private static SortedMap<String, String> files(KnowledgeBase kb, Session session, Quiz quiz) {
-    SortedMap<String, String> files = new TreeMap<>();
-    files.put("quiz.json", new QuizJson(kb).write(session, quiz));
-    files.put("quiz.txt", new QuizText(kb).write(session, quiz));
-    files.put("issued.yaml", QuizText.issued(quiz));
-    return files;
-  }
-
-  private void write(SortedMap<String, String> files) throws IOException {
-    new AtomicFolder(to)
-        .publish(
-            sink -> {
-              for (Map.Entry<String, String> file : files.entrySet()) {
-                sink.write(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
-              }
-            });
+  private void write(QuizFiles quiz) throws IOException {
+    SortedMap<String, byte[]> files = quiz.all();
+    if (paper) {
+      console.say(Undrawn.warning("paper", quiz.paper()));
+    }
+    new AtomicFolder(to).publish(sink -> sink.writeAll(files));
     console.print("written: " + to.resolve("quiz.txt") + "\n");
+    console.print("to give out: " + to.resolve("hand-out") + "\n");
   }
 }

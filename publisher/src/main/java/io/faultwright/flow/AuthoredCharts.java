@@ -49,8 +49,9 @@ final class AuthoredCharts {
     Flowchart drawing =
         new AuthoredDrawing(chart, course, shown, wording)
             .chart(noted(scope, course, wording.say()));
+    OutcomeWords outcomes = new OutcomeWords(shown, shown.symptoms().get(chart.symptom()), wording);
     return new ScopedChart(
-        course.builds(), scope, drawing, authored.cost(), AuthoredCourse.of(chart));
+        course.builds(), scope, drawing, authored.cost(), AuthoredCourse.of(chart, outcomes));
   }
 
   /** What it takes, and the least that any order the symptom allows can take. */

@@ -13,16 +13,18 @@ import java.util.Map;
 /** Makes the course of a chart that a trainer wrote. */
 final class AuthoredCourse {
   private final Chart chart;
+  private final OutcomeWords outcomes;
   private final List<Step> steps = new ArrayList<>();
   private final Map<String, Integer> positions = new HashMap<>();
 
-  private AuthoredCourse(Chart chart) {
+  private AuthoredCourse(Chart chart, OutcomeWords outcomes) {
     this.chart = chart;
+    this.outcomes = outcomes;
   }
 
   /** The course of a chart that leads nowhere back. */
-  static Course of(Chart chart) {
-    AuthoredCourse course = new AuthoredCourse(chart);
+  static Course of(Chart chart, OutcomeWords outcomes) {
+    AuthoredCourse course = new AuthoredCourse(chart, outcomes);
     int start = course.step(chart.start());
     return new Course(course.steps, start);
   }
@@ -47,11 +49,13 @@ final class AuthoredCourse {
                 branch ->
                     new Arm(List.of(new Course.Meets(branch.when())), target(branch.target())))
             .toList();
-    return new Course.Ask(step.check(), limits, arms);
+    return new Course.Ask(AuthoredDrawing.node(step), step.check(), limits, arms);
   }
 
   private int target(Target target) {
-    return target.match(next -> step(next.step()), end -> add(new Course.End(end.answers())));
+    return target.match(
+        next -> step(next.step()),
+        end -> add(new Course.End(outcomes.id(end.answers()), end.answers())));
   }
 
   private int add(Step step) {

@@ -98,9 +98,14 @@ final class AuthoredDrawing {
     if (arms.size() == 1) {
       return arms.keySet().iterator().next();
     }
-    String id = "step." + step.id();
+    String id = node(step);
     drawn.put(id, new Drawn(id, step, arms));
     return id;
+  }
+
+  /** The id of the node that asks a step. */
+  static String node(Step step) {
+    return "step." + step.id();
   }
 
   private String target(Target target, int part) {

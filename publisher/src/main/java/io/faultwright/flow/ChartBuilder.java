@@ -126,11 +126,13 @@ public final class ChartBuilder {
         scope,
         chart,
         order.checks().map(CheckOrder::cost),
-        order.checks().map(checks -> course(space, checks)).orElse(Course.NONE));
+        order.checks().map(checks -> builder.course(space, checks)).orElse(Course.NONE));
   }
 
-  private static Course course(SymptomSpace space, CheckOrder checks) {
-    return Courses.of(space.space(), space.symptom().place(), checks.decisions(), checks.root());
+  /** The course of a chart that is drawn. */
+  private Course course(SymptomSpace space, CheckOrder checks) {
+    return Courses.of(
+        space.space(), space.symptom().place(), checks.decisions(), checks.root(), ids);
   }
 
   private static String reason(SymptomSpace space, Words say) {

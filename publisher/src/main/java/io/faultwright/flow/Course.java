@@ -22,23 +22,33 @@ public record Course(List<Step> steps, int start) {
   }
 
   /** A check or an end. */
-  public sealed interface Step {}
+  public sealed interface Step {
+    /** Id of its node of the flowchart. */
+    String node();
+  }
 
   /**
    * A check.
    *
+   * @param node id of the node of the flowchart that asks it; some steps of a chart that a trainer
+   *     wrote are not drawn, and no node has their id
    * @param subject id of the reading, or the equipment fact, that is looked at
    * @param limits whether a reading is held against its limits
    * @param arms its answers
    */
-  public record Ask(String subject, boolean limits, List<Arm> arms) implements Step {
+  public record Ask(String node, String subject, boolean limits, List<Arm> arms) implements Step {
     public Ask {
       arms = List.copyOf(arms);
     }
   }
 
-  /** An end, with what the technician is told. */
-  public record End(SortedSet<Answer> answers) implements Step {
+  /**
+   * An end.
+   *
+   * @param node id of the node of the flowchart that says so
+   * @param answers what the technician is told
+   */
+  public record End(String node, SortedSet<Answer> answers) implements Step {
     public End {
       answers = Sorted.set(answers);
     }

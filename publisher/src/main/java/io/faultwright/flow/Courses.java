@@ -34,13 +34,15 @@ final class Courses {
   private final Space space;
   private final Place place;
   private final Decisions decisions;
+  private final Map<Integer, String> nodes;
   private final List<Step> steps = new ArrayList<>();
   private final Map<Integer, Integer> positions = new HashMap<>();
 
-  private Courses(Space space, Place place, Decisions decisions) {
+  private Courses(Space space, Place place, Decisions decisions, Map<Integer, String> nodes) {
     this.space = space;
     this.place = place;
     this.decisions = decisions;
+    this.nodes = nodes;
   }
 
   /**
@@ -48,9 +50,11 @@ final class Courses {
    *
    * @param place of the symptom, in which its conditions count as written
    * @param root number of the first decision
+   * @param nodes id of the node of each decision
    */
-  static Course of(Space space, Place place, Decisions decisions, int root) {
-    Courses courses = new Courses(space, place, decisions);
+  static Course of(
+      Space space, Place place, Decisions decisions, int root, Map<Integer, String> nodes) {
+    Courses courses = new Courses(space, place, decisions, nodes);
     int start = courses.position(root);
     return new Course(courses.steps, start);
   }
@@ -69,11 +73,12 @@ final class Courses {
 
   private Step step(int number) {
     if (decisions.get(number) instanceof Told told) {
-      return new Course.End(told.result().answers());
+      return new Course.End(nodes.get(number), told.result().answers());
     }
     Asked asked = (Asked) decisions.get(number);
     Question question = asked.question();
     return new Course.Ask(
+        nodes.get(number),
         question.subject(),
         question.limits(),
         asked.arms().stream()

@@ -30,7 +30,15 @@ final class OutcomeWords {
   }
 
   Outcome outcome(Result result) {
-    SortedSet<Answer> answers = result.answers();
+    return outcome(result.answers());
+  }
+
+  /** The id of the node that tells these answers. */
+  String id(SortedSet<Answer> answers) {
+    return outcome(answers).id();
+  }
+
+  private Outcome outcome(SortedSet<Answer> answers) {
     if (answers.isEmpty()) {
       return new Outcome(
           "unanswered", Ending.ESCALATION, say.say("The rules end here: ask"), hotline());

@@ -18,7 +18,7 @@ public final class Fingerprint {
   }
 
   /** As a content security policy names a script or a style sheet that stands in the page. */
-  static String source(byte[] content) {
+  public static String source(byte[] content) {
     return "'sha256-" + Base64.getEncoder().encodeToString(sha256(content)) + "'";
   }
 

@@ -86,7 +86,7 @@ final class ChartFigures {
   }
 
   /** The scale at which a drawing fills its sheet. */
-  private static double fit(Drawing drawing, Paper paper) {
+  static double fit(Drawing drawing, Paper paper) {
     double width = (drawing.wide() ? paper.height() : paper.width()) - EDGE;
     double height = (drawing.wide() ? paper.width() : paper.height()) - FOOT;
     return PIXELS_PER_POINT * Math.min(width / drawing.width(), height / drawing.height());

@@ -10,6 +10,14 @@ package io.faultwright.page;
  * @param size of the type
  * @param align {@code left}, {@code center} or {@code right} within the box
  * @param bold whether it is bold
+ * @param pale whether it stands beside the way that the drawing shows
  */
 public record ChartText(
-    String text, double left, double top, double width, double size, String align, boolean bold) {}
+    String text,
+    double left,
+    double top,
+    double width,
+    double size,
+    String align,
+    boolean bold,
+    boolean pale) {}

@@ -27,7 +27,8 @@ final class DrawingText {
         round(room * scale),
         round(size * scale),
         align(anchor),
-        line.getAttribute("font-weight").equals("700"));
+        line.getAttribute("font-weight").equals("700"),
+        line.getParentNode() instanceof Element group && group.hasAttribute("opacity"));
   }
 
   private static String align(String anchor) {

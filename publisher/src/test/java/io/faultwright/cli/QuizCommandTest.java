@@ -21,7 +21,16 @@ import org.junit.jupiter.api.io.TempDir;
 
 class QuizCommandTest {
   private static final Path BASE = Path.of("../engine/src/test/resources/quiz");
-  private static final List<String> FILES = List.of("issued.yaml", "quiz.json", "quiz.txt");
+  private static final List<String> FILES =
+      List.of(
+          "hand-out/morning-001.html",
+          "hand-out/morning-002.html",
+          "hand-out/morning-003.html",
+          "issued.yaml",
+          "qti.zip",
+          "quiz.json",
+          "quiz.txt");
+  private static final List<String> ON_PAPER = List.of("answers.csv", "key.csv", "paper.pdf");
 
   @TempDir Path folder;
 
@@ -74,18 +83,36 @@ class QuizCommandTest {
 
   @Test
   void theFolderHoldsTheSameBytesForTheSameSeed() throws IOException {
-    assertEquals(0, quiz("--participants", "3"), err::toString);
-    Map<String, byte[]> first = new TreeMap<>();
-    for (String name : FILES) {
-      first.put(name, Files.readAllBytes(to.resolve(name)));
-    }
-    assertEquals(0, quiz("--participants", "3"), err::toString);
-    for (String name : FILES) {
-      assertArrayEquals(first.get(name), Files.readAllBytes(to.resolve(name)), name);
-    }
+    assertEquals(0, quiz("--participants", "3", "--paper"), err::toString);
+    Map<String, byte[]> first = written();
+    assertEquals(
+        Stream.concat(FILES.stream(), ON_PAPER.stream()).sorted().toList(),
+        List.copyOf(first.keySet()));
+    assertEquals(0, quiz("--participants", "3", "--paper"), err::toString);
+    Map<String, byte[]> second = written();
+    first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
     String text = Files.readString(to.resolve("quiz.txt"));
     assertTrue(text.contains("Participant 3"), text);
     assertTrue(text.contains("Why is no defrost called?"), text);
+  }
+
+  private Map<String, byte[]> written() throws IOException {
+    Map<String, byte[]> written = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(to)) {
+      for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+        String name = to.relativize(file).toString().replace('\\', '/');
+        if (!name.startsWith(".")) {
+          written.put(name, Files.readAllBytes(file));
+        }
+      }
+    }
+    return written;
+  }
+
+  @Test
+  void paperIsPrintedWhereItIsAskedFor() throws IOException {
+    assertEquals(0, quiz("--participants", "3"), err::toString);
+    assertEquals(FILES, List.copyOf(written().keySet()));
   }
 
   /** What the tool hands out can be put into the session, and holds until the rule changes. */

@@ -2,7 +2,6 @@ package io.faultwright.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -10,9 +9,6 @@ import com.microsoft.playwright.options.Media;
 import io.faultwright.flow.Demos;
 import io.faultwright.model.KnowledgeBase;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,14 +21,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The rules of WCAG 2.2 AA that a program can check, on every kind of page. */
 class AccessibilityTest {
-  private static final List<String> RULES =
-      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
-
-  private static final String AXE = axe();
-  private static final String RUN =
-      "async rules => (await axe.run({ runOnly: rules, resultTypes: ['violations'] })).violations"
-          + ".map(found => found.id + ': ' + found.nodes[0].html)";
-
   /** Follows a link to another screen of the same page. */
   private static final String FOLLOW =
       """
@@ -107,13 +95,13 @@ class AccessibilityTest {
             .setColorScheme(view.scheme);
     try (BrowserContext context = browser.chromium().newContext(options)) {
       List<String> told = new ArrayList<>();
-      context.addInitScript(AXE);
+      context.addInitScript(Axe.SCRIPT);
       Page page = context.newPage();
       page.emulateMedia(new Page.EmulateMediaOptions().setMedia(view.media));
       for (String path : SAMPLE) {
         page.navigate(temp.resolve("sample").toUri() + path);
         page.evaluate("document.fonts.ready.then(() => 1)");
-        clean(page, path, told);
+        Axe.check(page, path, told);
       }
       guided(page, told);
       assertEquals(List.of(), told);
@@ -127,22 +115,7 @@ class AccessibilityTest {
       page.evaluate(FOLLOW, fragment);
       page.waitForFunction(
           "() => !['', 'loading'].includes(document.getElementById('guided').dataset.status)");
-      clean(page, fragment, told);
-    }
-  }
-
-  /** Run in the page itself: the checker's own driver opens a window for each, which takes long. */
-  private static void clean(Page page, String what, List<String> told) {
-    for (Object found : (List<?>) page.evaluate(RUN, RULES)) {
-      told.add(what + " " + found);
-    }
-  }
-
-  private static String axe() {
-    try (InputStream in = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      Axe.check(page, fragment, told);
     }
   }
 }

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
 
 /** The installed Chromium, driven by a test; without one the test is skipped. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
   private static final String HOW =
       "no Chromium found: install it (Debian: `apt-get install chromium`) or name it in the"
           + " environment variable CHROMIUM";
@@ -44,7 +44,7 @@ final class Browser implements AutoCloseable {
    * @throws org.opentest4j.TestAbortedException without one, or fails where the environment says
    *     {@code REQUIRE_BROWSER=true}
    */
-  static Browser open() {
+  public static Browser open() {
     Optional<Path> executable = executable();
     if (executable.isEmpty() && Boolean.parseBoolean(System.getenv("REQUIRE_BROWSER"))) {
       Assertions.fail(HOW);
@@ -62,7 +62,7 @@ final class Browser implements AutoCloseable {
         .findFirst();
   }
 
-  com.microsoft.playwright.Browser chromium() {
+  public com.microsoft.playwright.Browser chromium() {
     return chromium;
   }
 

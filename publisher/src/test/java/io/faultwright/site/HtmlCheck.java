@@ -11,7 +11,7 @@ import nu.validator.client.EmbeddedValidator;
 import org.xml.sax.SAXException;
 
 /** What the W3C's checker says against a page. */
-final class HtmlCheck {
+public final class HtmlCheck {
   /** The checker does not know that {@code 'self'} is the folder; the browser test does. */
   private static final Pattern SELF =
       Pattern.compile(
@@ -20,7 +20,8 @@ final class HtmlCheck {
 
   private HtmlCheck() {}
 
-  static List<String> errors(Path page) throws IOException, SAXException {
+  /** Every error in it. */
+  public static List<String> errors(Path page) throws IOException, SAXException {
     EmbeddedValidator validator = new EmbeddedValidator();
     validator.setOutputFormat(EmbeddedValidator.OutputFormat.JSON);
     String report = validator.validate(page);

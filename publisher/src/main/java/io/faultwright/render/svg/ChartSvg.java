@@ -10,30 +10,47 @@ import io.faultwright.layout.PlacedNode;
 import io.faultwright.layout.Point;
 import io.faultwright.layout.QrSymbol;
 import io.faultwright.layout.Text;
+import io.faultwright.layout.Trail;
 import io.faultwright.words.Words;
 import io.faultwright.xml.Xml;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes a page of a chart as SVG 1.1; nothing in it points outside. */
 public final class ChartSvg {
   private static final double ARROW_LENGTH = 6;
   private static final double ARROW_HALF_WIDTH = 2.5;
+  private static final double STRONG_LINE = 3;
+  private static final String PALE = "0.3";
 
   private final Xml xml = new Xml();
   private final ChartPage page;
   private final Words say;
+  private final Emphasis emphasis;
 
-  private ChartSvg(ChartPage page, Words say) {
+  private ChartSvg(ChartPage page, Words say, Emphasis emphasis) {
     this.say = say;
     this.page = page;
+    this.emphasis = emphasis;
   }
 
   /** An {@code svg} element for a page of HTML that brings the font itself. */
   public static String inline(ChartPage page) {
-    return new ChartSvg(page, Words.ENGLISH).write(false);
+    return new ChartSvg(page, Words.ENGLISH, Emphasis.NONE).write(false);
+  }
+
+  /** The same as far as a way has come: strong along the way, pale beside it. */
+  public static String inline(ChartPage page, Words say, Emphasis emphasis) {
+    return new ChartSvg(page, say, emphasis).write(false);
+  }
+
+  /** A part of it, without head and foot. */
+  public static String part(ChartPage page, Words say, Emphasis emphasis, Box part) {
+    return new ChartSvg(page, say, emphasis).write(false, part);
   }
 
   /** A whole file that brings its font along. */
@@ -43,10 +60,64 @@ public final class ChartSvg {
 
   /** As above, described in a language. */
   public static String standalone(ChartPage page, Words say) {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + new ChartSvg(page, say).write(true);
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+        + new ChartSvg(page, say, Emphasis.NONE).write(true);
+  }
+
+  /** How strongly something is drawn. */
+  public enum Strength {
+    STRONG,
+    PLAIN,
+    PALE,
+    /** As strong, and looked at now. */
+    HERE
+  }
+
+  /** How strongly the figures and lines of a page are drawn, by their positions on it. */
+  public interface Emphasis {
+    /** All alike. */
+    Emphasis NONE =
+        new Emphasis() {
+          @Override
+          public Strength node(int position) {
+            return Strength.PLAIN;
+          }
+
+          @Override
+          public Strength edge(int position) {
+            return Strength.PLAIN;
+          }
+        };
+
+    Strength node(int position);
+
+    Strength edge(int position);
+
+    /** Along a way on one of its pages. */
+    static Emphasis along(Trail trail, int page) {
+      return new Emphasis() {
+        @Override
+        public Strength node(int position) {
+          if (trail.endsAt(page, position)) {
+            return Strength.HERE;
+          }
+          return trail.comesTo(page, position) ? Strength.STRONG : Strength.PALE;
+        }
+
+        @Override
+        public Strength edge(int position) {
+          return trail.goesAlong(page, position) ? Strength.STRONG : Strength.PALE;
+        }
+      };
+    }
   }
 
   private String write(boolean withFont) {
+    return write(withFont, new Box(0, 0, page.width(), page.height()));
+  }
+
+  private String write(boolean withFont, Box shown) {
+    boolean whole = shown.width() == page.width() && shown.height() == page.height();
     xml.open(
         "svg",
         "xmlns",
@@ -54,11 +125,13 @@ public final class ChartSvg {
         "class",
         "chart",
         "width",
-        page.width(),
+        shown.width(),
         "height",
-        page.height(),
+        shown.height(),
         "viewBox",
-        "0 0 " + page.width() + " " + page.height(),
+        Stream.of(shown.x(), shown.y(), shown.width(), shown.height())
+            .map(Xml::number)
+            .collect(Collectors.joining(" ")),
         "role",
         "img",
         // Texts stand where they were placed, also on a page that runs from right to left.
@@ -74,9 +147,11 @@ public final class ChartSvg {
       xml.text("style", fontFaces());
     }
     xml.empty("rect", "width", page.width(), "height", page.height(), "fill", "#fff");
-    frame();
-    page.edges().forEach(this::edge);
-    page.nodes().forEach(this::node);
+    if (whole) {
+      frame();
+    }
+    IntStream.range(0, page.edges().size()).forEach(this::edge);
+    IntStream.range(0, page.nodes().size()).forEach(this::node);
     return xml.close().toString();
   }
 
@@ -140,16 +215,28 @@ public final class ChartSvg {
         .collect(Collectors.joining());
   }
 
-  private void node(PlacedNode node) {
-    xml.open("g", "class", "node", "data-node", node.node().id());
+  private void node(int position) {
+    PlacedNode node = page.nodes().get(position);
+    String id = node.node().id();
+    switch (emphasis.node(position)) {
+      case PALE -> xml.open("g", "class", "node", "data-node", id, "opacity", PALE);
+      case HERE -> xml.open("g", "class", "node here", "data-node", id);
+      default -> xml.open("g", "class", "node", "data-node", id);
+    }
     Outline outline = new Outline(xml);
     node.shapes().forEach(outline::draw);
     node.texts().forEach(this::text);
     xml.close();
   }
 
-  private void edge(PlacedEdge edge) {
-    xml.open("g", "class", "edge");
+  private void edge(int position) {
+    PlacedEdge edge = page.edges().get(position);
+    Strength strength = emphasis.edge(position);
+    if (strength == Strength.PALE) {
+      xml.open("g", "class", "edge", "opacity", PALE);
+    } else {
+      xml.open("g", "class", "edge");
+    }
     xml.empty(
         "polyline",
         "points",
@@ -159,7 +246,7 @@ public final class ChartSvg {
         "stroke",
         Outline.INK,
         "stroke-width",
-        Look.LINE);
+        strength == Strength.STRONG ? STRONG_LINE : Look.LINE);
     Point tip = edge.line().get(edge.line().size() - 1);
     xml.empty("polygon", "points", arrow(tip));
     edge.label().forEach(this::text);

@@ -1,0 +1,2 @@
+/** What a session shows: its charts, and its worked examples moment by moment. */
+package io.faultwright.lesson;
