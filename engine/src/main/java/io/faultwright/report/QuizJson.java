@@ -29,7 +29,8 @@ public final class QuizJson {
 
   /** The text of the file. */
   public String write(Session session, Quiz quiz) {
-    QuizKeys keys = keys(session, quiz);
+    String answers = answers(session, quiz);
+    QuizKeys keys = QuizKeys.of(answers, quiz.variants().size());
     return Json.object(
         json -> {
           json.writeStringField("quiz", keys.quiz());
@@ -41,7 +42,12 @@ public final class QuizJson {
 
   /** The fingerprint of the quiz and the keys of its participants, as in the file. */
   public QuizKeys keys(Session session, Quiz quiz) {
-    return QuizKeys.of(Json.object(json -> answers(json, session, quiz)), quiz.variants().size());
+    return QuizKeys.of(answers(session, quiz), quiz.variants().size());
+  }
+
+  /** All but what is made from it. */
+  private String answers(Session session, Quiz quiz) {
+    return Json.object(json -> answers(json, session, quiz));
   }
 
   private void answers(JsonGenerator json, Session session, Quiz quiz) throws IOException {

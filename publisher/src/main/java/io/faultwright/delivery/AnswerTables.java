@@ -7,13 +7,12 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** Tables for answers on paper, a row for each participant and a column for each question. */
+/** Tables for answers on paper: a column for each question, a row for each participant. */
 public final class AnswerTables {
   /** Without it spreadsheet programs take the file for another encoding, and names break. */
   private static final String BYTE_ORDER_MARK = "\uFEFF";
@@ -23,12 +22,10 @@ public final class AnswerTables {
 
   private AnswerTables() {}
 
-  /** A table in which the trainer types what was ticked. */
+  /** The heading of the table in which the trainer types a row for each sheet that comes back. */
   public static String toFill(Quiz quiz) {
     int items = quiz.variants().get(0).items().size();
-    return table(
-        heading(List.of("participant", "name", "handed-in"), items),
-        quiz.variants().stream().map(one -> row(one, Collections.nCopies(items + 2, ""))).toList());
+    return table(heading(List.of("participant", "name", "handed-in"), items), List.of());
   }
 
   /** The numbers of the right choices. */

@@ -47,7 +47,7 @@ record Branch(Slot slot, List<Hanging> below, double turn, List<Box> boxes) {
 
   /** Draws all of it, its entry being at a place; nodes and lines in reading order. */
   void draw(Point at, List<PlacedNode> nodes, List<PlacedEdge> edges) {
-    nodes.add(slot.node(at.x(), at.y()));
+    nodes.add(slot.placed(at.x(), at.y()));
     below.forEach(hanging -> edges.add(edge(hanging).shifted(at.x(), at.y())));
     below.forEach(hanging -> hanging.branch.draw(at.shifted(hanging.x, hanging.y), nodes, edges));
   }
@@ -60,7 +60,6 @@ record Branch(Slot slot, List<Hanging> below, double turn, List<Box> boxes) {
         to.x == 0
             ? List.of(start, end)
             : List.of(start, new Point(0, turn), new Point(to.x, turn), end);
-    return new PlacedEdge(
-        slot.tree().node().id(), entered.tree().node().id(), line, entered.label(to.x, to.y));
+    return new PlacedEdge(slot.node().id(), entered.node().id(), line, entered.label(to.x, to.y));
   }
 }

@@ -29,6 +29,8 @@ final class Cuts {
   private final List<Integer> firsts = new ArrayList<>();
 
   private final Map<Tree, Map<BitSet, Part>> known = new IdentityHashMap<>();
+  private final Map<Tree, Map<BitSet, Tree>> prunings = new IdentityHashMap<>();
+  private final Map<Tree, Tree> exits = new IdentityHashMap<>();
 
   Cuts(List<Tree> trees) {
     this.trees = List.copyOf(trees);
@@ -131,14 +133,35 @@ final class Cuts {
     List<Tree.Limb> limbs = new ArrayList<>();
     boolean whole = true;
     for (Tree.Limb limb : top.limbs()) {
-      Integer number = numbers.get(limb.tree());
-      Tree drawn =
-          number != null && cuts.get(number)
-              ? Part.exitTo(limb.tree().node().id())
-              : pruned(limb.tree(), cuts);
+      Tree drawn = drawn(limb.tree(), cuts);
       limbs.add(new Tree.Limb(limb.answer(), drawn));
       whole &= drawn == limb.tree();
     }
     return whole ? top : new Tree(top.node(), limbs);
+  }
+
+  /** What is drawn of a tree; for the same cuts below it always the same object. */
+  private Tree drawn(Tree tree, BitSet cuts) {
+    Integer number = numbers.get(tree);
+    if (number == null) {
+      return pruned(tree, cuts);
+    }
+    if (cuts.get(number)) {
+      return exits.computeIfAbsent(tree, cut -> Part.exitTo(cut.node().id()));
+    }
+    int next = cuts.nextSetBit(number);
+    if (next < 0 || next >= ends.get(number)) {
+      return tree;
+    }
+    BitSet below = (BitSet) cuts.clone();
+    below.clear(0, number);
+    below.clear(ends.get(number), Math.max(ends.get(number), below.length()));
+    Map<BitSet, Tree> same = prunings.computeIfAbsent(tree, none -> new HashMap<>());
+    Tree before = same.get(below);
+    if (before == null) {
+      before = pruned(tree, below);
+      same.put(below, before);
+    }
+    return before;
   }
 }

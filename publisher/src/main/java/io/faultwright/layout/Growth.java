@@ -73,12 +73,14 @@ final class Growth {
 
     private Tree pruned(Tree top) {
       List<Tree.Limb> limbs = new ArrayList<>();
+      boolean whole = true;
       for (Tree.Limb limb : top.limbs()) {
         Tree below = limb.tree();
         Tree drawn = cuts.contains(below) ? Part.exitTo(below.node().id()) : pruned(below);
         limbs.add(new Tree.Limb(limb.answer(), drawn));
+        whole &= drawn == below;
       }
-      return new Tree(top.node(), limbs);
+      return whole ? top : new Tree(top.node(), limbs);
     }
 
     void grow() {

@@ -1,32 +1,33 @@
 package io.faultwright.layout;
 
+import io.faultwright.flow.Node;
 import java.util.List;
 
 /**
  * The room a node takes: its figure, and above it the last stretch of the line that enters it with
  * the answer beside. As every node of a tree is entered once, an answer can never meet another.
  *
- * @param tree the node
+ * @param node what stands there
  * @param figure how it is drawn
  * @param answer lines of the answer
  * @param headroom height of the stretch above the figure
  * @param type sizes of the chart
  */
-record Slot(Tree tree, Figure figure, List<String> answer, double headroom, Typography type) {
+record Slot(Node node, Figure figure, List<String> answer, double headroom, Typography type) {
   private static final int MOST_ANSWER_LINES = 8;
   private static final double BESIDE = 4;
 
   /** A slot as high as its own answer. */
-  static Slot of(Tree tree, String answer, Figures figures, Typography type) {
-    Figure figure = figures.of(tree.node());
+  static Slot of(Node node, String answer, Figures figures, Typography type) {
+    Figure figure = figures.of(node);
     double width = Math.max(figure.width() / 2 - BESIDE - 2, type.answerWidth());
     List<String> lines = wrap(type).lines(answer, width, MOST_ANSWER_LINES);
     double headroom = lines.isEmpty() ? 0 : lines.size() * type.smallLeading() + type.size();
-    return new Slot(tree, figure, lines, Grid.up(headroom), type);
+    return new Slot(node, figure, lines, Grid.up(headroom), type);
   }
 
   Slot withHeadroom(double height) {
-    return new Slot(tree, figure, answer, height, type);
+    return new Slot(node, figure, answer, height, type);
   }
 
   double height() {
@@ -34,8 +35,8 @@ record Slot(Tree tree, Figure figure, List<String> answer, double headroom, Typo
   }
 
   /** The node, for a slot whose upper edge has its middle at a place. */
-  PlacedNode node(double x, double y) {
-    return PlacedNode.of(tree.node(), figure, x - figure.width() / 2, y + headroom);
+  PlacedNode placed(double x, double y) {
+    return PlacedNode.of(node, figure, x - figure.width() / 2, y + headroom);
   }
 
   /** The answer, for a slot whose upper edge has its middle at a place. */

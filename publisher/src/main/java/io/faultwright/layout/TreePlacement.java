@@ -1,5 +1,6 @@
 package io.faultwright.layout;
 
+import io.faultwright.flow.Node;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -22,7 +23,7 @@ final class TreePlacement {
   private final Figures figures;
   private final Typography type;
   private final Map<Tree, Map<Double, Branch>> known = new IdentityHashMap<>();
-  private final Map<Tree, Map<String, Slot>> slots = new IdentityHashMap<>();
+  private final Map<Node, Map<String, Slot>> slots = new IdentityHashMap<>();
 
   TreePlacement(Typography type) {
     this.figures = new Figures(type);
@@ -30,7 +31,7 @@ final class TreePlacement {
   }
 
   Placement place(Tree tree) {
-    Branch branch = branch(tree, slot(tree, ""));
+    Branch branch = branch(tree, slot(tree.node(), ""));
     Extent extent = Extent.of(branch.boxes());
     return new Placement(
         Grid.up(extent.right() - extent.left()),
@@ -71,15 +72,15 @@ final class TreePlacement {
 
   /** The slots of answers, so high that the figures below start level. */
   private List<Slot> level(List<Tree.Limb> limbs) {
-    List<Slot> slots = limbs.stream().map(limb -> slot(limb.tree(), limb.answer())).toList();
+    List<Slot> slots = limbs.stream().map(limb -> slot(limb.tree().node(), limb.answer())).toList();
     double headroom = slots.stream().mapToDouble(Slot::headroom).max().orElse(0);
     return slots.stream().map(slot -> slot.withHeadroom(headroom)).toList();
   }
 
-  private Slot slot(Tree tree, String answer) {
+  private Slot slot(Node node, String answer) {
     return slots
-        .computeIfAbsent(tree, none -> new HashMap<>())
-        .computeIfAbsent(answer, none -> Slot.of(tree, answer, figures, type));
+        .computeIfAbsent(node, none -> new HashMap<>())
+        .computeIfAbsent(answer, none -> Slot.of(node, answer, figures, type));
   }
 
   /** Between figures side by side. */

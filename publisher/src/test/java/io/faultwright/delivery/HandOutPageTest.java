@@ -4,20 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
-import io.faultwright.grading.CheckValue;
-import io.faultwright.grading.HandIn;
-import io.faultwright.grading.HandIn.Answer;
-import io.faultwright.page.Frame;
-import io.faultwright.quiz.QuizWording.Line;
-import io.faultwright.render.html.HandOutHtml;
 import io.faultwright.site.Axe;
 import io.faultwright.site.Browser;
 import java.io.IOException;
@@ -29,7 +21,6 @@ import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -47,8 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A participant's page, used in a browser from a file and without a network. */
 class HandOutPageTest {
   private static final String ADA = "Ada Nør";
-  private static final String HOSTILE =
-      "</script><script>alert(1)</script> <img src=x onerror=alert(2)> **bold** ${7+7} \u202Eabc";
+  private static final String HOSTILE = SamplePages.HOSTILE;
 
   @TempDir static Path temp;
   private static Browser browser;
@@ -62,19 +52,7 @@ class HandOutPageTest {
   static void write() throws IOException {
     browser = Browser.open();
     plain = SmallQuiz.MADE.handOut(2);
-    write("plain", plain);
-    write("german", with(plain, "de", plain.title(), plain.questions()));
-    List<Question> hostile =
-        plain.questions().stream()
-            .map(
-                one ->
-                    new Question(
-                        one.id(),
-                        List.of(new Line(HOSTILE, HOSTILE)),
-                        HOSTILE,
-                        Collections.nCopies(3, HOSTILE)))
-            .toList();
-    write("hostile", with(plain, "en", HOSTILE, hostile));
+    SamplePages.write(temp, plain);
     context =
         browser
             .chromium()
@@ -90,24 +68,6 @@ class HandOutPageTest {
     context.onConsoleMessage(message -> COMPLAINTS.add(message.text()));
     context.onWebError(error -> COMPLAINTS.add(error.error()));
     page = context.newPage();
-  }
-
-  private static HandOut with(
-      HandOut one, String language, String title, List<Question> questions) {
-    Frame f = one.frame();
-    return new HandOut(
-        new Frame(language, f.direction(), f.handbook(), f.maker(), "", "", f.hotline(), false),
-        one.session(),
-        title,
-        one.quiz(),
-        one.participant(),
-        one.key(),
-        one.handInBy(),
-        questions);
-  }
-
-  private static void write(String name, HandOut handOut) throws IOException {
-    Files.writeString(temp.resolve(name + ".html"), new HandOutHtml().print(handOut));
   }
 
   @AfterAll
@@ -153,38 +113,8 @@ class HandOutPageTest {
     return download.path();
   }
 
-  /** What the engine makes of what was saved: its check value beside the one in the file. */
-  private static JsonNode checked(String text) throws IOException {
-    JsonNode saved = new ObjectMapper().readTree(text);
-    List<Answer> answers = new ArrayList<>();
-    for (JsonNode answer : saved.get("answers")) {
-      JsonNode choice = answer.get("choice");
-      answers.add(
-          new Answer(
-              answer.get("item").textValue(),
-              choice.isNull() ? OptionalInt.empty() : OptionalInt.of(choice.intValue())));
-    }
-    HandIn handIn =
-        new HandIn(
-            saved.get("session").textValue(),
-            saved.get("quiz").textValue(),
-            saved.get("participant").intValue(),
-            saved.get("name").textValue(),
-            saved.get("handedIn").textValue(),
-            answers);
-    assertEquals(CheckValue.of(handIn, plain.key()), saved.get("check").textValue());
-    assertEquals("quiz answers", saved.get("what").textValue());
-    assertEquals(plain.quiz(), handIn.quiz());
-    assertEquals(
-        plain.questions().stream().map(Question::id).toList(),
-        answers.stream().map(Answer::item).toList());
-    return saved;
-  }
-
-  private static List<Integer> choices(JsonNode saved) {
-    List<Integer> choices = new ArrayList<>();
-    saved.get("answers").forEach(answer -> choices.add(answer.get("choice").asInt(0)));
-    return choices;
+  private static SavedAnswers checked(String text) throws IOException {
+    return SavedAnswers.checked(text, plain);
   }
 
   /** As somebody does it who changes their mind, and whose phone dies in between. */
@@ -216,10 +146,10 @@ class HandOutPageTest {
     page.click(".overview a[href='#q-8']");
     choose(8, 1);
     next();
-    JsonNode saved = checked(Files.readString(saved()));
-    assertEquals(List.of(2, 3, 0, 0, 0, 0, 0, 1), choices(saved));
-    assertEquals(ADA, saved.get("name").textValue());
-    assertEquals("2026-04-14T10:32", saved.get("handedIn").textValue());
+    SavedAnswers saved = checked(Files.readString(saved()));
+    assertEquals(List.of(2, 3, 0, 0, 0, 0, 0, 1), saved.choices());
+    assertEquals(ADA, saved.name());
+    assertEquals("2026-04-14T10:32", saved.handedIn());
   }
 
   @Test
@@ -235,8 +165,7 @@ class HandOutPageTest {
     choose(1, 1);
     go("end");
     assertEquals("", page.textContent("#state"));
-    assertEquals(
-        "2026-04-14T11:00", checked(Files.readString(saved())).get("handedIn").textValue());
+    assertEquals("2026-04-14T11:00", checked(Files.readString(saved())).handedIn());
   }
 
   @Test
@@ -268,7 +197,7 @@ class HandOutPageTest {
       go("start");
       page.fill("#name", name.getKey());
       go("end");
-      assertEquals(name.getValue(), checked(Files.readString(saved())).get("name").textValue());
+      assertEquals(name.getValue(), checked(Files.readString(saved())).name());
     }
   }
 
@@ -425,7 +354,7 @@ class HandOutPageTest {
     page.focus("#overview");
     page.keyboard().press("Enter");
     page.waitForSelector("#end:not(.away)");
-    assertEquals(2, choices(checked(Files.readString(saved()))).get(0));
+    assertEquals(2, checked(Files.readString(saved())).choices().get(0));
   }
 
   /** RFC 4231, test case 2 (from memory; the JDK computes the same). */

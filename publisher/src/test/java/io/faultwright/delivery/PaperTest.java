@@ -97,9 +97,8 @@ class PaperTest {
 
   @Test
   void thereIsATableToFillAndOneWithWhatIsRight() {
-    List<String> toFill = AnswerTables.toFill(SMALL.quiz()).lines().toList();
-    assertEquals("\uFEFFparticipant,name,handed-in,1,2,3,4,5,6,7,8", toFill.get(0));
-    assertEquals("2" + ",".repeat(10), toFill.get(2));
+    assertEquals(
+        "\uFEFFparticipant,name,handed-in,1,2,3,4,5,6,7,8\n", AnswerTables.toFill(SMALL.quiz()));
     List<String> key = AnswerTables.key(SMALL.quiz()).lines().toList();
     assertEquals("\uFEFFparticipant,1,2,3,4,5,6,7,8", key.get(0));
     Variant third = SMALL.quiz().variants().get(2);
