@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
@@ -67,13 +66,18 @@ public final class JsonReader {
       return Optional.of(root);
     } catch (TooDeep deep) {
       problems.add(place(), "lists and maps are nested more than 50 levels deep here", HELP);
-    } catch (JsonEOFException broken) {
-      problems.add(at(broken), "the file ends in the middle", "it was cut off; get it once more");
     } catch (JsonProcessingException wrong) {
-      Place place = at(wrong);
-      problems.add(place, "expected JSON, found " + offsets.found(place), HELP);
+      broken(at(wrong));
     }
     return Optional.empty();
+  }
+
+  private void broken(Place place) {
+    if (offsets.isAtTheEnd(place)) {
+      problems.add(place, "the file ends in the middle", "it was cut off; get it once more");
+    } else {
+      problems.add(place, "expected JSON, found " + offsets.found(place), HELP);
+    }
   }
 
   private Place at(JsonProcessingException wrong) {

@@ -4,6 +4,7 @@ import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Turns counts of UTF-16 units from the beginning of a file into places. */
 final class Offsets {
@@ -45,9 +46,19 @@ final class Offsets {
     return end < 0 ? text.length() : end;
   }
 
+  /** Whether nothing follows a place but blanks, or a word of JSON that was cut off. */
+  boolean isAtTheEnd(Place place) {
+    String rest = text.substring(offset(place)).strip();
+    return Stream.of("true", "false", "null").anyMatch(word -> word.startsWith(rest));
+  }
+
+  private int offset(Place place) {
+    return text.offsetByCodePoints(starts[place.line() - 1], place.column() - 1);
+  }
+
   /** What stands at a place, in words. */
   String found(Place place) {
-    int at = text.offsetByCodePoints(starts[place.line() - 1], place.column() - 1);
+    int at = offset(place);
     return at >= end(at)
         ? "the end of a line"
         : "`" + Character.toString(text.codePointAt(at)) + "`";

@@ -69,6 +69,17 @@ class JsonReaderTest {
     assertEquals("the file ends in the middle", only(wrong("{\"a\": [1, 2")).message());
   }
 
+  /** Wherever a file is cut, that is what is said. */
+  @Test
+  void knowsACutFileWhereverItIsCut() {
+    String whole = "{\"a\": [1, 25, true, \"x\\n\"],\n \"b\": null}";
+    for (int length = 1; length < whole.length(); length++) {
+      Problems found = new Problems();
+      JsonReader.read(SourceFile.of("a.json", whole.substring(0, length)), found);
+      assertEquals("the file ends in the middle", only(found.sorted()).message(), "at " + length);
+    }
+  }
+
   @Test
   void refusesANameThatStandsTwice() {
     assertEquals(
