@@ -162,7 +162,9 @@ class LayersTest {
         "xml",
         "quiz",
         "grading",
+        "handin",
         "words");
+    arrows("handin", "source", "diagnostic", "syntax", "input", "grading");
   }
 
   /** These assemble the others, and nothing but the command line may use them. */

@@ -61,7 +61,10 @@ class PublisherLayersTest {
               Map.entry("layout", List.of("flow", "font", "words")),
               Map.entry("archive", List.of("source", "diagnostic", "syntax", "output")),
               Map.entry("json", List.of()),
-              Map.entry("key", List.of("model", "release", "output")),
+              Map.entry("key", List.of("model", "release", "output", "json")),
+              Map.entry(
+                  "certificate",
+                  List.of("source", "diagnostic", "syntax", "grading", "handin", "words", "json")),
               Map.entry("find", with(VALUES, "page", "json")),
               Map.entry("guided", with(VALUES, "flow", "page", "json")),
               Map.entry(

@@ -32,7 +32,18 @@ public final class CheckValue {
     return keyed(answers, "faultwright participant " + participant);
   }
 
-  private static String keyed(String key, String text) {
+  /**
+   * The key of the check values of certificates: 32 hexadecimal digits. It stands in no
+   * participant's page.
+   *
+   * @param answers the quiz with all its answers, as text
+   */
+  public static String registerKey(String answers) {
+    return keyed(answers, "faultwright register");
+  }
+
+  /** HMAC-SHA256 of a text, its first 32 hexadecimal digits. */
+  public static String keyed(String key, String text) {
     try {
       Mac mac = Mac.getInstance("HmacSHA256");
       mac.init(new SecretKeySpec(key.getBytes(StandardCharsets.UTF_8), "HmacSHA256"));

@@ -35,6 +35,7 @@ public final class QuizJson {
         json -> {
           json.writeStringField("quiz", keys.quiz());
           answers(json, session, quiz);
+          json.writeStringField("registerKey", keys.register());
           Json.strings(json, "keys", keys.keys());
         });
   }

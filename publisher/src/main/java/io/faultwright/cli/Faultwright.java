@@ -66,7 +66,10 @@ final class Faultwright implements Runnable {
         new ReviewCommand(console),
         new ReleaseCommand(console),
         new SessionCommand(console),
-        new QuizCommand(console));
+        new QuizCommand(console),
+        new GradeCommand(console),
+        new CertificatesCommand(console),
+        new VerifyCertificateCommand(console));
   }
 
   private static String name(Callable<Integer> command) {

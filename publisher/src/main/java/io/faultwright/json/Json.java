@@ -44,6 +44,8 @@ public final class Json {
       writeArray(json, list);
     } else if (value instanceof Integer number) {
       json.writeNumber(number);
+    } else if (value instanceof Long number) {
+      json.writeNumber(number);
     } else if (value instanceof Boolean truth) {
       json.writeBoolean(truth);
     } else {
