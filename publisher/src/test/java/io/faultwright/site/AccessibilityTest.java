@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -52,6 +53,7 @@ class AccessibilityTest {
 
   @TempDir static Path temp;
   private static Browser browser;
+  private static Page page;
 
   @BeforeAll
   static void publish() throws IOException {
@@ -61,6 +63,9 @@ class AccessibilityTest {
         sample, SampleChanges.draft(sample, List.of(), false), temp.resolve("sample"));
     KnowledgeBase dishwashers = Demos.all().get(1);
     Published.publish(dishwashers, Options.release(false), temp.resolve("dishwashers"));
+    BrowserContext context = browser.chromium().newContext();
+    context.addInitScript(Axe.SCRIPT);
+    page = context.newPage();
   }
 
   @AfterAll
@@ -73,49 +78,56 @@ class AccessibilityTest {
   /** How a page is looked at. */
   private record View(int width, ColorScheme scheme, Media media) {}
 
-  private static Stream<View> views() {
-    return Stream.of(375, 1280)
-        .flatMap(
-            width ->
-                Stream.of(
-                    new View(width, ColorScheme.LIGHT, Media.SCREEN),
-                    new View(width, ColorScheme.DARK, Media.SCREEN),
-                    new View(width, ColorScheme.LIGHT, Media.PRINT)));
-  }
+  private static final List<View> VIEWS =
+      Stream.of(375, 1280)
+          .flatMap(
+              width ->
+                  Stream.of(
+                      new View(width, ColorScheme.LIGHT, Media.SCREEN),
+                      new View(width, ColorScheme.DARK, Media.SCREEN),
+                      new View(width, ColorScheme.LIGHT, Media.PRINT)))
+          .toList();
 
+  /** Each page is opened once, and then looked at in every view. */
   @TestFactory
   Stream<DynamicTest> noPageBreaksARule() {
-    return views().map(view -> DynamicTest.dynamicTest(view.toString(), () -> check(view)));
-  }
-
-  private static void check(View view) {
-    com.microsoft.playwright.Browser.NewContextOptions options =
-        new com.microsoft.playwright.Browser.NewContextOptions()
-            .setViewportSize(view.width, 800)
-            .setColorScheme(view.scheme);
-    try (BrowserContext context = browser.chromium().newContext(options)) {
-      List<String> told = new ArrayList<>();
-      context.addInitScript(Axe.SCRIPT);
-      Page page = context.newPage();
-      page.emulateMedia(new Page.EmulateMediaOptions().setMedia(view.media));
-      for (String path : SAMPLE) {
-        page.navigate(temp.resolve("sample").toUri() + path);
-        page.evaluate("document.fonts.ready.then(() => 1)");
-        Axe.check(page, path, told);
-      }
-      guided(page, told);
-      assertEquals(List.of(), told);
-    }
+    return SAMPLE.stream()
+        .map(path -> DynamicTest.dynamicTest(path, () -> check(page -> open(page, path))));
   }
 
   /** The screens of a diagnosis: machine, complaint, checks, result, handing over. */
-  private static void guided(Page page, List<String> told) {
-    page.navigate(temp.resolve("dishwashers").toUri() + "diagnose.html");
-    for (String fragment : GuidedScreens.OF_THE_DISHWASHERS) {
-      page.evaluate(FOLLOW, fragment);
-      page.waitForFunction(
-          "() => !['', 'loading'].includes(document.getElementById('guided').dataset.status)");
-      Axe.check(page, fragment, told);
+  @TestFactory
+  Stream<DynamicTest> noScreenOfADiagnosisBreaksARule() {
+    return GuidedScreens.OF_THE_DISHWASHERS.stream()
+        .map(
+            fragment ->
+                DynamicTest.dynamicTest("at " + fragment, () -> check(page -> go(page, fragment))));
+  }
+
+  private static void open(Page page, String path) {
+    page.navigate(temp.resolve("sample").toUri() + path);
+    page.evaluate("document.fonts.ready.then(() => 1)");
+  }
+
+  private static void go(Page page, String fragment) {
+    String diagnosis = temp.resolve("dishwashers").toUri() + "diagnose.html";
+    if (!page.url().startsWith(diagnosis)) {
+      page.navigate(diagnosis);
     }
+    page.evaluate(FOLLOW, fragment);
+    page.waitForFunction(
+        "() => !['', 'loading'].includes(document.getElementById('guided').dataset.status)");
+  }
+
+  private static void check(Consumer<Page> opening) {
+    List<String> told = new ArrayList<>();
+    opening.accept(page);
+    for (View view : VIEWS) {
+      page.setViewportSize(view.width, 800);
+      page.emulateMedia(
+          new Page.EmulateMediaOptions().setMedia(view.media).setColorScheme(view.scheme));
+      Axe.check(page, view.toString(), told);
+    }
+    assertEquals(List.of(), told);
   }
 }

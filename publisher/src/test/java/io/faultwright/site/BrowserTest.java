@@ -11,12 +11,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Opens every page from its folder, as a technician does with a memory stick. */
 class BrowserTest {
@@ -27,7 +28,9 @@ class BrowserTest {
       ".complaints a, .targets a, .jumps a, .head a, summary, .foot a, figcaption a";
 
   @TempDir static Path temp;
+  private static final List<String> COMPLAINTS = new ArrayList<>();
   private static Browser browser;
+  private static Page page;
   private static Published site;
 
   @BeforeAll
@@ -37,6 +40,10 @@ class BrowserTest {
     KnowledgeBase kb =
         new SampleBook(text -> text.length() > 25 ? text + " " + long1 : text).build();
     site = Published.publish(kb, SampleChanges.draft(kb, List.of(), false), temp.resolve("site"));
+    page = browser.chromium().newContext().newPage();
+    page.onConsoleMessage(message -> COMPLAINTS.add(message.text()));
+    page.onPageError(COMPLAINTS::add);
+    page.onRequestFailed(request -> COMPLAINTS.add(request.url() + " " + request.failure()));
   }
 
   @AfterAll
@@ -60,22 +67,26 @@ class BrowserTest {
     page.evaluate("document.fonts.ready.then(() => 1)");
   }
 
-  @ParameterizedTest
-  @ValueSource(ints = {320, 375, 1280})
-  void pagesFitAndOpenWithoutComplaint(int width) {
-    try (BrowserContext context = context(width, ColorScheme.LIGHT)) {
-      Page page = context.newPage();
-      List<String> complaints = new ArrayList<>();
-      page.onConsoleMessage(message -> complaints.add(message.text()));
-      page.onPageError(complaints::add);
-      page.onRequestFailed(request -> complaints.add(request.url() + " " + request.failure()));
-      for (String path : site.pages().toList()) {
-        open(page, path);
-        assertEquals(List.of(), complaints, path);
-        int wide = (int) page.evaluate("document.documentElement.scrollWidth");
-        assertTrue(wide <= width, path + " is " + wide + " wide: " + widest(page, width));
-      }
+  /** Each page is opened once, and then looked at in every width and light. */
+  @TestFactory
+  Stream<DynamicTest> pagesFitAndAreLegible() {
+    return site.pages().map(path -> DynamicTest.dynamicTest(path, () -> check(path)));
+  }
+
+  private static void check(String path) {
+    open(page, path);
+    for (int width : List.of(320, 375, 1280)) {
+      page.setViewportSize(width, 800);
+      int wide = (int) page.evaluate("document.documentElement.scrollWidth");
+      assertTrue(wide <= width, path + " is " + wide + " wide: " + widest(page, width));
     }
+    page.setViewportSize(375, 800);
+    assertEquals(List.of(), tooSmallForGloves(page));
+    for (ColorScheme scheme : List.of(ColorScheme.DARK, ColorScheme.LIGHT)) {
+      page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+      assertEquals(List.of(), page.evaluate(Contrast.SCRIPT), scheme + " " + path);
+    }
+    assertEquals(List.of(), COMPLAINTS, path);
   }
 
   private static Object widest(Page page, int width) {
@@ -86,22 +97,13 @@ class BrowserTest {
         width);
   }
 
-  @Test
-  void targetsAreLargeEnoughForGloves() {
-    try (BrowserContext context = context(375, ColorScheme.LIGHT)) {
-      Page page = context.newPage();
-      for (String path : site.pages().toList()) {
-        open(page, path);
-        Object small =
-            page.evaluate(
-                "([targets, least]) => [...document.querySelectorAll(targets)]"
-                    + ".filter(e => e.checkVisibility())"
-                    + ".filter(e => e.getBoundingClientRect().height < least - 0.5)"
-                    + ".map(e => e.textContent + ' ' + e.getBoundingClientRect().height)",
-                List.of(TARGETS, TARGET));
-        assertEquals(List.of(), small, path);
-      }
-    }
+  private static Object tooSmallForGloves(Page page) {
+    return page.evaluate(
+        "([targets, least]) => [...document.querySelectorAll(targets)]"
+            + ".filter(e => e.checkVisibility())"
+            + ".filter(e => e.getBoundingClientRect().height < least - 0.5)"
+            + ".map(e => e.textContent + ' ' + e.getBoundingClientRect().height)",
+        List.of(TARGETS, TARGET));
   }
 
   @Test
@@ -137,19 +139,6 @@ class BrowserTest {
       page.click(".rules .then a >> nth=0");
       assertTrue(page.url().endsWith("#fault-valve-restricted"), page.url());
       assertTrue(page.isVisible("#fault-valve-restricted .steps"));
-    }
-  }
-
-  @Test
-  void textsHaveEnoughContrast() {
-    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-      try (BrowserContext context = context(375, scheme)) {
-        Page page = context.newPage();
-        for (String path : site.pages().toList()) {
-          open(page, path);
-          assertEquals(List.of(), page.evaluate(Contrast.SCRIPT), scheme + " " + path);
-        }
-      }
     }
   }
 }
