@@ -1,5 +1,6 @@
 package io.faultwright.cli;
 
+import io.faultwright.key.PersonalKeys;
 import io.faultwright.layout.Paper;
 import io.faultwright.lesson.Lesson;
 import io.faultwright.model.KnowledgeBase;
@@ -10,6 +11,8 @@ import io.faultwright.page.LessonSheets;
 import io.faultwright.page.LessonSource;
 import io.faultwright.pipeline.Checked;
 import io.faultwright.pipeline.KnownProofs;
+import io.faultwright.pipeline.Scope;
+import io.faultwright.pipeline.SignOffCheck;
 import io.faultwright.pipeline.TaughtSession;
 import io.faultwright.render.html.LessonHtml;
 import io.faultwright.render.pdf.PdfBook;
@@ -37,6 +40,10 @@ final class SessionCommand implements Callable<Integer> {
       new Proving.Refusal(
           "nothing was written",
           "mend the errors, or add `--draft`: DRAFT then stands on every page");
+
+  private static final String UNSIGNED =
+      "note: DRAFT stands on every page, since sign-offs that the handbook asks for are missing;"
+          + " `faultwright check --sign-offs` says which\n";
 
   private final Console console;
 
@@ -82,9 +89,11 @@ final class SessionCommand implements Callable<Integer> {
       return proving.refuse(checked, sources, NOTHING);
     }
     try (Watching watching = new Watching(console, timings)) {
+      SortedMap<String, byte[]> pictures = GuidePictures.read(folder.path());
+      boolean unsigned = lacksSignOffs(checked, pictures);
       watching.phase("pages");
       KnowledgeBase kb = language.of(checked.knowledge());
-      LessonSource source = Lesson.of(kb, taught, draft, GuidePictures.read(folder.path()), paper);
+      LessonSource source = Lesson.of(kb, taught, draft || unsigned, pictures, paper);
       LessonSheet sheet = LessonSheets.onScreen(source);
       SortedMap<String, byte[]> files = new LessonHtml().projector(sheet, taught.id());
       watching.phase("handout");
@@ -96,10 +105,22 @@ final class SessionCommand implements Callable<Integer> {
               .formatted(to.resolve("index.html"), sheet.leaves().size(), handout.pages())
               .replace(System.lineSeparator(), "\n"));
       console.say(Undrawn.warning("handout", handout.undrawn()));
+      console.say(unsigned && !draft ? UNSIGNED : "");
       return Exit.CLEAN;
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
+  }
+
+  /** Whether the handbook asks for sign-offs, and one of them is missing or has lapsed. */
+  private boolean lacksSignOffs(Checked checked, SortedMap<String, byte[]> pictures)
+      throws IOException {
+    if (!checked.knowledge().handbook().signOffs().asked()) {
+      return false;
+    }
+    PersonalKeys keys = new PersonalKeys(console.environment());
+    long before = checked.report().errors();
+    return new SignOffCheck(checked, pictures, keys).checked(Scope.ALL).report().errors() > before;
   }
 
   private String handout(LessonSource source) {

@@ -111,6 +111,16 @@ class SessionCommandTest {
     assertTrue(text(Files.readAllBytes(to.resolve("handout.pdf"))).contains("DRAFT"));
   }
 
+  /** What nobody signed does not reach a class unmarked. */
+  @Test
+  void missingSignOffsAreMarked() throws IOException {
+    change(
+        "handbook.yaml", "  language: en\n", "  language: en\n  sign-off: { rule: engineering }\n");
+    assertEquals(0, session("evening"), err::toString);
+    assertTrue(err.toString().contains("note: DRAFT stands on every page"), err::toString);
+    assertTrue(Files.readString(to.resolve("index.html")).contains("DRAFT"));
+  }
+
   @Test
   void aLinkThatLeadsNowhereIsRefused() throws IOException {
     change("sessions.yaml", "Hot gas melts the ice.", "\"See [this](fault:no-such-fault).\"");
