@@ -43,16 +43,7 @@ class QuizCommandTest {
   void copy() throws IOException {
     kb = folder.resolve("kb");
     to = folder.resolve("quiz");
-    try (Stream<Path> files = Files.walk(BASE)) {
-      for (Path file : files.sorted().toList()) {
-        Path copy = kb.resolve(BASE.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(copy);
-        } else {
-          Files.copy(file, copy);
-        }
-      }
-    }
+    SmallBase.copy(BASE, kb);
   }
 
   private int run(String... args) {

@@ -5,13 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,8 +21,7 @@ class SessionCommandTest {
 
   @TempDir Path folder;
 
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
+  private final Shell shell = new Shell();
   private Path kb;
   private Path to;
 
@@ -34,31 +29,12 @@ class SessionCommandTest {
   void copy() throws IOException {
     kb = folder.resolve("kb");
     to = folder.resolve("pack");
-    try (Stream<Path> files = Files.walk(BASE)) {
-      for (Path file : files.sorted().toList()) {
-        Path copy = kb.resolve(BASE.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(copy);
-        } else {
-          Files.copy(file, copy);
-        }
-      }
-    }
+    SmallBase.copy(BASE, kb);
   }
 
   private int session(String id, String... more) {
-    out.getBuffer().setLength(0);
-    err.getBuffer().setLength(0);
-    Console console =
-        new Console(
-            new ByteArrayInputStream(new byte[0]),
-            new PrintWriter(out),
-            new PrintWriter(err),
-            new Console.Terminals(false, false),
-            Map.of());
     String[] first = {"session", kb.toString(), id, "--to", to.toString()};
-    return Faultwright.execute(
-        console, Stream.concat(Stream.of(first), Stream.of(more)).toArray(String[]::new));
+    return shell.run(Stream.concat(Stream.of(first), Stream.of(more)).toArray(String[]::new));
   }
 
   private void change(String name, String from, String into) throws IOException {
@@ -70,11 +46,11 @@ class SessionCommandTest {
 
   @Test
   void theSameSessionGivesTheSameBytes() throws IOException {
-    assertEquals(0, session("morning"), err::toString);
-    assertTrue(out.toString().startsWith("written: " + to.resolve("index.html")), out::toString);
+    assertEquals(0, session("morning"), shell::err);
+    assertTrue(shell.out().startsWith("written: " + to.resolve("index.html")), shell::out);
     byte[] handout = Files.readAllBytes(to.resolve("handout.pdf"));
     byte[] pages = Files.readAllBytes(to.resolve("index.html"));
-    assertEquals(0, session("morning"), err::toString);
+    assertEquals(0, session("morning"), shell::err);
     assertArrayEquals(handout, Files.readAllBytes(to.resolve("handout.pdf")));
     assertArrayEquals(pages, Files.readAllBytes(to.resolve("index.html")));
     String text = text(handout);
@@ -93,20 +69,20 @@ class SessionCommandTest {
   @Test
   void aSessionThatIsNotThereIsRefusedWithTheNearest() {
     assertEquals(2, session("mornin"));
-    assertTrue(err.toString().contains("there is no session `mornin`"), err::toString);
-    assertTrue(err.toString().contains("morning"), err::toString);
+    assertTrue(shell.err().contains("there is no session `mornin`"), shell::err);
+    assertTrue(shell.err().contains("morning"), shell::err);
     assertFalse(Files.exists(to));
   }
 
   @Test
   void wrongRulesWriteNothingUnlessItIsADraft() throws IOException {
-    assertEquals(0, session("evening"), err::toString);
+    assertEquals(0, session("evening"), shell::err);
     byte[] before = Files.readAllBytes(to.resolve("index.html"));
     change("handbook.yaml", "expect: software-old", "expect: board-failed");
     assertEquals(1, session("evening"));
-    assertTrue(err.toString().contains("nothing was written"), err::toString);
+    assertTrue(shell.err().contains("nothing was written"), shell::err);
     assertArrayEquals(before, Files.readAllBytes(to.resolve("index.html")));
-    assertEquals(0, session("evening", "--draft"), err::toString);
+    assertEquals(0, session("evening", "--draft"), shell::err);
     assertTrue(Files.readString(to.resolve("index.html")).contains("DRAFT"));
     assertTrue(text(Files.readAllBytes(to.resolve("handout.pdf"))).contains("DRAFT"));
   }
@@ -116,8 +92,8 @@ class SessionCommandTest {
   void missingSignOffsAreMarked() throws IOException {
     change(
         "handbook.yaml", "  language: en\n", "  language: en\n  sign-off: { rule: engineering }\n");
-    assertEquals(0, session("evening"), err::toString);
-    assertTrue(err.toString().contains("note: DRAFT stands on every page"), err::toString);
+    assertEquals(0, session("evening"), shell::err);
+    assertTrue(shell.err().contains("note: DRAFT stands on every page"), shell::err);
     assertTrue(Files.readString(to.resolve("index.html")).contains("DRAFT"));
   }
 
@@ -125,8 +101,8 @@ class SessionCommandTest {
   void aLinkThatLeadsNowhereIsRefused() throws IOException {
     change("sessions.yaml", "Hot gas melts the ice.", "\"See [this](fault:no-such-fault).\"");
     assertEquals(2, session("morning"));
-    assertTrue(err.toString().contains("`fault:no-such-fault` leads nowhere"), err::toString);
-    assertTrue(err.toString().contains("sessions.yaml:"), err::toString);
+    assertTrue(shell.err().contains("`fault:no-such-fault` leads nowhere"), shell::err);
+    assertTrue(shell.err().contains("sessions.yaml:"), shell::err);
     assertFalse(Files.exists(to));
   }
 
@@ -137,7 +113,7 @@ class SessionCommandTest {
         "Hot gas melts the ice.",
         "\"<script>alert(1)</script> ${7*7} <#list 1..9 as x>\"");
     change("sessions.yaml", "title: A morning about ice", "title: \"<b>Ice</b> ${1+1}\"");
-    assertEquals(0, session("morning"), err::toString);
+    assertEquals(0, session("morning"), shell::err);
     String page = Files.readString(to.resolve("index.html"));
     assertFalse(page.contains("<script>alert"), page);
     assertFalse(page.contains("<b>Ice"), page);

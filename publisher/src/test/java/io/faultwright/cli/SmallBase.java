@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** A small knowledge base under sign-off in a folder, and the commands on it. */
 final class SmallBase {
@@ -119,5 +120,19 @@ final class SmallBase {
   /** Standard error of the last command. */
   String err() {
     return err;
+  }
+
+  /** Copies a knowledge base, so that a test can change it. */
+  static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.sorted().toList()) {
+        Path copy = to.resolve(from.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(copy);
+        } else {
+          Files.copy(file, copy);
+        }
+      }
+    }
   }
 }
