@@ -150,7 +150,7 @@ final class AnswerTable {
 
   private HandIn handIn(Row row, Variant variant) {
     Optional<Scalar> moment = cell(row, HANDED_IN);
-    moment.ifPresent(cell -> Moments.require(cell.text(), cell.place(), problems));
+    moment.ifPresent(cell -> Moments.require(Moments.iso(cell.text()), cell.place(), problems));
     cell(row, NAME).ifPresent(cell -> PersonNames.require(cell.text(), cell.place(), problems));
     List<Answer> answers = new ArrayList<>();
     for (int i = 0; i < items(); i++) {
@@ -162,7 +162,7 @@ final class AnswerTable {
         quiz.fingerprint(),
         variant.participant(),
         cell(row, NAME).map(Scalar::text).orElse(""),
-        moment.map(Scalar::text).orElse(""),
+        moment.map(Scalar::text).map(Moments::iso).orElse(""),
         answers);
   }
 

@@ -6,12 +6,30 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** When something was handed in: a day, with or without a time of day (ISO 8601). */
 final class Moments {
   private static final int DAY = "2026-04-14".length();
+  private static final Pattern DOTTED =
+      Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})(?: (\\d{1,2})(:\\d{2})(?::\\d{2})?)?");
 
   private Moments() {}
+
+  /** As ISO 8601 writes it, where a spreadsheet wrote day, month and year with dots. */
+  static String iso(String written) {
+    Matcher dotted = DOTTED.matcher(written);
+    if (!dotted.matches()) {
+      return written;
+    }
+    String day = dotted.group(3) + "-" + two(dotted.group(2)) + "-" + two(dotted.group(1));
+    return dotted.group(4) == null ? day : day + "T" + two(dotted.group(4)) + dotted.group(5);
+  }
+
+  private static String two(String digits) {
+    return digits.length() == 1 ? "0" + digits : digits;
+  }
 
   /** Reports a text that is none. */
   static void require(String written, Place place, Problems problems) {

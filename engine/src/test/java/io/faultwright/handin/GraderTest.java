@@ -251,6 +251,19 @@ class GraderTest {
     assertTrue(grades.remarks().isEmpty(), grades.remarks()::toString);
   }
 
+  /** A spreadsheet in Germany writes dates so when it saves a table (observed, no source). */
+  @Test
+  void readsDatesWithDotsAsASpreadsheetSavesThem() {
+    Grades grades =
+        grade(
+            "participant;name;handed-in;1;2\r\n1;Ada;14.04.2026;a;1\r\n"
+                + "2;Bo;1.4.2026 9:05;B;\r\n3;Cy;22.04.2026 00:00:00;B;\r\n");
+    assertEquals(
+        List.of("2026-04-14", "2026-04-01T09:05", "2026-04-22T00:00"),
+        grades.entries().stream().map(Entry::handedIn).toList());
+    assertEquals(List.of("late"), grades.remarks().stream().map(one -> one.kind().word()).toList());
+  }
+
   @Test
   void saysWhatIsWrongInATableAndReadsTheOtherRows() {
     Grades grades =

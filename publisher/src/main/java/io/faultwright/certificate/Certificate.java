@@ -70,6 +70,11 @@ public record Certificate(
     return new Certificate(number, check, name, session, date, score);
   }
 
+  /** What the numbers of all certificates of one quiz begin with. */
+  public String series() {
+    return number.substring(0, Math.max(0, number.indexOf('-')));
+  }
+
   /** The check value in groups, to be typed. */
   public String spacedCheck() {
     return check.replaceAll("(.{4})(?=.)", "$1 ");

@@ -20,8 +20,6 @@ import io.faultwright.output.Sink;
 import io.faultwright.render.pdf.CertificatePdf;
 import io.faultwright.render.pdf.CertificateSheet;
 import io.faultwright.render.pdf.Undrawable;
-import io.faultwright.source.SourceFile;
-import io.faultwright.source.Sources;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -113,10 +111,12 @@ final class CertificatesCommand implements Callable<Integer> {
     if (key.isPresent() != publicKey.isPresent()) {
       throw new ParameterException(spec.commandLine(), "`--key` and `--public-key` go together");
     }
-    Path file = Files.isDirectory(grades) ? grades.resolve("grades.json") : grades;
-    SourceFile text = InputFile.read(file.toString(), console.in());
+    CourseFolder.CERTIFICATES.require(to);
+    Path file = Files.isDirectory(grades) ? CourseFolder.GRADES.in(grades) : grades;
     return new ProblemPrinter(console, false)
-        .guard(new Sources(List.of(text)), sources -> make(GradesFile.read(text)));
+        .guard(
+            () -> InputFile.read(file.toString(), console.in()),
+            text -> make(GradesFile.read(text)));
   }
 
   private int make(Marks marks) {
@@ -127,6 +127,12 @@ final class CertificatesCommand implements Callable<Integer> {
                     new Refused(
                         "the session has no date", "say when it was held, as `--date 2026-04-14`"));
     List<Certificate> all = Certificates.of(marks, day, withScore);
+    if (all.isEmpty()) {
+      sayNameless(marks);
+      console.say("nobody passed in time and gave a name; no certificates were written\n");
+      return Exit.FINDINGS;
+    }
+    keepOthers(all.get(0).series());
     Optional<CompactJws> signer = key.map(secret -> signer(secret, publicKey.orElseThrow()));
     SortedMap<String, byte[]> files = drawn(all, marks);
     Badge badge = new Badge(marks, issuer);
@@ -214,7 +220,7 @@ final class CertificatesCommand implements Callable<Integer> {
 
   private void write(SortedMap<String, byte[]> files, Register register) {
     files.put("register/register.json", utf8(register.json()));
-    files.put("register/register.csv", utf8(register.csv()));
+    files.put("register/register.csv", utf8("\uFEFF" + register.csv()));
     files.put(PersonalData.FILE, PersonalData.note("names and certificates of participants"));
     Sink.Filler filler = sink -> sink.writeAll(files);
     try {
@@ -224,15 +230,32 @@ final class CertificatesCommand implements Callable<Integer> {
     }
   }
 
+  /** A folder with the register of another quiz is left as it is. */
+  private void keepOthers(String series) {
+    Path before = CourseFolder.CERTIFICATES.in(to);
+    if (Files.exists(before)
+        && Register.read(InputFile.read(before.toString(), console.in())).certificates().stream()
+            .anyMatch(one -> !one.series().equals(series))) {
+      throw new Refused(
+          "`" + to + "` holds the register of another quiz",
+          "write to another folder; its certificates hold only while it is kept");
+    }
+  }
+
   private void say(List<Certificate> all, Marks marks) {
+    sayNameless(marks);
+    String how = key.isPresent() ? "signed" : "not signed";
+    String count = all.size() == 1 ? "1 certificate" : all.size() + " certificates";
+    console.print(count + "; badges are " + how + "\n");
+    console.print("written: " + to.resolve("certificates") + ", " + to.resolve("register") + "\n");
+  }
+
+  private void sayNameless(Marks marks) {
     Certificates.nameless(marks)
         .forEach(
             number ->
                 console.say(
                     "note: participant " + number + " passed and gave no name; left out\n"));
-    String how = key.isPresent() ? "signed" : "not signed";
-    console.print(all.size() + " certificates; badges are " + how + "\n");
-    console.print("written: " + to.resolve("certificates") + ", " + to.resolve("register") + "\n");
   }
 
   private static byte[] utf8(String text) {

@@ -14,7 +14,6 @@ import io.faultwright.report.GradesCsv;
 import io.faultwright.report.GradesJson;
 import io.faultwright.report.GradesText;
 import io.faultwright.report.ProblemText;
-import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -44,7 +43,8 @@ import picocli.CommandLine.Spec;
       "%nThe folder holds names and marks. Keep it to yourself.%n"
     })
 final class GradeCommand implements Callable<Integer> {
-  private static final String QUIZ_FILE = "quiz.json";
+  /** Without a byte order mark spreadsheets take a table for text of another encoding. */
+  private static final String SPREADSHEET = "\uFEFF";
 
   private final Console console;
 
@@ -90,10 +90,12 @@ final class GradeCommand implements Callable<Integer> {
   public Integer call() {
     require(draw.isPresent() == drawSeed.isPresent(), "`--draw` and `--draw-seed` go together");
     require(draw.orElse(1) > 0, "`--draw` is " + draw.orElse(1) + "; give 1 or more");
-    Path file = Files.isDirectory(quiz) ? quiz.resolve(QUIZ_FILE) : quiz;
-    SourceFile text = InputFile.read(file.toString(), console.in());
+    CourseFolder.GRADES.require(to);
+    Path file = Files.isDirectory(quiz) ? CourseFolder.QUIZ.in(quiz) : quiz;
     return new ProblemPrinter(console, false)
-        .guard(new Sources(List.of(text)), sources -> grade(QuizFile.read(text)));
+        .guard(
+            () -> InputFile.read(file.toString(), console.in()),
+            text -> grade(QuizFile.read(text)));
   }
 
   private void require(boolean sound, String message) {
@@ -106,8 +108,12 @@ final class GradeCommand implements Callable<Integer> {
     try {
       ResultFiles files = ResultFiles.read(results);
       Grades grades = Grader.grade(issued, files.files(), files.problems());
-      write(grades);
       say(grades, files);
+      if (grades.entries().isEmpty()) {
+        console.say("nothing could be graded; no grades were written\n");
+        return Exit.UNREADABLE;
+      }
+      write(grades);
       console.print(
           new GradesText(grades, address(grades)).summary()
               + "written: "
@@ -124,7 +130,7 @@ final class GradeCommand implements Callable<Integer> {
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("grades.txt", utf8(new GradesText(grades, address).write()));
     files.put("grades.json", utf8(new GradesJson(grades, address).write()));
-    files.put("grades.csv", utf8(GradesCsv.write(grades)));
+    files.put("grades.csv", utf8(SPREADSHEET + GradesCsv.write(grades)));
     files.put(PersonalData.FILE, PersonalData.note("names, answers and marks of participants"));
     draw.ifPresent(
         wanted ->

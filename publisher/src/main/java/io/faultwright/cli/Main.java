@@ -5,12 +5,18 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** Starts the command line of a process. */
 public final class Main {
+  /** Libraries that read fonts and write PDF say there what our own messages say better. */
+  private static final Logger LIBRARIES = Logger.getLogger("org.apache");
+
   private Main() {}
 
   public static void main(String[] args) {
+    LIBRARIES.setLevel(Level.OFF);
     Console console =
         new Console(
             System.in, writer(System.out), writer(System.err), terminals(), System.getenv());

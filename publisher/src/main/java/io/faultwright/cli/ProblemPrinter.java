@@ -5,9 +5,11 @@ import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.report.ProblemJson;
 import io.faultwright.report.ProblemText;
+import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 
 /**
@@ -55,6 +57,17 @@ final class ProblemPrinter {
       return print(revision.sources(), unreadable);
     }
     return work.applyAsInt(kb);
+  }
+
+  /** Reads one file and works on it; prints what keeps it from being read. */
+  int guard(Supplier<SourceFile> file, ToIntFunction<SourceFile> work) {
+    SourceFile text;
+    try {
+      text = file.get();
+    } catch (Unreadable unreadable) {
+      return print(new Sources(List.of()), unreadable);
+    }
+    return guard(new Sources(List.of(text)), sources -> work.applyAsInt(text));
   }
 
   /** Works on sources; prints what keeps them from being read. */

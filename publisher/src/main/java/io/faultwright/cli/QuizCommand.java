@@ -87,6 +87,7 @@ final class QuizCommand implements Callable<Integer> {
   public Integer call() {
     require(items.orElse(1), "--items");
     require(participants, "--participants");
+    CourseFolder.QUIZ.require(to);
     return new ProblemPrinter(console, false).guard(folder, this::quiz);
   }
 

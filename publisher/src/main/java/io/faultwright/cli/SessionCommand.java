@@ -78,6 +78,7 @@ final class SessionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    CourseFolder.SESSION.require(to);
     return new ProblemPrinter(console, false).guard(folder, this::write);
   }
 

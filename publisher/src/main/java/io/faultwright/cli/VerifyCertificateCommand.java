@@ -4,8 +4,6 @@ import io.faultwright.certificate.Certificate;
 import io.faultwright.certificate.Register;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.report.Columns;
-import io.faultwright.source.SourceFile;
-import io.faultwright.source.Sources;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -44,13 +42,13 @@ final class VerifyCertificateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Path inside = register.resolve("register").resolve("register.json");
+    Path inside = CourseFolder.CERTIFICATES.in(register);
     Path beside = register.resolve("register.json");
     Path file =
         Files.isRegularFile(inside) ? inside : Files.isDirectory(register) ? beside : register;
-    SourceFile text = InputFile.read(file.toString(), console.in());
     return new ProblemPrinter(console, false)
-        .guard(new Sources(List.of(text)), sources -> look(Register.read(text)));
+        .guard(
+            () -> InputFile.read(file.toString(), console.in()), text -> look(Register.read(text)));
   }
 
   private int look(Register all) {

@@ -84,7 +84,7 @@ public final class LessonSheets {
       fact(
           facts,
           desk.say("Equipment"),
-          desk.words().say().andEach(session.families().stream().map(this::family).toList()));
+          desk.words().say().and(session.families().stream().map(this::family).toList()));
     }
     session.symptoms().stream()
         .map(id -> desk.words().symptom(id))

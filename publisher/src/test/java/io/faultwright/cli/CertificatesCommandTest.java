@@ -340,6 +340,40 @@ class CertificatesCommandTest {
   }
 
   @Test
+  void gradesThatAreNotThereAreSaid() {
+    String to = folder.resolve("made").toString();
+    assertEquals(2, shell.run("certificates", folder.resolve("none").toString(), "--to", to));
+    assertTrue(shell.err().contains("none` cannot be read"), shell.err());
+    assertEquals(2, shell.run("verify-certificate", to, "0b1c2d3e-007", "ede2"));
+    assertTrue(shell.err().contains("made` cannot be read"), shell.err());
+  }
+
+  @Test
+  void gradesAndTheRegisterOfAnotherQuizAreKept() throws IOException {
+    String all = grades.toString();
+    assertEquals(2, shell.run("certificates", all, "--to", all));
+    assertTrue(shell.err().contains("holds grades"), shell.err());
+    Path to = folder.resolve("made");
+    assertEquals(0, certificates(to), shell::err);
+    byte[] register = Files.readAllBytes(to.resolve("register/register.json"));
+    String print =
+        new ObjectMapper().readTree(grades.resolve("grades.json").toFile()).get("quiz").asText();
+    String other = alone(print, "ffffffffffffffff");
+    assertEquals(2, shell.run("certificates", other, "--to", to.toString()));
+    assertTrue(shell.err().contains("holds the register of another quiz"), shell.err());
+    assertArrayEquals(register, Files.readAllBytes(to.resolve("register/register.json")));
+  }
+
+  @Test
+  void whereNobodyPassedNothingIsWritten() throws IOException {
+    String none = alone("\"passed\" : true", "\"passed\" : false");
+    Path to = folder.resolve("made");
+    assertEquals(1, shell.run("certificates", none, "--to", to.toString()));
+    assertTrue(shell.err().contains("nobody passed in time"), shell.err());
+    assertFalse(Files.exists(to));
+  }
+
+  @Test
   void wrongUseIsSaid() throws IOException {
     assertEquals(2, certificates(folder.resolve("made"), "--key", "x"));
     assertTrue(shell.err().contains("`--key` and `--public-key` go together"), shell.err());

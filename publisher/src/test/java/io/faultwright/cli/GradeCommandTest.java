@@ -190,6 +190,39 @@ class GradeCommandTest {
   }
 
   @Test
+  void aFolderWithoutAQuizIsSaid() {
+    String nothing = folder.resolve("nothing").toString();
+    assertEquals(2, shell.run("grade", nothing, results.toString(), "--to", to.toString()));
+    assertTrue(shell.err().contains("nothing` cannot be read"), shell.err());
+    assertEquals(
+        2, shell.run("grade", results.toString(), results.toString(), "--to", to.toString()));
+    assertTrue(shell.err().contains("quiz.json` cannot be read"), shell.err());
+    assertFalse(Files.exists(to));
+  }
+
+  @Test
+  void theQuizIsNotReplacedWithGrades() throws IOException {
+    Path quiz = shared.resolve("quiz");
+    byte[] before = Files.readAllBytes(quiz.resolve("quiz.json"));
+    String name = quiz.toString();
+    assertEquals(2, shell.run("grade", name, results.toString(), "--to", name));
+    assertTrue(shell.err().contains("holds a quiz"), shell.err());
+    assertArrayEquals(before, Files.readAllBytes(quiz.resolve("quiz.json")));
+  }
+
+  @Test
+  void whereNothingCanBeGradedEarlierGradesStay() throws IOException {
+    assertEquals(0, grade(), shell::err);
+    String before = text("grades.json");
+    for (int number = 1; number <= PARTICIPANTS; number++) {
+      Files.writeString(result(number), "{}");
+    }
+    assertEquals(2, grade());
+    assertTrue(shell.err().contains("nothing could be graded"), shell.err());
+    assertEquals(before, text("grades.json"));
+  }
+
+  @Test
   void wrongUseIsSaid() throws IOException {
     assertEquals(2, grade("--draw", "2"));
     assertTrue(shell.err().contains("`--draw` and `--draw-seed` go together"), shell.err());

@@ -197,6 +197,29 @@ class LessonPagesTest {
   /**
    * Each reading is asked on one page and told on a later one; the chart grows from step to step.
    */
+  /** A projector has no pointer at hand: what a frame cuts off is reached with keys. */
+  @Test
+  void keysReachWhatAFrameCutsOff() {
+    try (BrowserContext context = used(1280)) {
+      Page page = context.newPage();
+      page.setViewportSize(1280, 500);
+      int chart = 1;
+      while (!(sheet.leaves().get(chart - 1) instanceof LessonSheet.Standing)) {
+        chart++;
+      }
+      page.navigate(address("en") + "#page-" + chart);
+      Locator frame = page.locator("#page-" + chart + " .sheet");
+      frame.evaluate("sheet => sheet.scrollTop = 0");
+      page.keyboard().press("ArrowDown");
+      int down = ((Number) frame.evaluate("sheet => Math.round(sheet.scrollTop)")).intValue();
+      assertTrue(down > 9, "looked down by " + down);
+      page.keyboard().press("ArrowUp");
+      int up = ((Number) frame.evaluate("sheet => Math.round(sheet.scrollTop)")).intValue();
+      assertTrue(up < 2, "looked up to " + up);
+      assertEquals(List.of("page-" + chart), shown(page));
+    }
+  }
+
   @Test
   void aWorkedExampleBuildsUp() {
     List<LessonSheet.Standing> standing = new ArrayList<>();

@@ -63,6 +63,15 @@
     show(shown + 1 + by, true);
   }
 
+  /** Looks further down or up a chart that is larger than its frame; false where it has no more. */
+  function looked(by) {
+    var sheet = leaves[shown].querySelector(".sheet");
+    if (!sheet) return false;
+    var before = sheet.scrollTop;
+    sheet.scrollTop += by * 0.5 * sheet.clientHeight;
+    return sheet.scrollTop !== before;
+  }
+
   function keyed(event) {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
     var target = event.target;
@@ -76,6 +85,9 @@
     if (event.key === "Home") step = -leaves.length;
     if (event.key === "End") step = leaves.length;
     if (event.key === "Escape") all.open = false;
+    if (!own && (event.key === "ArrowDown" || event.key === "ArrowUp")) {
+      if (looked(event.key === "ArrowDown" ? 1 : -1)) event.preventDefault();
+    }
     if (step === 0) return;
     event.preventDefault();
     turn(step);
