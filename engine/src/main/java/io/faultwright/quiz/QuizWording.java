@@ -288,9 +288,24 @@ public final class QuizWording {
     if (item.stem() instanceof Own own) {
       return own.item().because().isEmpty() ? List.of() : List.of(own.item().because());
     }
-    return item.stem() instanceof WhichFault || item.stem() instanceof WhatSeparates
-        ? item.origin().rules().stream().map(id -> rule(item, id).because()).distinct().toList()
+    List<Rule> rules = item.origin().rules().stream().map(id -> rule(item, id)).toList();
+    if (item.stem() instanceof WhatSeparates) {
+      return rules.stream()
+          .map(this::ofConclusion)
+          .filter(text -> !text.isEmpty())
+          .distinct()
+          .toList();
+    }
+    return item.stem() instanceof WhichFault
+        ? rules.stream().map(Rule::because).distinct().toList()
         : List.of();
+  }
+
+  /** Why a rule concludes what it does, and what that is: the reasons of two faults stand here. */
+  private String ofConclusion(Rule rule) {
+    return rule.because().isEmpty()
+        ? ""
+        : Words.upperFirst(wording.conclusion(rule.conclusion())) + ": " + rule.because();
   }
 
   private Rule rule(Item item, String id) {
