@@ -279,10 +279,12 @@ class SingleFileTest {
         List.of("symptom/ice-left.html", "safety.html", "a-z.html", "diagnose.html")) {
       page.evaluate("path => { location.hash = '#/' + path; }", path);
       page.waitForFunction("path => location.hash.startsWith('#/' + path)", path);
-      page.waitForTimeout(300);
+      page.evaluate("() => new Promise(done => requestAnimationFrame(() => setTimeout(done, 0)))");
       assertEquals(1, page.locator("h1").count(), path);
       assertEquals(1, page.locator("main").count(), path);
     }
+    page.waitForTimeout(300);
+    assertEquals(true, page.evaluate("window.broken === undefined"));
     page.navigate("about:blank");
     page.navigate(to.toUri() + "#/search.html#q=valve");
     page.waitForSelector("#results a");
