@@ -23,7 +23,12 @@ public final class LimitsExport {
    * @throws Unreadable where the knowledge base cannot be read, or there is no such table
    */
   public static byte[] bytes(Sources sources, Collection<String> readings, SheetFormat format) {
-    KnowledgeBase kb = Resolver.resolve(sources);
+    return bytes(Resolver.resolve(sources), sources, readings, format);
+  }
+
+  /** The same of a knowledge base that was read from its files before. */
+  static byte[] bytes(
+      KnowledgeBase kb, Sources sources, Collection<String> readings, SheetFormat format) {
     Tables.require(kb, readings);
     Collection<String> wanted = readings.isEmpty() ? kb.limits().keySet() : new TreeSet<>(readings);
     SortedMap<String, String> names = SheetNames.of(kb.limits().keySet());

@@ -38,7 +38,12 @@ public final class LimitsImport {
    * @throws Unreadable where it cannot be read as it is
    */
   public LimitsImport(Sources sources, UnaryOperator<String> disk) {
-    this.resolution = Resolver.resolution(sources);
+    this(Resolver.resolution(sources), sources, disk);
+  }
+
+  /** The same into a knowledge base that was read from its files before. */
+  LimitsImport(Resolution resolution, Sources sources, UnaryOperator<String> disk) {
+    this.resolution = resolution;
     this.kb = resolution.knowledge();
     this.before = sources;
     this.disk = disk;

@@ -3,7 +3,9 @@ package io.faultwright.layout;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Predicate;
@@ -46,6 +48,12 @@ final class PageBreaks {
   private final List<Tree> trees;
   private final Printer printer;
   private final Cuts cuts;
+
+  /** What came of cuts; the search comes back to the same ones again and again. */
+  private final Map<BitSet, Broken> known = new HashMap<>();
+
+  /** For other cuts the number of pages that are too few for them. */
+  private final Map<BitSet, Integer> tooFew = new HashMap<>();
 
   PageBreaks(String start, List<Tree> trees, Printer printer) {
     this.start = start;
@@ -106,9 +114,20 @@ final class PageBreaks {
 
   /** The pages for some cuts; none if they are more than a number. */
   private Optional<Broken> broken(BitSet chosen, int most) {
-    return new Packing(printer, most)
-        .pages(start, cuts.parts(chosen))
-        .map(pages -> Broken.of(chosen, pages));
+    Broken before = known.get(chosen);
+    if (before != null) {
+      return before.pages.size() <= most ? Optional.of(before) : Optional.empty();
+    }
+    return most <= tooFew.getOrDefault(chosen, 0) ? Optional.empty() : tried(chosen, most);
+  }
+
+  private Optional<Broken> tried(BitSet chosen, int most) {
+    Optional<Broken> broken =
+        new Packing(printer, most)
+            .pages(start, cuts.parts(chosen))
+            .map(pages -> Broken.of(chosen, pages));
+    broken.ifPresentOrElse(found -> known.put(chosen, found), () -> tooFew.put(chosen, most));
+    return broken;
   }
 
   /** Leaves the place where no change helps by a few changes at random, again and again. */

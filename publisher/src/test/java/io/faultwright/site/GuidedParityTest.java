@@ -3,7 +3,6 @@ package io.faultwright.site;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.finding.Finding;
@@ -21,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -34,11 +34,17 @@ class GuidedParityTest {
   private static final Path SPECIMENS = Path.of("..", "engine", "src", "test", "resources");
 
   @TempDir static Path temp;
+  private static final List<String> COMPLAINTS = Collections.synchronizedList(new ArrayList<>());
+
   private static Browser browser;
+  private static Page page;
 
   @BeforeAll
   static void open() {
     browser = Browser.open();
+    page = browser.chromium().newPage();
+    page.onConsoleMessage(message -> COMPLAINTS.add(message.text()));
+    page.onPageError(COMPLAINTS::add);
   }
 
   @AfterAll
@@ -101,18 +107,20 @@ class GuidedParityTest {
     // What the page says is compared, not how it looks: nothing need be laid out.
     Files.writeString(site.resolve("style.css"), "body { display: none; }");
     Runner runner = new Runner(kb, RuleCompiler.compile(kb));
-    List<String> complaints = new ArrayList<>();
-    try (BrowserContext context = browser.chromium().newContext()) {
-      Page page = context.newPage();
-      page.onConsoleMessage(message -> complaints.add(message.text()));
-      page.onPageError(complaints::add);
-      List<String> said = GuidedPage.open(page, site).said(situations);
-      for (int i = 0; i < situations.size(); i++) {
-        Told told = situations.get(i);
-        String expected = GuidedPage.said(runner.verdict(told.symptom(), told.situation()));
-        assertEquals(expected, said.get(i), told.name() + " " + GuidedPage.address(told));
-      }
+    List<String> said = fresh(site).said(situations);
+    for (int i = 0; i < situations.size(); i++) {
+      Told told = situations.get(i);
+      String expected = GuidedPage.said(runner.verdict(told.symptom(), told.situation()));
+      assertEquals(expected, said.get(i), told.name() + " " + GuidedPage.address(told));
     }
-    assertEquals(List.of(), complaints);
+    assertEquals(List.of(), List.copyOf(COMPLAINTS));
+  }
+
+  /** As a browser has it that never saw the page before. */
+  private static GuidedPage fresh(Path site) {
+    COMPLAINTS.clear();
+    GuidedPage.open(page, site);
+    page.evaluate("localStorage.clear()");
+    return GuidedPage.open(page, site);
   }
 }

@@ -57,11 +57,12 @@ class MistakesInDroolsTest {
         .forEach(
             one -> cases.add(recorded(cases.size(), symptom, Sighting.of(judge, symptom, one))));
     SymptomMutants mutants = new SymptomMutants(judge, symptom, cases, Deadline.NEVER);
+    Runner right = runner(kb);
     for (Rule rule : symptom.rules().values()) {
       List<Variant<Symptom>> variants = new RuleVariants(kb, symptom).of(rule);
       List<MutantStatus> judged = mutants.of(rule);
       for (int i = (int) (seed % EVERY); i < variants.size(); i += EVERY) {
-        confirm(kb, variants.get(i).changed(), judged.get(i), cases, situations);
+        confirm(kb, right, variants.get(i).changed(), judged.get(i), cases, situations);
       }
     }
   }
@@ -83,12 +84,12 @@ class MistakesInDroolsTest {
 
   private void confirm(
       KnowledgeBase kb,
+      Runner right,
       Symptom changed,
       MutantStatus judged,
       List<Witnessed> cases,
       List<Situation> situations) {
     seen.merge(judged.fate(), 1, Integer::sum);
-    Runner right = runner(kb);
     Runner wrong = runner(kb.with(changed));
     String id = changed.id();
     String words = judged.mutant().words();

@@ -50,6 +50,8 @@ final class Oracle {
   private final KnowledgeBase knowledge;
   private final Symptom symptom;
   private final Set<String> readings;
+  private final Map<String, SortedSet<Answer>> answers = new HashMap<>();
+  private final Map<String, Set<String>> clashing = new HashMap<>();
   private final Map<Interval, long[]> scaledEnds = new IdentityHashMap<>();
   private final Map<String, Map<Build, Map<Object, Optional<long[]>>>> bands = new HashMap<>();
 
@@ -57,6 +59,21 @@ final class Oracle {
     this.knowledge = knowledge;
     this.symptom = symptom;
     this.readings = new HashSet<>(knowledge.readings().keySet());
+    Collection<Rule> rules = symptom.rules().values();
+    rules.forEach(rule -> answers.put(rule.id(), rule.conclusion().answers()));
+    rules.forEach(rule -> clashing.put(rule.id(), clashing(rule.conclusion())));
+  }
+
+  /** The rules whose conclusions one excludes, or that exclude it. */
+  private Set<String> clashing(Conclusion one) {
+    Set<String> clashing = new HashSet<>();
+    for (Rule rule : symptom.rules().values()) {
+      Conclusion other = rule.conclusion();
+      if (clash(one, other) || clash(other, one)) {
+        clashing.add(rule.id());
+      }
+    }
+    return clashing;
   }
 
   /**
@@ -130,13 +147,13 @@ final class Oracle {
 
   /** Whether a point gets no answer and no referral. */
   boolean isUnanswered(Fate fate) {
-    return !fate.referred() && answers(fate).isEmpty();
+    return !fate.referred() && fate.fired().stream().allMatch(rule -> answers.get(rule).isEmpty());
   }
 
   SortedSet<Answer> answers(Fate fate) {
-    SortedSet<Answer> answers = new TreeSet<>();
-    fate.fired().forEach(rule -> answers.addAll(symptom.rules().get(rule).conclusion().answers()));
-    return answers;
+    SortedSet<Answer> found = new TreeSet<>();
+    fate.fired().forEach(rule -> found.addAll(answers.get(rule)));
+    return found;
   }
 
   /** Pairs of fired rules whose conclusions exclude each other, as "a b". */
@@ -145,9 +162,7 @@ final class Oracle {
     List<String> fired = new ArrayList<>(fate.fired());
     for (int i = 0; i < fired.size(); i++) {
       for (int j = i + 1; j < fired.size(); j++) {
-        Conclusion one = symptom.rules().get(fired.get(i)).conclusion();
-        Conclusion other = symptom.rules().get(fired.get(j)).conclusion();
-        if (clash(one, other) || clash(other, one)) {
+        if (clashing.get(fired.get(i)).contains(fired.get(j))) {
           clashes.add(fired.get(i) + " " + fired.get(j));
         }
       }
