@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -46,9 +47,19 @@ public final class SitePages {
    *
    * @param path its file
    * @param symptom whose page it is, if it is one's
+   * @param usedBy ids of the symptoms that it lists, where it stands on their titles and on what is
+   *     no symptom; absent for all others
    * @param page writes it; may run on any thread
    */
-  public record Plan(String path, Optional<String> symptom, Supplier<Page> page) {}
+  public record Plan(
+      String path,
+      Optional<String> symptom,
+      Optional<SortedSet<String>> usedBy,
+      Supplier<Page> page) {
+    Plan usedBy(SortedSet<String> symptoms) {
+      return new Plan(path, symptom, Optional.of(symptoms), page);
+    }
+  }
 
   /** The pages, in a fixed order. */
   public List<Page> all() {
@@ -70,18 +81,20 @@ public final class SitePages {
                 .map(
                     fault ->
                         page(
-                            Kind.FAULT,
-                            fault.id(),
-                            fault.title(),
-                            at -> new FaultSections(at).of(fault))),
+                                Kind.FAULT,
+                                fault.id(),
+                                fault.title(),
+                                at -> new FaultSections(at).of(fault))
+                            .usedBy(desk.uses().symptomsWithFault(fault.id()))),
             kb.readings().values().stream()
                 .map(
                     reading ->
                         page(
-                            Kind.READING,
-                            reading.id(),
-                            reading.title(),
-                            at -> new ReadingSections(at).of(reading))),
+                                Kind.READING,
+                                reading.id(),
+                                reading.title(),
+                                at -> new ReadingSections(at).of(reading))
+                            .usedBy(desk.uses().symptomsWithReading(reading.id()))),
             desk.uses().refrigerants().stream()
                 .map(
                     one ->
@@ -249,7 +262,7 @@ public final class SitePages {
     String path = SitePaths.file(target);
     Optional<String> symptom =
         Optional.of(target).filter(one -> one.kind() == Kind.SYMPTOM).map(Target::id);
-    return new Plan(path, symptom, () -> page(path, title, here, content));
+    return new Plan(path, symptom, Optional.empty(), () -> page(path, title, here, content));
   }
 
   private Page page(String path, String title, Set<Target> here, Function<Desk, Content> content) {

@@ -10,6 +10,7 @@ import io.faultwright.page.Edition;
 import io.faultwright.page.Frame;
 import io.faultwright.page.SitePaths;
 import io.faultwright.page.Tongue;
+import io.faultwright.piece.Fingerprints;
 import io.faultwright.piece.Piece;
 import io.faultwright.words.Words;
 import java.util.List;
@@ -29,15 +30,21 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
    * Plans a site.
    *
    * @param drawn the charts of each symptom, by its id, by the tag of the language
+   * @param things fingerprints of what the knowledge base holds
    * @throws Unreadable where a guide links to nothing, except in drafts
    */
   static Plan of(
-      KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options) {
+      KnowledgeBase kb,
+      SortedMap<String, SortedMap<String, Drawn>> drawn,
+      Options options,
+      Fingerprints things) {
     Languages languages = new Languages(kb);
     List<Tongue> tongues = languages.all();
     List<SitePieces> sites =
         tongues.stream()
-            .map(tongue -> pieces(languages, charts(drawn, tongue), options, tongue, tongues))
+            .map(
+                tongue ->
+                    pieces(languages, charts(drawn, tongue), options, tongue, tongues, things))
             .toList();
     List<Problem> problems = sites.get(0).problems();
     if (!problems.isEmpty() && !options.draft()) {
@@ -70,7 +77,8 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
       SortedMap<String, Drawn> drawn,
       Options options,
       Tongue tongue,
-      List<Tongue> all) {
+      List<Tongue> all,
+      Fingerprints things) {
     SortedMap<String, List<ChartSheet>> charts = new TreeMap<>();
     drawn.forEach((id, one) -> charts.put(id, one.sheets()));
     Edition edition =
@@ -83,7 +91,7 @@ record Plan(List<SitePieces> sites, Release release, int charts, List<Problem> p
             options.since().map(since -> languages.in(since, tongue)),
             options.bulletin().map(told -> told.with(languages.in(told.since(), tongue))),
             options.releases());
-    return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, all);
+    return new SitePieces(languages.in(tongue), edition, drawn, options, tongue, all, things);
   }
 
   private static Release release(KnowledgeBase kb, Frame frame) {

@@ -33,6 +33,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -52,6 +54,8 @@ final class SitePieces {
   private final Excerpts excerpts;
   private final SiteHtml html = new SiteHtml();
   private final Fingerprints fingerprints = new Fingerprints();
+  private final Fingerprints things;
+  private final Fingerprint besidesSymptoms;
 
   /**
    * The files in one language.
@@ -59,6 +63,7 @@ final class SitePieces {
    * @param kb in that language
    * @param drawn its charts
    * @param all the languages
+   * @param things fingerprints of what the knowledge base holds
    */
   SitePieces(
       KnowledgeBase kb,
@@ -66,7 +71,8 @@ final class SitePieces {
       SortedMap<String, Drawn> drawn,
       Options options,
       Tongue tongue,
-      List<Tongue> all) {
+      List<Tongue> all,
+      Fingerprints things) {
     this.folder = tongue.folder();
     this.tongue = tongue;
     this.languages = List.copyOf(all);
@@ -76,6 +82,23 @@ final class SitePieces {
     this.drawn = drawn;
     this.options = options;
     this.site = new SitePages(kb, edition, tongue, all);
+    this.things = things;
+    this.besidesSymptoms = besidesSymptoms();
+  }
+
+  /** All that the pages of faults and readings stand on, but for the symptoms that they list. */
+  private Fingerprint besidesSymptoms() {
+    SortedMap<String, String> titles = new TreeMap<>();
+    kb.symptoms().forEach((id, symptom) -> titles.put(id, symptom.title()));
+    SortedMap<String, String> guides = new TreeMap<>();
+    kb.guides().forEach((id, guide) -> guides.put(id, guide.title()));
+    return things.of(
+        List.of(kb.handbook(), kb.equipment(), kb.wordbook()),
+        List.of(kb.readings(), kb.limits(), kb.faults(), kb.cautions(), kb.parts(), kb.setUps()),
+        List.of(titles, guides),
+        options.draft(),
+        tongue,
+        languages);
   }
 
   /** The files, in a fixed order; those that take longest first, lest others wait for them. */
@@ -117,8 +140,24 @@ final class SitePieces {
         .map(plan -> plan.symptom().map(id -> symptomPage(plan, id)).orElseGet(() -> page(plan)));
   }
 
-  /** Gathering what stands on a page is quick; so it is printed where that has changed. */
   private Piece page(SitePages.Plan plan) {
+    return plan.usedBy().map(symptoms -> listing(plan, symptoms)).orElseGet(() -> gathered(plan));
+  }
+
+  /** Of these there are thousands; what one stands on is told without gathering it. */
+  private Piece listing(SitePages.Plan plan, SortedSet<String> symptoms) {
+    String path = folder + plan.path();
+    return new Piece(
+        path,
+        () ->
+            Piece.Begun.file(
+                path,
+                things.of(besidesSymptoms.toString(), path, symptoms),
+                () -> utf8(html.print(plan.page().get()))));
+  }
+
+  /** Gathering what stands on a page is quick; so it is printed where that has changed. */
+  private Piece gathered(SitePages.Plan plan) {
     String path = folder + plan.path();
     return new Piece(
         path,

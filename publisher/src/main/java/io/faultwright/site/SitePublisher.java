@@ -48,7 +48,7 @@ public final class SitePublisher {
   public Summary publish(
       KnowledgeBase kb, SortedMap<String, SortedMap<String, Drawn>> drawn, Options options, Path to)
       throws IOException {
-    Plan plan = Plan.of(kb, drawn, options);
+    Plan plan = Plan.of(kb, drawn, options, workshop.fingerprints());
     new AtomicFolder(to)
         .publish(
             sink -> {
@@ -73,7 +73,7 @@ public final class SitePublisher {
       Options options,
       Sink sink)
       throws IOException {
-    Plan plan = Plan.of(kb, drawn, options);
+    Plan plan = Plan.of(kb, drawn, options, workshop.fingerprints());
     fill(sink, plan);
     return summary(plan);
   }
@@ -92,7 +92,7 @@ public final class SitePublisher {
       Options options,
       Path file)
       throws IOException {
-    Plan plan = Plan.of(kb, drawn, options);
+    Plan plan = Plan.of(kb, drawn, options, workshop.fingerprints());
     SortedMap<String, byte[]> files = new TreeMap<>(OfflineFiles.besidesTheWorker(plan.release()));
     workshop.make(plan.pieces(), made -> read(made.files(), files));
     List<Tongue> all = new Languages(kb).all();
