@@ -114,6 +114,25 @@ public record KnowledgeBase(
         guides, setUps, charts, words);
   }
 
+  /** What does not belong to single symptoms: no rules and their cases, charts and guides. */
+  public KnowledgeBase besidesSymptoms() {
+    return new KnowledgeBase(
+        handbook,
+        equipment,
+        readings,
+        limits,
+        faults,
+        new TreeMap<>(),
+        new TreeMap<>(),
+        new TreeMap<>(),
+        cautions,
+        parts,
+        new TreeMap<>(),
+        setUps,
+        new TreeMap<>(),
+        wordbook);
+  }
+
   /** The same with one of its symptoms replaced by another of the same id. */
   public KnowledgeBase with(Symptom symptom) {
     SortedMap<String, Symptom> others = new TreeMap<>(symptoms);

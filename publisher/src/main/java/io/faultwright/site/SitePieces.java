@@ -93,12 +93,7 @@ final class SitePieces {
     SortedMap<String, String> guides = new TreeMap<>();
     kb.guides().forEach((id, guide) -> guides.put(id, guide.title()));
     return things.of(
-        List.of(kb.handbook(), kb.equipment(), kb.wordbook()),
-        List.of(kb.readings(), kb.limits(), kb.faults(), kb.cautions(), kb.parts(), kb.setUps()),
-        List.of(titles, guides),
-        options.draft(),
-        tongue,
-        languages);
+        kb.besidesSymptoms(), List.of(titles, guides), options.draft(), tongue, languages);
   }
 
   /** The files, in a fixed order; those that take longest first, lest others wait for them. */
