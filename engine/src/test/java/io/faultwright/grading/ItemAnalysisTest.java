@@ -17,23 +17,6 @@ import org.junit.jupiter.api.Test;
 
 class ItemAnalysisTest {
   /**
-   * Answers of ten persons to ten items, 1 for right. Source: K. L. Wuensch, East Carolina
-   * University, data for the Kuder-Richardson formula 20.
-   */
-  private static final List<String> PUBLISHED =
-      List.of(
-          "1111110110",
-          "1011011101",
-          "1111011001",
-          "0010001000",
-          "0000010010",
-          "1110111111",
-          "1101110111",
-          "1111111101",
-          "0101111101",
-          "1101101110");
-
-  /**
    * Sheets on which `1` is the right option and every other figure a wrong one; `-` is left out.
    */
   private static List<Sheet> sheets(List<String> rows) {
@@ -60,12 +43,12 @@ class ItemAnalysisTest {
   }
 
   private static ItemReport published(int item) {
-    return ItemAnalysis.of(sheets(PUBLISHED)).items().get(item - 1);
+    return ItemAnalysis.of(sheets(PublishedAnswers.ROWS)).items().get(item - 1);
   }
 
   @Test
   void publishedReliability() {
-    QuizReport report = ItemAnalysis.of(sheets(PUBLISHED));
+    QuizReport report = ItemAnalysis.of(sheets(PublishedAnswers.ROWS));
     Reliability reliability = report.reliability().orElseThrow();
     assertEquals(10, report.participants());
     assertEquals(6.6, report.mean(), 1e-12);
@@ -81,7 +64,7 @@ class ItemAnalysisTest {
    */
   @Test
   void theVarianceOfTheTotalsIsThatOfThePopulation() {
-    double kr20 = ItemAnalysis.of(sheets(PUBLISHED)).reliability().orElseThrow().kr20();
+    double kr20 = ItemAnalysis.of(sheets(PublishedAnswers.ROWS)).reliability().orElseThrow().kr20();
     assertEquals(0.7378, 10 / 9.0 * (1 - 2.18 / (5.84 * 10 / 9)), 0.00005);
     assertTrue(Math.abs(kr20 - 0.7378) > 0.04);
   }
@@ -105,7 +88,7 @@ class ItemAnalysisTest {
   @Test
   void itemsAgainstTheRestAreFlagged() {
     Set<String> flagged =
-        ItemAnalysis.of(sheets(PUBLISHED)).items().stream()
+        ItemAnalysis.of(sheets(PublishedAnswers.ROWS)).items().stream()
             .filter(item -> item.flags().contains(Flag.AGAINST_THE_REST))
             .map(ItemReport::item)
             .collect(Collectors.toSet());

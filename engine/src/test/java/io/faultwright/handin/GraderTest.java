@@ -9,6 +9,7 @@ import io.faultwright.grading.Choice;
 import io.faultwright.grading.HandIn;
 import io.faultwright.grading.HandIn.Answer;
 import io.faultwright.grading.ItemReport;
+import io.faultwright.grading.PublishedAnswers;
 import io.faultwright.handin.IssuedQuiz.Item;
 import io.faultwright.handin.IssuedQuiz.Option;
 import io.faultwright.handin.IssuedQuiz.Variant;
@@ -347,24 +348,10 @@ class GraderTest {
         choices.stream().map(one -> one.option() + " " + one.count()).toList());
   }
 
-  /**
-   * The whole way from a table to the figures. Source of the answers and of the 0.69635: K. L.
-   * Wuensch, East Carolina University, data for the Kuder-Richardson formula 20.
-   */
+  /** The whole way from a table to the figures; source of the 0.69635 as of the answers. */
   @Test
   void publishedAnswersInATableGiveThePublishedReliability() {
-    List<String> rows =
-        List.of(
-            "1111110110",
-            "1011011101",
-            "1111011001",
-            "0010001000",
-            "0000010010",
-            "1110111111",
-            "1101110111",
-            "1111111101",
-            "0101111101",
-            "1101101110");
+    List<String> rows = PublishedAnswers.ROWS;
     List<Option> options = List.of(new Option("wrong", ""), new Option("right", ""));
     List<Item> items =
         IntStream.rangeClosed(1, 10)
