@@ -130,6 +130,7 @@ class LayersTest {
         "analysis.order",
         "analysis.outcome",
         "analysis.space");
+    arrows("operation", "quantity", "model");
     arrows("plain", "source", "model");
     arrows("grading");
     arrows("revision", "source", "diagnostic", "syntax");

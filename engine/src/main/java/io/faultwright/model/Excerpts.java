@@ -94,6 +94,7 @@ public final class Excerpts {
         guides(names),
         setUps.among(names),
         drawn,
+        new TreeMap<>(),
         kb.wordbook().of(kb.handbook().language()));
   }
 

@@ -23,6 +23,7 @@ import java.util.TreeSet;
  * @param guides Markdown pages, by id
  * @param setUps what is done once before several readings, by id
  * @param charts orders of work that a trainer wrote, by id
+ * @param sequences sequences of operation, by id
  * @param wordbook synonyms and translations
  */
 public record KnowledgeBase(
@@ -39,6 +40,7 @@ public record KnowledgeBase(
     SortedMap<String, Guide> guides,
     SortedMap<String, SetUp> setUps,
     SortedMap<String, Chart> charts,
+    SortedMap<String, Sequence> sequences,
     Wordbook wordbook) {
   public KnowledgeBase {
     readings = Sorted.copy(readings);
@@ -52,6 +54,7 @@ public record KnowledgeBase(
     guides = Sorted.copy(guides);
     setUps = Sorted.copy(setUps);
     charts = Sorted.copy(charts);
+    sequences = Sorted.copy(sequences);
   }
 
   /** Ids of all readings that are asked before a reading, those before them included. */
@@ -111,7 +114,7 @@ public record KnowledgeBase(
   private KnowledgeBase with(Handbook title, Wordbook words) {
     return new KnowledgeBase(
         title, equipment, readings, limits, faults, symptoms, nevers, cases, cautions, parts,
-        guides, setUps, charts, words);
+        guides, setUps, charts, sequences, words);
   }
 
   /** What does not belong to single symptoms: no rules and their cases, charts and guides. */
@@ -130,6 +133,7 @@ public record KnowledgeBase(
         new TreeMap<>(),
         setUps,
         new TreeMap<>(),
+        sequences,
         wordbook);
   }
 
@@ -139,7 +143,7 @@ public record KnowledgeBase(
     others.put(symptom.id(), symptom);
     return new KnowledgeBase(
         handbook, equipment, readings, limits, faults, others, nevers, cases, cautions, parts,
-        guides, setUps, charts, wordbook);
+        guides, setUps, charts, sequences, wordbook);
   }
 
   /** The same with one of its limits tables replaced by another for the same reading. */
@@ -148,7 +152,7 @@ public record KnowledgeBase(
     others.put(table.reading(), table);
     return new KnowledgeBase(
         handbook, equipment, readings, others, faults, symptoms, nevers, cases, cautions, parts,
-        guides, setUps, charts, wordbook);
+        guides, setUps, charts, sequences, wordbook);
   }
 
   /** The same with one chart more, or with another in place of the one of its id. */
@@ -157,6 +161,6 @@ public record KnowledgeBase(
     others.put(chart.id(), chart);
     return new KnowledgeBase(
         handbook, equipment, readings, limits, faults, symptoms, nevers, cases, cautions, parts,
-        guides, setUps, others, wordbook);
+        guides, setUps, others, sequences, wordbook);
   }
 }

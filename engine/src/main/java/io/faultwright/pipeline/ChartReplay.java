@@ -119,6 +119,7 @@ final class ChartReplay {
         kb.guides(),
         kb.setUps(),
         kb.charts(),
+        kb.sequences(),
         kb.wordbook());
   }
 

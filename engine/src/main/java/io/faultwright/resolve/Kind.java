@@ -19,6 +19,7 @@ enum Kind {
   CHART("chart"),
   STEP("step"),
   GUIDE("guide"),
+  SEQUENCE("sequence"),
   SESSION("session"),
   ITEM("item"),
   SYNONYM("synonym"),

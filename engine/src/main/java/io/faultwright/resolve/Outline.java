@@ -44,6 +44,7 @@ final class Outline {
     SECTIONS.put("cases", Kind.CASE);
     SECTIONS.put("charts", Kind.CHART);
     SECTIONS.put("synonyms", Kind.SYNONYM);
+    SECTIONS.put("sequences", Kind.SEQUENCE);
     SECTIONS.put("sessions", Kind.SESSION);
     EQUIPMENT_SECTIONS.put("families", Kind.FAMILY);
     EQUIPMENT_SECTIONS.put("options", Kind.OPTION);

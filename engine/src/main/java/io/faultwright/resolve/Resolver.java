@@ -12,6 +12,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Never;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Session;
 import io.faultwright.model.SetUp;
 import io.faultwright.model.Symptom;
@@ -85,6 +86,7 @@ public final class Resolver {
     SortedMap<String, Never> nevers = new NeverResolver(context, situation).resolveAll();
     SortedMap<String, Case> cases =
         new CaseResolver(context, subjects, symptoms, known).resolveAll();
+    SortedMap<String, Sequence> sequences = new SequenceResolver(context, facts).resolveAll();
     return new KnowledgeBase(
         handbook,
         equipment,
@@ -99,6 +101,7 @@ public final class Resolver {
         new GuideResolver(context).resolveAll(),
         setUps,
         new ChartResolver(context, facts, situation, symptoms, known).resolveAll(),
+        sequences,
         new Wordbook(
             new SynonymResolver(context).resolveAll(),
             new TranslationResolver(context).resolveAll()));

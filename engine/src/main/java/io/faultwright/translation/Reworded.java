@@ -42,6 +42,7 @@ final class Reworded {
         each(old.guides(), this::guide),
         each(old.setUps(), this::setUp),
         each(old.charts(), this::chart),
+        each(old.sequences(), new SequenceTexts(reword)::of),
         new Wordbook(synonyms(old.wordbook()), old.wordbook().catalogues()));
   }
 

@@ -195,6 +195,7 @@ class BrokenOnPurposeTest {
         FREEZERS.guides(),
         FREEZERS.setUps(),
         FREEZERS.charts(),
+        FREEZERS.sequences(),
         FREEZERS.wordbook());
   }
 }

@@ -263,6 +263,7 @@ public final class KnowledgeBaseBuilder {
         new TreeMap<>(),
         new TreeMap<>(),
         new TreeMap<>(),
+        new TreeMap<>(),
         Wordbook.EMPTY);
   }
 

@@ -43,6 +43,7 @@ final class RandomAccuracies {
         base.guides(),
         base.setUps(),
         base.charts(),
+        base.sequences(),
         base.wordbook());
   }
 

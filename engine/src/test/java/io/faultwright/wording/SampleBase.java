@@ -66,6 +66,7 @@ public final class SampleBase {
         new TreeMap<>(),
         new TreeMap<>(),
         new TreeMap<>(),
+        new TreeMap<>(),
         Wordbook.EMPTY);
   }
 

@@ -116,6 +116,7 @@ public final class Demos {
         kb.guides(),
         kb.setUps(),
         kb.charts(),
+        kb.sequences(),
         kb.wordbook());
   }
 

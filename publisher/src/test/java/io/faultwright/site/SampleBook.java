@@ -97,6 +97,7 @@ final class SampleBook {
         guides(),
         new TreeMap<>(),
         new TreeMap<>(),
+        new TreeMap<>(),
         Wordbook.EMPTY);
   }
 

@@ -89,6 +89,7 @@ final class SampleChanges {
         kb.guides(),
         kb.setUps(),
         kb.charts(),
+        kb.sequences(),
         kb.wordbook());
   }
 

@@ -247,6 +247,7 @@ class SiteTest {
         guides,
         kb.setUps(),
         kb.charts(),
+        kb.sequences(),
         kb.wordbook());
   }
 }

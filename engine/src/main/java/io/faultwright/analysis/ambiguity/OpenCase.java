@@ -137,6 +137,7 @@ record OpenCase(SymptomSpace space, List<Result> results, SortedSet<String> take
         kb.guides(),
         kb.setUps(),
         kb.charts(),
+        kb.sequences(),
         kb.wordbook());
   }
 

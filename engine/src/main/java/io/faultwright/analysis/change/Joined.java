@@ -120,6 +120,7 @@ public final class Joined {
         new TreeMap<>(),
         current.setUps(),
         current.charts(),
+        current.sequences(),
         current.wordbook());
   }
 

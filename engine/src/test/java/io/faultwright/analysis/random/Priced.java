@@ -38,6 +38,7 @@ public final class Priced {
         base.guides(),
         setUps,
         base.charts(),
+        base.sequences(),
         base.wordbook());
   }
 

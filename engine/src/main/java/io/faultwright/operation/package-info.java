@@ -1,0 +1,2 @@
+/** Sequences of operation as they run on one machine, step by step. */
+package io.faultwright.operation;
