@@ -131,7 +131,7 @@ class LayersTest {
         "analysis.outcome",
         "analysis.space");
     arrows("operation", "quantity", "model");
-    arrows("analysis.operation", "source", "quantity", "model", "finding", "operation");
+    arrows("analysis.operation", "source", "quantity", "model", "finding", "wording", "operation");
     arrows("plain", "source", "model");
     arrows("grading");
     arrows("revision", "source", "diagnostic", "syntax");

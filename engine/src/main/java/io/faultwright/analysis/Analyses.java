@@ -10,6 +10,7 @@ import io.faultwright.analysis.gap.GapAnalysis;
 import io.faultwright.analysis.gap.MissingLimitsAnalysis;
 import io.faultwright.analysis.limits.NarrowLimitsAnalysis;
 import io.faultwright.analysis.limits.OverlappingLimitsAnalysis;
+import io.faultwright.analysis.operation.SequenceAnalysis;
 import io.faultwright.analysis.recognition.RecognitionAnalysis;
 import io.faultwright.analysis.redundancy.DeadRuleAnalysis;
 import io.faultwright.analysis.redundancy.EmptyNeverAnalysis;
@@ -55,6 +56,7 @@ public final class Analyses {
           UnusedReadingAnalysis::findings,
           FaultAnalysis::findings,
           CautionAnalysis::findings,
+          SequenceAnalysis::findings,
           TranslationAnalysis::findings);
 
   private Analyses() {}

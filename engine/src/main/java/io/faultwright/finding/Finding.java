@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param region all such situations of this finding, an <i>and</i> of its tests
  * @param share how many distinguishable situations that is
  * @param chart id of the authored chart it concerns; absent for most
+ * @param course of events that shows it; absent for all but sequences of operation
  * @param replayed whether Drools agreed on the witness
  */
 public record Finding(
@@ -32,6 +33,7 @@ public record Finding(
     List<RegionTest> region,
     Optional<Share> share,
     Optional<String> chart,
+    Optional<EventCourse> course,
     boolean replayed) {
   /** Errors first, then by kind, symptom, rules and message. */
   public static final Comparator<Finding> ORDER =
@@ -67,6 +69,7 @@ public record Finding(
         List.of(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         false);
   }
 
@@ -83,6 +86,7 @@ public record Finding(
         region,
         share,
         chart,
+        course,
         replayed);
   }
 
@@ -99,6 +103,7 @@ public record Finding(
         region,
         share,
         Optional.of(chartId),
+        course,
         replayed);
   }
 
@@ -115,19 +120,37 @@ public record Finding(
         box,
         part,
         chart,
+        course,
+        replayed);
+  }
+
+  /** The same finding with the build and the course of events that show it. */
+  public Finding shownBy(Situation build, EventCourse events) {
+    return new Finding(
+        kind,
+        symptom,
+        rules,
+        places,
+        message,
+        help,
+        Optional.of(build),
+        region,
+        share,
+        chart,
+        Optional.of(events),
         replayed);
   }
 
   /** The same finding in other words. */
   public Finding saying(String words) {
     return new Finding(
-        kind, symptom, rules, places, words, help, witness, region, share, chart, replayed);
+        kind, symptom, rules, places, words, help, witness, region, share, chart, course, replayed);
   }
 
   /** The same finding after Drools agreed on its witness. */
   public Finding confirmed() {
     return new Finding(
-        kind, symptom, rules, places, message, help, witness, region, share, chart, true);
+        kind, symptom, rules, places, message, help, witness, region, share, chart, course, true);
   }
 
   private double shareOrZero() {

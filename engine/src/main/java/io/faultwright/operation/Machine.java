@@ -107,7 +107,8 @@ public final class Machine {
     return enabled.size() == 1 ? enabled.get(0) : program.chosen(enabled);
   }
 
-  private boolean isReady(Line line) {
+  /** Whether a line of the present phase could be taken now, were its event to come. */
+  public boolean isReady(Line line) {
     boolean over = line.after() == 0 || now - began[line.clock()] >= line.after();
     return over && line.statesHold(inputs);
   }
@@ -150,6 +151,11 @@ public final class Machine {
       }
     }
     return next;
+  }
+
+  /** What it runs. */
+  public Program program() {
+    return program;
   }
 
   /** The step it is. */

@@ -4,6 +4,8 @@ import io.faultwright.operation.Timeline.On;
 import io.faultwright.operation.Timeline.Stay;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /** When outputs are on. */
 final class Outputs {
@@ -19,6 +21,18 @@ final class Outputs {
       }
     }
     return all;
+  }
+
+  static SortedSet<String> onAtEnd(Timeline timeline) {
+    Stay last = timeline.stays().get(timeline.stays().size() - 1);
+    long age = timeline.end() - last.from();
+    SortedSet<String> on = new TreeSet<>();
+    for (Lit lit : timeline.program().lit(timeline.program().phase(last.phase()))) {
+      if (lit.from() <= age && age < lit.until()) {
+        on.add(lit.source().output());
+      }
+    }
+    return on;
   }
 
   private static void add(List<On> all, Stay stay, Lit lit) {

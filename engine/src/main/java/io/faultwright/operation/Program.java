@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -165,6 +166,26 @@ public final class Program {
   /** The rows that are for this build. */
   public List<Row> fitting(List<Row> rows) {
     return rows.stream().filter(row -> build.satisfies(row.applies())).toList();
+  }
+
+  /** All that this build has of its own; two programs of one sequence with equal ones are alike. */
+  public List<Object> behaviour() {
+    List<Object> own = new ArrayList<>();
+    for (int phase = 0; phase < lines.length; phase++) {
+      for (Line line : lines[phase]) {
+        own.addAll(List.of(line.source(), line.after()));
+      }
+      for (Lit one : lit[phase]) {
+        own.addAll(List.of(one.source(), one.from(), one.until()));
+      }
+    }
+    LongStream.of(limits).forEach(own::add);
+    return own;
+  }
+
+  /** Seconds to which times are set, by their ids. */
+  public Map<String, BigFraction> set() {
+    return set;
   }
 
   /** The sequence that it runs. */

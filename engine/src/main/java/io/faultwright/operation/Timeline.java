@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -79,6 +80,11 @@ public record Timeline(
   /** When an output is on, as stretches of steps, first to last; those that meet are one. */
   public List<On> on(String output) {
     return Outputs.on(this, output);
+  }
+
+  /** Ids of the outputs that are on at the end. */
+  public SortedSet<String> onAtEnd() {
+    return Outputs.onAtEnd(this);
   }
 
   /**

@@ -19,11 +19,13 @@ final class Replay {
   private final KnowledgeBase kb;
   private final Runner runner;
   private final ChartReplay charts;
+  private final SequenceReplay sequences;
 
   Replay(KnowledgeBase kb, Runner runner) {
     this.kb = kb;
     this.runner = runner;
     this.charts = new ChartReplay(kb, runner);
+    this.sequences = new SequenceReplay(kb);
   }
 
   /**
@@ -45,13 +47,19 @@ final class Replay {
           finding.kind().slug()
               + " \""
               + finding.message()
-              + "\" is not what Drools sees for "
+              + "\" is not what comes out for "
               + witness);
     }
     return finding.confirmed();
   }
 
   private boolean agrees(Finding finding, Situation witness) {
+    return finding.course().isPresent()
+        ? sequences.agrees(finding, witness)
+        : seenByDrools(finding, witness);
+  }
+
+  private boolean seenByDrools(Finding finding, Situation witness) {
     return switch (finding.kind()) {
       case GAP -> isUnanswered(run(finding, witness));
       case LIMITS_MISSING -> lacksLimits(run(finding, witness));

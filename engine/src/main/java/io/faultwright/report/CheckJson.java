@@ -1,14 +1,17 @@
 package io.faultwright.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.faultwright.finding.EventCourse;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.RegionTest;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Situation;
+import io.faultwright.wording.Clock;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A check's report for machines; the field names and their meaning are a contract. */
 public final class CheckJson {
@@ -61,6 +64,9 @@ public final class CheckJson {
     witness(json, finding.witness());
     derived(json, finding.witness());
     region(json, finding.region());
+    if (finding.course().isPresent()) {
+      course(json, finding.course().get());
+    }
     Json.share(json, "share", finding.share());
     json.writeBooleanField("replayed", finding.replayed());
   }
@@ -88,6 +94,26 @@ public final class CheckJson {
       }
       json.writeEndObject();
     }
+  }
+
+  private static void course(JsonGenerator json, EventCourse course) throws IOException {
+    json.writeObjectFieldStart("course");
+    json.writeStringField("sequence", course.sequence());
+    json.writeObjectFieldStart("set");
+    for (Map.Entry<String, BigFraction> one : course.set().entrySet()) {
+      json.writeStringField(one.getKey(), Clock.lasting(one.getValue()));
+    }
+    json.writeEndObject();
+    json.writeArrayFieldStart("entries");
+    for (EventCourse.Entry entry : course.entries()) {
+      json.writeStartObject();
+      json.writeStringField("at", Clock.of(entry.seconds()));
+      json.writeStringField(entry.event().isPresent() ? "event" : "begins", CourseText.what(entry));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeStringField("end", Clock.of(course.end()));
+    json.writeEndObject();
   }
 
   private static void region(JsonGenerator json, List<RegionTest> region) throws IOException {

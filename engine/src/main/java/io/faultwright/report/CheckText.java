@@ -66,6 +66,7 @@ public final class CheckText {
         + places(finding.places())
         + Block.of("where", region(finding))
         + Block.of("for example", finding.witness().map(situations::lines).orElse(List.of()))
+        + Block.of("course", finding.course().map(CourseText::lines).orElse(List.of()))
         + Block.of("share", finding.share().map(Shares::words).map(CheckText::ofAll).orElse(""))
         + Block.of("help", finding.help())
         + "\n";

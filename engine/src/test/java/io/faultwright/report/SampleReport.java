@@ -134,6 +134,7 @@ final class SampleReport {
             List.of(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             false);
     return finding.shownBy(
         witness("untouched"), List.of(), Optional.of(new Share(0.2, 0.4, false)));

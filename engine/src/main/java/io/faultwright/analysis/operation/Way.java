@@ -6,24 +6,38 @@ import io.faultwright.operation.Program;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A course of events that leads to some moments, each event at the earliest step there is for it.
  *
- * @param events what happens, first to last
+ * @param entries what happens and which phases begin, first to last
  * @param end step at which those moments are
- * @param phases numbers of the phases on the way, first to last
  */
-record Way(List<At> events, long end, List<Integer> phases) {
-  /** An event at a step. */
-  record At(long step, Event event) {}
+record Way(List<At> entries, long end) {
+  /**
+   * An event, or a phase that begins.
+   *
+   * @param event absent where a phase begins
+   * @param phase id of the phase; absent where something happens
+   */
+  record At(long step, Optional<Event> event, Optional<String> phase) {}
 
   /** Step {@code later} comes at least {@code by} steps after step {@code earlier}. */
   private record Gap(int earlier, int later, long by) {}
 
   Way {
-    events = List.copyOf(events);
-    phases = List.copyOf(phases);
+    entries = List.copyOf(entries);
+  }
+
+  /** What happens, first to last. */
+  List<At> events() {
+    return entries.stream().filter(at -> at.event().isPresent()).toList();
+  }
+
+  /** The phases, first to last. */
+  List<At> phases() {
+    return entries.stream().filter(at -> at.phase().isPresent()).toList();
   }
 
   static Way to(Program program, Reach reach) {
@@ -50,16 +64,22 @@ record Way(List<At> events, long end, List<Integer> phases) {
         read(i);
       }
       long[] steps = steps();
-      List<At> events = new ArrayList<>();
-      List<Integer> phases = new ArrayList<>();
-      phases.add(way.get(0).spot().phase());
+      List<At> entries = new ArrayList<>();
+      entries.add(phase(0, way.get(0)));
       for (int i = 0; i < way.size(); i++) {
         Reach reach = way.get(i);
         long step = steps[moments[i]];
-        reach.event().ifPresent(event -> events.add(new At(step, event)));
-        reach.line().ifPresent(line -> phases.add(reach.spot().phase()));
+        reach
+            .event()
+            .ifPresent(event -> entries.add(new At(step, Optional.of(event), Optional.empty())));
+        reach.line().ifPresent(line -> entries.add(phase(step, reach)));
       }
-      return new Way(events, steps[last], phases);
+      return new Way(entries, steps[last]);
+    }
+
+    private At phase(long step, Reach reach) {
+      String id = program.phase(reach.spot().phase()).id();
+      return new At(step, Optional.empty(), Optional.of(id));
     }
 
     private void read(int i) {

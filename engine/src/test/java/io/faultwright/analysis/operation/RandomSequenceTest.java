@@ -91,12 +91,12 @@ class RandomSequenceTest {
     Way way = Way.to(program, reach);
     assertEquals(reach.events(), way.events().size(), name);
     Recorder recorder = new Recorder(program);
-    way.events().forEach(at -> recorder.happen(at.step(), at.event()));
-    List<String> expected = new ArrayList<>();
-    way.phases().forEach(phase -> expected.add(program.phase(phase).id()));
+    way.events().forEach(at -> recorder.happen(at.step(), at.event().orElseThrow()));
+    List<String> expected =
+        way.phases().stream().map(at -> at.step() + " " + at.phase().orElseThrow()).toList();
     List<String> gone = new ArrayList<>();
     try {
-      recorder.upTo(way.end()).stays().forEach(stay -> gone.add(stay.phase()));
+      recorder.upTo(way.end()).stays().forEach(stay -> gone.add(stay.from() + " " + stay.phase()));
     } catch (Restless restless) {
       return;
     }
