@@ -46,7 +46,7 @@ class LayersTest {
     arrows("wording", "source", "model", "quantity", "words");
     arrows("translation", "source", "model", "quantity");
     arrows("analysis.translation", "source", "model", "finding", "translation");
-    arrows("resolve", "source", "diagnostic", "syntax", "model", "quantity");
+    arrows("resolve", "source", "diagnostic", "syntax", "model", "quantity", "operation");
     arrows("compile", "model", "quantity");
     arrows("run", "model", "quantity", "compile");
     arrows("adequacy", "source", "model");

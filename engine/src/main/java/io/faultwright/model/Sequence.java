@@ -3,6 +3,7 @@ package io.faultwright.model;
 import io.faultwright.source.Place;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -24,6 +25,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param phases the phases; never empty
  * @param start id of the phase in which it begins
  * @param apart outputs that must not be on together
+ * @param outcomes readings that tell what came of it
  * @param courses what happens round the controller, in good order or with a fault
  */
 public record Sequence(
@@ -41,6 +43,7 @@ public record Sequence(
     List<Phase> phases,
     String start,
     List<Apart> apart,
+    List<Outcome> outcomes,
     List<Course> courses) {
   public Sequence {
     outputs = List.copyOf(outputs);
@@ -50,6 +53,7 @@ public record Sequence(
     counters = List.copyOf(counters);
     phases = List.copyOf(phases);
     apart = List.copyOf(apart);
+    outcomes = List.copyOf(outcomes);
     courses = List.copyOf(courses);
   }
 
@@ -294,6 +298,26 @@ public record Sequence(
     }
   }
 
+  /** What a reading can tell of a sequence. */
+  public enum Tells {
+    /** The stop that came last: its phase, or none. */
+    STOP,
+    /** How long the last stay in a phase took. */
+    TIME_IN,
+    /** What a counter counted, up to the last stop. */
+    COUNT_OF
+  }
+
+  /**
+   * A reading that tells what came of a sequence.
+   *
+   * @param place where it stands
+   * @param reading id of the reading
+   * @param tells what it tells
+   * @param of id of the phase or the counter; absent for a stop
+   */
+  public record Outcome(Place place, String reading, Tells tells, Optional<String> of) {}
+
   /**
    * What happens round the controller.
    *
@@ -302,6 +326,7 @@ public record Sequence(
    * @param title as printed
    * @param fault id of the fault that shows so; absent in good order
    * @param applies equipment for which it is told
+   * @param set seconds to which times are set, by their ids; others are as delivered
    * @param lasts for how many seconds it is followed
    * @param happenings what happens, and when
    */
@@ -311,9 +336,11 @@ public record Sequence(
       String title,
       Optional<String> fault,
       Condition applies,
+      SortedMap<String, BigFraction> set,
       BigFraction lasts,
       List<Happening> happenings) {
     public Course {
+      set = Sorted.copy(set);
       happenings = List.copyOf(happenings);
     }
   }

@@ -33,7 +33,7 @@ public final class Courses {
   /** What the machine does in a course, for as long as the course is told. */
   public static Timeline follow(Program program, Course course) {
     long end = course.lasts().divide(program.sequence().step()).longValue();
-    return new Courses(program, course).upTo(end);
+    return new Courses(program.with(course.set()), course).upTo(end);
   }
 
   private void entered(long step, int phase, Reason reason) {

@@ -14,6 +14,7 @@ import io.faultwright.model.Sequence.Time;
 import io.faultwright.model.Sequence.Timer;
 import io.faultwright.model.Sequence.Transition;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,6 +75,20 @@ public final class Program {
    */
   public static Program of(Sequence sequence, Build build, Map<String, BigFraction> set) {
     return new Program(sequence, build, set);
+  }
+
+  /**
+   * The same with some times set otherwise.
+   *
+   * @param more seconds by the ids of the times
+   */
+  public Program with(Map<String, BigFraction> more) {
+    if (more.isEmpty()) {
+      return this;
+    }
+    Map<String, BigFraction> all = new HashMap<>(set);
+    all.putAll(more);
+    return new Program(sequence, build, all);
   }
 
   private Line[] lines(Phase phase) {

@@ -15,12 +15,21 @@ import java.util.TreeSet;
 /** Reads the section {@code cases}. */
 final class CaseResolver {
   private static final List<String> KEYS =
-      List.of("symptom", "given", "expect", "rules-say", "note", "origin", "unclear");
+      List.of(
+          "symptom",
+          "given",
+          CaseLogResolver.LOG,
+          "expect",
+          "rules-say",
+          "note",
+          "origin",
+          "unclear");
 
   private final Context context;
   private final SituationResolver situations;
   private final ExpectResolver expectations;
   private final SortedMap<String, Symptom> symptoms;
+  private final CaseLogResolver logs;
   private final List<Build> builds;
 
   /**
@@ -32,11 +41,13 @@ final class CaseResolver {
       Context context,
       Subjects subjects,
       SortedMap<String, Symptom> symptoms,
+      CaseLogResolver logs,
       Optional<Equipment> equipment) {
     this.context = context;
     this.situations = new SituationResolver(context, subjects);
     this.expectations = new ExpectResolver(context);
     this.symptoms = symptoms;
+    this.logs = logs;
     this.builds = equipment.map(Equipment::builds).orElse(List.of());
   }
 
@@ -66,7 +77,7 @@ final class CaseResolver {
     String id = written.map(one -> context.names().reference(Kind.SYMPTOM, one)).orElse("");
     Optional<Symptom> symptom = Optional.ofNullable(symptoms.get(id));
     fields.require("given");
-    Situation given = situations.resolve(fields.map("given"));
+    Situation given = logs.with(definition, fields, situations.resolve(fields.map("given")));
     checkEquipment(definition, fields, given, symptom);
     return new Case(
         definition.id(),

@@ -6,16 +6,20 @@ import io.faultwright.model.Sequence.Course;
 import io.faultwright.model.Sequence.Event;
 import io.faultwright.model.Sequence.Happening;
 import io.faultwright.syntax.Node;
+import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads what happens round a controller, in good order or with a fault. */
 final class CourseResolver {
-  private static final List<String> KEYS = List.of("title", "fault", "applies", "lasts", "events");
+  private static final List<String> KEYS =
+      List.of("title", "fault", "applies", "set", "lasts", "events");
   private static final Pattern AT = Pattern.compile("(.+?)\\s+at\\s+(\\S+(?:\\s\\S+)?)");
   private static final Pattern INTO =
       Pattern.compile("(.+?)\\s+(\\d\\S*(?:\\s\\S+)?)\\s+into\\s+(\\S+)");
@@ -24,6 +28,7 @@ final class CourseResolver {
   private final Problems problems;
   private final ConditionResolver facts;
   private final Durations durations;
+  private final SequenceNames times;
   private final SequenceNames phases;
   private final EventWords events;
 
@@ -31,12 +36,14 @@ final class CourseResolver {
       Context context,
       ConditionResolver facts,
       Durations durations,
+      SequenceNames times,
       SequenceNames phases,
       EventWords events) {
     this.context = context;
     this.problems = context.problems();
     this.facts = facts;
     this.durations = durations;
+    this.times = times;
     this.phases = phases;
     this.events = events;
   }
@@ -49,8 +56,25 @@ final class CourseResolver {
         fields.text("title").orElse(Words.title(one.id())),
         fields.scalar("fault").map(id -> context.names().reference(Kind.FAULT, id)),
         fields.read("applies", facts::all, Condition.ALWAYS),
+        set(fields),
         fields.requireScalar("lasts").flatMap(durations::read).orElse(BigFraction.ONE),
         fields.list("events").stream().flatMap(node -> happening(node).stream()).toList());
+  }
+
+  private SortedMap<String, BigFraction> set(Fields fields) {
+    SortedMap<String, BigFraction> set = new TreeMap<>();
+    for (Entry entry : fields.map("set")) {
+      String time = times.reference(entry.key());
+      if (entry.value() instanceof Scalar written) {
+        durations.read(written).ifPresent(seconds -> set.put(time, seconds));
+      } else {
+        problems.add(
+            entry.value().place(),
+            "a time is set to one value, found " + entry.value().kind(),
+            "write `" + time + ": 60 s`");
+      }
+    }
+    return set;
   }
 
   private Optional<Happening> happening(Node node) {

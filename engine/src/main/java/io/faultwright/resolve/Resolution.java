@@ -3,6 +3,7 @@ package io.faultwright.resolve;
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.diagnostic.Unreadable;
+import io.faultwright.model.Equipment;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Session;
 import io.faultwright.source.Place;
@@ -92,7 +93,12 @@ public final class Resolution {
 
   private CaseResolver resolver(Problems problems) {
     Context context = Context.of(outline, problems);
+    Optional<Equipment> equipment = Optional.of(knowledge.equipment());
     return new CaseResolver(
-        context, subjects(context), knowledge.symptoms(), Optional.of(knowledge.equipment()));
+        context,
+        subjects(context),
+        knowledge.symptoms(),
+        new CaseLogResolver(context, knowledge.sequences(), knowledge.readings(), equipment),
+        equipment);
   }
 }

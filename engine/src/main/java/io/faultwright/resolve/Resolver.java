@@ -4,6 +4,7 @@ import io.faultwright.diagnostic.Problems;
 import io.faultwright.diagnostic.Unreadable;
 import io.faultwright.model.Case;
 import io.faultwright.model.Caution;
+import io.faultwright.model.Condition;
 import io.faultwright.model.Condition.Test;
 import io.faultwright.model.Equipment;
 import io.faultwright.model.Fault;
@@ -84,9 +85,19 @@ public final class Resolver {
       symptoms.values().forEach(symptom -> requireEquipment(symptom, equipment));
     }
     SortedMap<String, Never> nevers = new NeverResolver(context, situation).resolveAll();
+    SortedMap<String, Sequence> sequences =
+        new SequenceResolver(context, facts, readings).resolveAll();
+    if (sound) {
+      sequences.values().forEach(sequence -> requireEquipment(sequence, equipment));
+    }
     SortedMap<String, Case> cases =
-        new CaseResolver(context, subjects, symptoms, known).resolveAll();
-    SortedMap<String, Sequence> sequences = new SequenceResolver(context, facts).resolveAll();
+        new CaseResolver(
+                context,
+                subjects,
+                symptoms,
+                new CaseLogResolver(context, sequences, readings, known),
+                known)
+            .resolveAll();
     return new KnowledgeBase(
         handbook,
         equipment,
@@ -109,14 +120,21 @@ public final class Resolver {
 
   /** A symptom for which no published model and software is left would never be offered. */
   private void requireEquipment(Symptom symptom, Equipment equipment) {
-    if (equipment.builds().stream().noneMatch(build -> build.satisfies(symptom.applies()))) {
-      Place place = symptom.applies().tests().findFirst().map(Test::place).orElse(symptom.place());
-      context
-          .problems()
-          .add(
-              place,
-              "the symptom `" + symptom.id() + "` applies to no published model and software",
-              "correct `applies`, or publish a model that it applies to");
+    requireEquipment(
+        "symptom `" + symptom.id() + "`", symptom.place(), symptom.applies(), equipment);
+  }
+
+  private void requireEquipment(Sequence sequence, Equipment equipment) {
+    requireEquipment(
+        "sequence `" + sequence.id() + "`", sequence.place(), sequence.applies(), equipment);
+  }
+
+  private void requireEquipment(String what, Place place, Condition applies, Equipment equipment) {
+    if (equipment.builds().stream().noneMatch(build -> build.satisfies(applies))) {
+      problems.add(
+          applies.tests().findFirst().map(Test::place).orElse(place),
+          "the " + what + " applies to no published model and software",
+          "correct `applies`, or publish a model that it applies to");
     }
   }
 }

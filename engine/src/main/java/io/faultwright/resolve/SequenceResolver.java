@@ -2,6 +2,7 @@ package io.faultwright.resolve;
 
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.model.Condition;
+import io.faultwright.model.Reading;
 import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Apart;
 import io.faultwright.model.Sequence.Course;
@@ -37,6 +38,7 @@ final class SequenceResolver {
           "phases",
           "start",
           "never-together",
+          "outcomes",
           "courses");
   private static final List<String> APART_KEYS = List.of("outputs", "because");
   private static final Unit SECOND = Units.find("s").orElseThrow();
@@ -44,8 +46,13 @@ final class SequenceResolver {
   private final Context context;
   private final Problems problems;
   private final ConditionResolver facts;
+  private final OutcomeResolver outcomes;
 
-  SequenceResolver(Context context, ConditionResolver facts) {
+  /**
+   * @param readings those that could be read, by id
+   */
+  SequenceResolver(Context context, ConditionResolver facts, SortedMap<String, Reading> readings) {
+    this.outcomes = new OutcomeResolver(context, readings);
     this.context = context;
     this.problems = context.problems();
     this.facts = facts;
@@ -89,7 +96,7 @@ final class SequenceResolver {
                 outputs, times, timers, counters, phases, running, events));
     List<Phase> resolved = phases.each(phase::phase);
     Optional<String> start = fields.requireScalar("start").map(phases::reference);
-    CourseResolver course = new CourseResolver(context, facts, durations, phases, events);
+    CourseResolver course = new CourseResolver(context, facts, durations, times, phases, events);
     List<Course> courses = names(fields, "courses", "course").each(course::course);
     if (resolved.isEmpty() || start.isEmpty()) {
       return Optional.empty();
@@ -110,6 +117,7 @@ final class SequenceResolver {
             resolved,
             start.get(),
             fields.list("never-together").stream().map(node -> apart(node, outputs)).toList(),
+            outcomes.resolve(fields.map("outcomes"), resolved, phases, counters),
             courses));
   }
 

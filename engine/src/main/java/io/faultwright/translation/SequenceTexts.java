@@ -29,6 +29,7 @@ record SequenceTexts(Reword reword) {
         old.phases().stream().map(this::phase).toList(),
         old.start(),
         old.apart().stream().map(this::apart).toList(),
+        old.outcomes(),
         old.courses().stream().map(this::course).toList());
   }
 
@@ -95,6 +96,7 @@ record SequenceTexts(Reword reword) {
         reword.text(old.title(), old.place()),
         old.fault(),
         old.applies(),
+        old.set(),
         old.lasts(),
         old.happenings());
   }

@@ -86,6 +86,7 @@ final class RandomSequence {
         IntStream.range(0, phases).mapToObj(this::phase).toList(),
         id(0),
         List.of(new Apart(place(), Sorted.set(List.of("fan", "valve")), "")),
+        List.of(),
         List.of());
   }
 

@@ -1,0 +1,182 @@
+package io.faultwright.resolve;
+
+import io.faultwright.diagnostic.Problems;
+import io.faultwright.model.Build;
+import io.faultwright.model.Equipment;
+import io.faultwright.model.Reading;
+import io.faultwright.model.Sequence;
+import io.faultwright.model.Sequence.Event;
+import io.faultwright.model.Situation;
+import io.faultwright.model.Value;
+import io.faultwright.operation.OutcomeReadings;
+import io.faultwright.operation.Outcomes;
+import io.faultwright.operation.Program;
+import io.faultwright.operation.Recorder;
+import io.faultwright.operation.Restless;
+import io.faultwright.syntax.Node;
+import io.faultwright.syntax.Node.Entry;
+import io.faultwright.syntax.Node.Scalar;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Reads the log of a case: what happened on the machine tells what the readings would have. */
+final class CaseLogResolver {
+  static final String LOG = "log";
+
+  private static final List<String> KEYS = List.of("sequence", "entries", "until");
+
+  private final Context context;
+  private final Problems problems;
+  private final SortedMap<String, Sequence> sequences;
+  private final SortedMap<String, Reading> readings;
+  private final List<Build> builds;
+
+  CaseLogResolver(
+      Context context,
+      SortedMap<String, Sequence> sequences,
+      SortedMap<String, Reading> readings,
+      Optional<Equipment> equipment) {
+    this.context = context;
+    this.problems = context.problems();
+    this.sequences = sequences;
+    this.readings = readings;
+    this.builds = equipment.map(Equipment::builds).orElse(List.of());
+  }
+
+  /** The situation with what the log tells; as it is without a log. */
+  Situation with(Definition definition, Fields fields, Situation given) {
+    return fields.find(LOG).map(node -> with(definition, node, given)).orElse(given);
+  }
+
+  private Situation with(Definition definition, Node node, Situation given) {
+    String what = "the log of " + definition.what();
+    Fields fields = new Fields(node, what, node.place(), KEYS, problems);
+    Optional<Sequence> sequence =
+        fields
+            .requireScalar("sequence")
+            .map(id -> context.names().reference(Kind.SEQUENCE, id))
+            .flatMap(id -> Optional.ofNullable(sequences.get(id)));
+    fields.require("entries");
+    Optional<Scalar> until = fields.requireScalar("until");
+    if (sequence.isEmpty() || until.isEmpty() || builds.isEmpty()) {
+      return given;
+    }
+    return build(node, sequence.get(), given)
+        .map(build -> run(fields, until.get(), sequence.get(), build, given))
+        .orElse(given);
+  }
+
+  /** The one build that is meant. */
+  private Optional<Build> build(Node node, Sequence sequence, Situation given) {
+    List<Build> meant =
+        builds.stream()
+            .filter(build -> build.satisfies(sequence.applies()))
+            .filter(
+                build ->
+                    given.equipment().entrySet().stream()
+                        .allMatch(
+                            fact ->
+                                build
+                                    .attribute(fact.getKey())
+                                    .filter(fact.getValue()::equals)
+                                    .isPresent()))
+            .toList();
+    if (meant.size() == 1) {
+      return Optional.of(meant.get(0));
+    }
+    problems.add(
+        node.place(),
+        meant.isEmpty()
+            ? "the sequence " + Words.quoted(sequence.id()) + " does not run on this equipment"
+            : "a log is of one machine, and " + meant.size() + " builds fit what is given",
+        "give the `model` and the `software` of a machine with this sequence");
+    return Optional.empty();
+  }
+
+  private Situation run(
+      Fields fields, Scalar until, Sequence sequence, Build build, Situation given) {
+    OutcomeReadings tells = new OutcomeReadings(sequence, readings);
+    Recorder recorder = new Recorder(Program.of(sequence, build, tells.set(given.readings())));
+    int before = problems.count();
+    try {
+      Optional<BigFraction> end = happen(fields, until, sequence, recorder);
+      return problems.count() > before || end.isEmpty()
+          ? given
+          : told(until, tells.of(Outcomes.of(recorder.upTo(step(recorder, end.get())))), given);
+    } catch (Restless restless) {
+      problems.add(
+          until.place(),
+          "phase follows phase without end at step " + restless.step(),
+          "mend the sequence; `check` tells more once the log is left out");
+      return given;
+    }
+  }
+
+  /** Everything in the log happens; the time at which it ends. */
+  private Optional<BigFraction> happen(
+      Fields fields, Scalar until, Sequence sequence, Recorder recorder) {
+    Durations durations = new Durations(context, sequence.step());
+    EventWords words = words(sequence);
+    BigFraction last = BigFraction.ZERO;
+    for (Node entry : fields.list("entries")) {
+      last = happen(entry, durations, words, recorder, last);
+    }
+    Optional<BigFraction> end = durations.read(until);
+    if (end.isPresent() && end.get().compareTo(last) < 0) {
+      problems.add(until.place(), "the log ends before its last entry", "write a later time");
+    }
+    return end;
+  }
+
+  /** What the log tells, and what is given beside it. */
+  private Situation told(Scalar until, SortedMap<String, Value> log, Situation given) {
+    SortedMap<String, Value> values = new TreeMap<>(log);
+    for (Map.Entry<String, Value> one : given.readings().entrySet()) {
+      Value other = values.put(one.getKey(), one.getValue());
+      if (other != null && !other.equals(one.getValue())) {
+        problems.add(
+            until.place(),
+            "the log tells another value of " + Words.quoted(one.getKey()) + " than `given`",
+            "leave it out of `given`, or correct the log");
+      }
+    }
+    return new Situation(given.equipment(), values);
+  }
+
+  private static long step(Recorder recorder, BigFraction seconds) {
+    return seconds.divide(recorder.machine().program().sequence().step()).longValue();
+  }
+
+  private EventWords words(Sequence sequence) {
+    List<Entry> ids =
+        sequence.inputs().stream()
+            .map(one -> new Scalar(one.id(), false, one.place()))
+            .map(key -> new Entry(key, key))
+            .toList();
+    return new EventWords(sequence.inputs(), new SequenceNames("input", ids, problems), problems);
+  }
+
+  private BigFraction happen(
+      Node node, Durations durations, EventWords words, Recorder recorder, BigFraction last) {
+    if (!(node instanceof Scalar written) || written.text().strip().indexOf(' ') < 0) {
+      problems.add(
+          node.place(), "expected a time and what happened", "write `1:28 door-switch opens`");
+      return last;
+    }
+    String text = written.text().strip();
+    int blank = text.indexOf(' ');
+    Optional<BigFraction> time = durations.moment(written.place(), text.substring(0, blank));
+    Optional<Event> event = words.event(written, text.substring(blank).strip());
+    if (time.isPresent() && time.get().compareTo(last) < 0) {
+      problems.add(
+          written.place(), "the time goes back", "put the entries in the order of their times");
+    } else if (time.isPresent() && event.isPresent()) {
+      recorder.happen(step(recorder, time.get()), event.get());
+    }
+    return time.filter(one -> one.compareTo(last) > 0).orElse(last);
+  }
+}
