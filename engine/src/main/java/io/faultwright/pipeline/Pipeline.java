@@ -80,7 +80,9 @@ public final class Pipeline {
     CaseChecks cases = CaseChecks.run(kb, due);
     watch.phase("analyses");
     List<SymptomCheck> symptoms = new SymptomChecks(kb, watch).run(due);
-    List<Finding> whole = Analyses.of(kb).stream().filter(scope::concerns).toList();
+    List<Finding> whole = new ArrayList<>(Analyses.of(kb));
+    whole.removeIf(finding -> !scope.concerns(finding));
+    whole.addAll(new CourseChecks(kb, runner).findings(scope::concerns));
     watch.phase("replay");
     List<Finding> findings = new Replay(kb, runner).confirm(all(symptoms, whole, cases));
     return new Checked(kb, read.sessions(), report(kb, symptoms, findings, cases), signOffs);
