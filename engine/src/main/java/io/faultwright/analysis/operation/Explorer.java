@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
  * Moments that differ in their clocks alone are looked at together.
  */
 final class Explorer {
-  private static final int MOST_SETS = 60_000;
+  private static final int MOST_SETS = 30_000;
 
   private final Program program;
   private final Explored explored;
