@@ -131,6 +131,8 @@ class LayersTest {
         "analysis.outcome",
         "analysis.space");
     arrows("operation", "quantity", "model");
+    arrows(
+        "logbook", "source", "diagnostic", "syntax", "quantity", "model", "resolve", "operation");
     arrows("plain", "source", "model");
     arrows("grading");
     arrows("revision", "source", "diagnostic", "syntax");
@@ -164,7 +166,10 @@ class LayersTest {
         "quiz",
         "grading",
         "handin",
-        "words");
+        "words",
+        "resolve",
+        "operation",
+        "logbook");
     arrows("handin", "source", "diagnostic", "syntax", "input", "grading");
   }
 
