@@ -25,16 +25,17 @@ public final class Follower {
   private long end;
 
   /**
+   * @param holds whether what was seen holds until the log says something else
    * @param within steps by which the clock of the log may be wrong
    * @param last how many phases are kept
    */
-  public Follower(Program program, long within, int last) {
+  public Follower(Program program, boolean holds, long within, int last) {
     this.program = program;
     this.within = within;
     this.outcomes = new Outcomes(program);
     this.phases = new Latest<>(last);
     this.stays = new Stays(this::came);
-    this.comparison = new Comparison(program, within, stays);
+    this.comparison = new Comparison(program, within, holds, stays);
     this.machine =
         new Machine(
             program,
@@ -56,8 +57,7 @@ public final class Follower {
     entries++;
     if (entry.step() > end) {
       end = entry.step();
-      machine.passTo(end);
-      comparison.upTo(end);
+      advance(end);
     }
     Said said = entry.said();
     if (said.kind() == Said.Kind.EVENT) {
@@ -67,40 +67,50 @@ public final class Follower {
     }
   }
 
+  /** Goes change by change, so that a log may be silent for long. */
+  private void advance(long step) {
+    while (machine.now() < step) {
+      machine.settle();
+      machine.passTo(Math.min(step, machine.nextChange()));
+      comparison.upTo(machine.now(), end);
+    }
+  }
+
   /**
    * The log has ended.
    *
    * @param until a step up to which it is followed further
-   * @param holds whether what was seen last has lasted up to the last entry
    */
-  public Followed end(long until, boolean holds) {
-    if (holds) {
-      comparison.hold(end);
-    }
+  public Followed end(long until) {
+    long told = end;
+    advance(until);
     end = Math.max(end, until);
-    machine.passTo(end);
     machine.settle();
-    compareRest();
+    Followed.Some<Came> kept = phases.some();
+    Followed.Some<Came> stopped = stops.some();
+    SortedMap<String, Long> counts = counts();
+    Outcomes.Snapshot outcome = outcomes.snapshot();
+    compareRest(told);
     return new Followed(
         program,
         within,
         entries,
         comparison.seen(),
         end,
-        phases.some(),
-        stops.some(),
+        kept,
+        stopped,
         comparison.partings(),
-        counts(),
-        outcomes.snapshot());
+        counts,
+        outcome);
   }
 
   /** What was seen at the end may come a little later in the model. */
-  private void compareRest() {
+  private void compareRest(long told) {
     if (comparison.isWaiting() && within > 0) {
       machine.passTo(end + within);
       machine.settle();
     }
-    comparison.upTo(end + within + 1);
+    comparison.upTo(end + within + 1, told);
   }
 
   private SortedMap<String, Long> counts() {

@@ -5,7 +5,7 @@ import io.faultwright.resolve.Told;
 /**
  * Where log and model part.
  *
- * @param entry the entry with which they do; where the log has ended, the last that told of it
+ * @param entry the entry with which they do; or the last before that tells of it
  * @param step at which they do
  * @param changed whether the log says that it changed then
  * @param model what the model says at that step; nothing where it says nothing of a display

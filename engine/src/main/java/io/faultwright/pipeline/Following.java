@@ -119,7 +119,7 @@ public final class Following {
         each.run();
         entry = log.next();
       }
-      return follower.end(until, log.holds());
+      return follower.end(until);
     } catch (Restless restless) {
       throw problem(
           restless.getMessage(),

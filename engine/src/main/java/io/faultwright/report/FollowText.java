@@ -147,11 +147,10 @@ public final class FollowText {
   }
 
   private String log(Parting one) {
-    boolean lasted = one.step() > one.entry().step();
-    String since = lasted ? " from " + times.clock(one.entry().step()) + " to the end" : "";
+    boolean held = one.step() > one.entry().step();
     return (one.changed() ? "now " : "")
         + words.of(one.entry().told())
-        + since
+        + (held ? " since " + times.clock(one.entry().step()) : "")
         + " ("
         + one.entry().place()
         + ")";

@@ -140,7 +140,8 @@ final class FollowCommand implements Callable<Integer> {
             () -> {
               LogInput input = LogFile.open(shown, text, map, program);
               notes(input);
-              return follow(new Follower(program, steps, last), input, program, further);
+              return follow(
+                  new Follower(program, input.holds(), steps, last), input, program, further);
             });
     console.print(
         format == CheckFormat.JSON
