@@ -132,6 +132,8 @@ class LayersTest {
         "analysis.space");
     arrows("operation", "quantity", "model");
     arrows("analysis.operation", "source", "quantity", "model", "finding", "wording", "operation");
+    arrows(
+        "logbook", "source", "diagnostic", "syntax", "quantity", "model", "resolve", "operation");
     arrows("plain", "source", "model");
     arrows("grading");
     arrows("revision", "source", "diagnostic", "syntax");
@@ -165,7 +167,10 @@ class LayersTest {
         "quiz",
         "grading",
         "handin",
-        "words");
+        "words",
+        "resolve",
+        "operation",
+        "logbook");
     arrows("handin", "source", "diagnostic", "syntax", "input", "grading");
   }
 

@@ -21,7 +21,7 @@ final class Durations {
   private static final Pattern CLOCK = Pattern.compile("(?:(\\d{1,4}):)?(\\d{1,4}):([0-5]\\d)");
   private static final BigFraction SIXTY = BigFraction.of(60);
 
-  private final Context context;
+  private final QuantityParser quantities;
   private final Problems problems;
   private final BigFraction step;
 
@@ -29,8 +29,12 @@ final class Durations {
    * @param step seconds of which every time has to be a multiple
    */
   Durations(Context context, BigFraction step) {
-    this.context = context;
-    this.problems = context.problems();
+    this(context.quantities(), context.problems(), step);
+  }
+
+  Durations(QuantityParser quantities, Problems problems, BigFraction step) {
+    this.quantities = quantities;
+    this.problems = problems;
     this.step = step;
   }
 
@@ -70,7 +74,7 @@ final class Durations {
           "write `" + text + " s` or `" + text + " min`");
       return Optional.empty();
     }
-    return context.quantities().number(place, text, SECOND, "a time");
+    return quantities.number(place, text, SECOND, "a time");
   }
 
   private static BigFraction clock(Matcher clock) {
@@ -104,7 +108,7 @@ final class Durations {
   /** From one time to another. */
   Optional<Stretch> stretch(Scalar written) {
     Optional<Interval> interval =
-        context.quantities().stretch(written.place(), written.text(), SECOND, "a time");
+        quantities.stretch(written.place(), written.text(), SECOND, "a time");
     return interval
         .map(one -> new Stretch(low(one), high(one)))
         .filter(one -> fits(written.place(), one.low()) && fits(written.place(), one.high()));

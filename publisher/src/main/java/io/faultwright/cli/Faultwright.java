@@ -51,6 +51,7 @@ final class Faultwright implements Runnable {
     return List.of(
         new CheckCommand(console),
         new RunCommand(console),
+        new FollowCommand(console),
         new FieldCommand(console),
         new PublishCommand(console),
         new ChartCommand(console),

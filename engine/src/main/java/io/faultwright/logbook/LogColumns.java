@@ -1,0 +1,151 @@
+package io.faultwright.logbook;
+
+import io.faultwright.diagnostic.NearMatch;
+import io.faultwright.diagnostic.Problem;
+import io.faultwright.operation.Program;
+import io.faultwright.resolve.LogMap;
+import io.faultwright.syntax.Node.Scalar;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The columns of a log, by its header row. */
+final class LogColumns {
+  private static final int MISSING = -1;
+
+  private final LogMap map;
+  private final LogLines lines;
+  private final List<String> headings = new ArrayList<>();
+  private final SortedMap<String, CellWords> words = new TreeMap<>();
+  private final List<Optional<CellWords>> columns = new ArrayList<>();
+  private final List<Problem> notes = new ArrayList<>();
+  private int time;
+  private int signal = MISSING;
+  private int value = MISSING;
+
+  private LogColumns(LogMap map, Program program, LogLines lines) {
+    this.map = map;
+    this.lines = lines;
+    Signals signals = new Signals(program);
+    map.columns()
+        .forEach((name, column) -> words.put(name, new CellWords(column, program, signals)));
+  }
+
+  /** Reads a header row; what is wrong with it is kept with the lines. */
+  static LogColumns of(LogMap map, Program program, RowCells cells, String header, LogLines lines) {
+    LogColumns read = new LogColumns(map, program, lines);
+    if (header.isBlank()) {
+      lines.wrong(0, 0, "the log is empty", "it needs a header row, then a row for each time");
+    } else if (!cells.next(header)) {
+      lines.wrong(0, header.length(), "a quote is not closed", "close it on the line it begins on");
+    } else {
+      read.header(cells);
+    }
+    return read;
+  }
+
+  private void header(RowCells cells) {
+    for (int cell = 0; cell < cells.count(); cell++) {
+      String heading = cells.text(cell);
+      if (!heading.isEmpty() && headings.contains(heading)) {
+        wrong(cells, cell, "column `" + heading + "` stands twice", "rename one of the two");
+      }
+      headings.add(heading);
+    }
+    time = required(map.time());
+    signal = map.signal().map(this::required).orElse(MISSING);
+    value = map.value().map(this::required).orElse(MISSING);
+    for (int cell = 0; cell < cells.count(); cell++) {
+      columns.add(column(cells, cell));
+    }
+    if (map.signal().isEmpty()) {
+      map.columns().values().forEach(column -> required(column.heading()));
+    }
+  }
+
+  private void wrong(RowCells cells, int cell, String message, String help) {
+    lines.wrong(cells.from(cell), cells.to(cell), message, help);
+  }
+
+  /** The number of a column that has to be there. */
+  private int required(Scalar heading) {
+    String name = heading.text().strip();
+    int found = headings.indexOf(name);
+    if (found == MISSING) {
+      lines.wrong(0, 1, "the log has no column `" + name + "`", NearMatch.help(name, headings));
+    }
+    return Math.max(0, found);
+  }
+
+  private Optional<CellWords> column(RowCells cells, int cell) {
+    String heading = headings.get(cell);
+    boolean other = cell == time || cell == signal || cell == value;
+    if (other || heading.isEmpty() || map.ignored().contains(heading)) {
+      return Optional.empty();
+    }
+    Optional<CellWords> known =
+        map.signal().isEmpty() ? Optional.ofNullable(words.get(heading)) : Optional.empty();
+    if (known.isEmpty()) {
+      notes.add(
+          Problem.at(
+              lines.place(cells.from(cell), cells.to(cell)),
+              "column `" + heading + "` is left out",
+              near(heading).orElse("say in the map what it is, or put it under `ignore` there")));
+    }
+    return known;
+  }
+
+  private Optional<String> near(String heading) {
+    return NearMatch.of(heading, words.keySet()).map(match -> "did you mean `" + match + "`?");
+  }
+
+  List<Problem> notes() {
+    return List.copyOf(notes);
+  }
+
+  int time() {
+    return time;
+  }
+
+  int signal() {
+    return signal;
+  }
+
+  int value() {
+    return value;
+  }
+
+  int count() {
+    return columns.size();
+  }
+
+  /** What a column says; empty where it is left out. */
+  Optional<CellWords> column(int number) {
+    return columns.get(number);
+  }
+
+  /** What the signal says that a row names; empty where it is of no concern or not known. */
+  Optional<CellWords> named(RowCells cells) {
+    String name = cells.text(signal);
+    Optional<CellWords> known = Optional.ofNullable(words.get(name));
+    if (known.isEmpty() && !map.ignored().contains(name)) {
+      lines.wrong(
+          cells.from(signal),
+          cells.to(signal),
+          "unknown signal `" + TypedLog.shown(name) + "`",
+          near(name).orElse("say in the map what it is, or put it under `ignore` there"));
+    }
+    return known;
+  }
+
+  /** What every column said last, where that lasts. */
+  List<Said> states() {
+    return words.values().stream()
+        .filter(column -> !column.isEvent())
+        .flatMap(column -> column.last().stream())
+        .filter(Said::lasts)
+        .toList();
+  }
+}
