@@ -95,6 +95,14 @@ public final class SitePages {
                                 reading.title(),
                                 at -> new ReadingSections(at).of(reading))
                             .usedBy(desk.uses().symptomsWithReading(reading.id()))),
+            kb.sequences().values().stream()
+                .map(
+                    one ->
+                        page(
+                            Kind.SEQUENCE,
+                            one.id(),
+                            one.title(),
+                            at -> new SequenceSections(at, false).of(one))),
             desk.uses().refrigerants().stream()
                 .map(
                     one ->
