@@ -6,7 +6,9 @@ import io.faultwright.layout.TimingDiagram.PlacedPhase;
 import io.faultwright.layout.TimingDiagram.Stroke;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -27,10 +29,14 @@ final class PhaseBand {
   private final List<Stroke> strokes = new ArrayList<>();
   private final List<Text> texts = new ArrayList<>();
   private final SortedMap<Integer, String> untitled = new TreeMap<>();
+
+  /** Stops whose titles stand above the band. */
+  private final Set<Stretch> named = new HashSet<>();
+
   private final double top;
   private final double bottom;
 
-  private record Callout(Text text, double at) {}
+  private record Callout(Stretch phase, Text text, double at) {}
 
   /**
    * @param y where there is room for it
@@ -42,7 +48,7 @@ final class PhaseBand {
     List<Piece> shown = scale.shown();
     this.left = shown.get(0).left();
     this.right = shown.get(shown.size() - 1).right();
-    List<Stretch> small = phases.stream().filter(one -> !fits(one, number(one))).toList();
+    List<Stretch> small = phases.stream().filter(one -> !fits(one, least(one))).toList();
     this.top = small.isEmpty() ? y : y + Math.ceil(size * 1.2) + LEADER;
     this.bottom = top + HEIGHT;
     callouts(small);
@@ -65,13 +71,18 @@ final class PhaseBand {
     return texts;
   }
 
-  /** Titles that do not stand on the band at least once for each time, by number. */
+  /** Titles that somewhere stand neither on the band nor above it, by number. */
   SortedMap<Integer, String> untitled() {
     return untitled;
   }
 
   private static String number(Stretch one) {
     return Integer.toString(one.number());
+  }
+
+  /** The least that has to stand on the band: of a stop, what it is. */
+  private static String least(Stretch one) {
+    return one.stop() ? title(one) : number(one);
   }
 
   private static String title(Stretch one) {
@@ -110,7 +121,7 @@ final class PhaseBand {
     upright(kind, boxes.get(0).x());
     upright(kind, boxes.get(boxes.size() - 1).right());
     boolean titled = fits(one, title(one));
-    if (!titled) {
+    if (!titled && !named.contains(one)) {
       untitled.put(one.number(), one.title());
     }
     if (titled || fits(one, number(one))) {
@@ -137,9 +148,9 @@ final class PhaseBand {
     double free = left;
     for (Stretch one : small) {
       double at = widest(one).centreX();
-      Text text = text(number(one), at, top - LEADER - 2, one.stop());
+      Text text = text(least(one), at, top - LEADER - 2, one.stop());
       double x = Math.max(at, free + text.width() / 2);
-      open.add(new Callout(text.shifted(x - at, 0), at));
+      open.add(new Callout(one, text.shifted(x - at, 0), at));
       free = x + text.width() / 2 + PADDING;
     }
     double limit = right;
@@ -156,6 +167,9 @@ final class PhaseBand {
       return limit;
     }
     texts.add(one.text().shifted(x - one.text().x(), 0));
+    if (one.phase().stop()) {
+      named.add(one.phase());
+    }
     strokes.add(
         new Stroke(Stroke.Kind.LEADER, new Point(x, top - LEADER), new Point(one.at(), top)));
     return x - half - PADDING;

@@ -83,6 +83,7 @@ public final class TimingLayout {
   private void group(Group group) {
     y += LEADING + 2;
     label(group.title(), true, y);
+    y += 2;
     group.lanes().forEach(this::lane);
   }
 

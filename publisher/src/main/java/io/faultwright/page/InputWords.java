@@ -25,7 +25,7 @@ final class InputWords {
     return event
         .state()
         .map(state -> comes(input, state))
-        .orElseGet(() -> say.say("{0} is pressed", input.title()));
+        .orElseGet(() -> say.say("{0} pressed", input.title()));
   }
 
   private String comes(Input input, String state) {

@@ -52,7 +52,7 @@ final class PhaseRows {
         phase.stop(),
         sequence.outputs().stream().map(output -> cell(phase, output)).toList(),
         phase.next().stream().map(this::exit).toList(),
-        phase.next().isEmpty() ? desk.say("Nothing: switch off and on.") : "");
+        phase.next().isEmpty() ? desk.say("Nothing leads on.") : "");
   }
 
   private OutputCell cell(Phase phase, Output output) {
@@ -140,7 +140,7 @@ final class PhaseRows {
         .map(sequence::counter)
         .forEach(one -> notes.add(desk.say("{0}: begins again at 0", one.title())));
     if (!line.aheadOf().isEmpty()) {
-      notes.add(desk.say("goes before: {0}", titles(line.aheadOf())));
+      notes.add(desk.say("goes ahead of the line to {0}", titles(line.aheadOf())));
     }
     return notes;
   }
@@ -153,9 +153,9 @@ final class PhaseRows {
         .map(
             go ->
                 desk.say(
-                    "{0}: one more; at {1} → {2}",
+                    "counts {0}; at {1} → {2}",
                     counter.title(), desk.words().say().or(limits), sequence.phase(go).title()))
-        .orElseGet(() -> desk.say("{0}: one more", counter.title()));
+        .orElseGet(() -> desk.say("counts {0}", counter.title()));
   }
 
   private List<String> limits(Counter counter) {

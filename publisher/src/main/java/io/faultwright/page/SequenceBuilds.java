@@ -8,6 +8,7 @@ import io.faultwright.model.Sequence.Row;
 import io.faultwright.operation.Program;
 import io.faultwright.wording.BuildSets;
 import io.faultwright.wording.Times;
+import io.faultwright.words.Words;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -56,7 +57,7 @@ final class SequenceBuilds {
   String words(Collection<Program> some) {
     Condition condition = sets.condition(some.stream().map(Program::build).toList());
     return condition.equals(Condition.ALWAYS)
-        ? desk.say("all equipment")
+        ? Words.upperFirst(desk.say("all equipment"))
         : desk.words().condition(condition);
   }
 

@@ -39,7 +39,7 @@ public final class TimingSvg {
     open();
     xml.text("title", diagram.title());
     xml.text(
-        "desc", say.say("Timing diagram. The same times stand as text in the table beside it."));
+        "desc", say.say("Timing diagram. The same times stand as text in the table above it."));
     xml.empty("rect", "width", diagram.width(), "height", diagram.height(), "fill", "#fff");
     diagram.phases().forEach(this::phase);
     List<Stroke> strokes = diagram.strokes();
