@@ -81,7 +81,17 @@ class PublisherLayersTest {
                       "page",
                       "render.svg")),
               Map.entry("prose", List.of()),
-              Map.entry("page", with(VALUES, "release", "review", "plain", "prose", "layout")),
+              Map.entry(
+                  "page",
+                  with(
+                      VALUES,
+                      "release",
+                      "review",
+                      "operation",
+                      "plain",
+                      "prose",
+                      "layout",
+                      "render.svg")),
               Map.entry("render.svg", List.of("flow", "font", "layout", "words", "xml")),
               Map.entry("delivery", List.of("model", "quiz", "grading", "page", "json", "words")),
               Map.entry(

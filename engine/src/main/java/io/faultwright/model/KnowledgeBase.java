@@ -117,7 +117,10 @@ public record KnowledgeBase(
         guides, setUps, charts, sequences, words);
   }
 
-  /** What does not belong to single symptoms: no rules and their cases, charts and guides. */
+  /**
+   * What does not belong to single symptoms: no rules and their cases, charts and guides; nor
+   * sequences of operation.
+   */
   public KnowledgeBase besidesSymptoms() {
     return new KnowledgeBase(
         handbook,
@@ -133,7 +136,7 @@ public record KnowledgeBase(
         new TreeMap<>(),
         setUps,
         new TreeMap<>(),
-        sequences,
+        new TreeMap<>(),
         wordbook);
   }
 

@@ -1,5 +1,6 @@
 package io.faultwright.words;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +25,8 @@ public final class Words {
   private static final Pattern SLOT = Pattern.compile("\\{(\\d)}");
   private static final Pattern CALL = Pattern.compile("say\\(\"([^\"]+)\"");
   private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
+
+  private static final BigDecimal MINUTE = BigDecimal.valueOf(60);
 
   private final String language;
   private final SortedMap<String, String> words;
@@ -73,6 +76,14 @@ public final class Words {
   /** A number with the decimal sign of the language. */
   public String figure(String number) {
     return POINT.matcher(number).replaceAll(Matcher.quoteReplacement(decimal()));
+  }
+
+  /** Seconds as a stopwatch shows them: {@code 1:28}, {@code 0:02.5}. */
+  public String clock(BigDecimal seconds) {
+    BigDecimal[] parts = seconds.divideAndRemainder(MINUTE);
+    String rest = parts[1].stripTrailingZeros().toPlainString();
+    String padding = parts[1].compareTo(BigDecimal.TEN) < 0 ? "0" : "";
+    return parts[0].toBigInteger() + ":" + padding + figure(rest);
   }
 
   /** {@code a}, {@code a or b}, {@code a, b or c}. */

@@ -23,6 +23,7 @@ public record Entry(
     SYMPTOM,
     FAULT,
     READING,
+    SEQUENCE,
     PART,
     MODEL,
     EQUIPMENT,

@@ -6,6 +6,7 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Fault;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Symptom;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -50,6 +51,10 @@ final class Reach {
 
   List<String> of(Reading reading) {
     return where(reading.applies());
+  }
+
+  List<String> of(Sequence sequence) {
+    return where(sequence.applies());
   }
 
   private List<String> where(Condition applies) {

@@ -10,6 +10,7 @@ import io.faultwright.model.NamedValue;
 import io.faultwright.model.Option;
 import io.faultwright.model.Part;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.Link;
 import io.faultwright.page.SitePaths;
@@ -41,6 +42,7 @@ final class Sources {
             kb.symptoms().values().stream().map(this::symptom),
             kb.faults().values().stream().map(this::fault),
             kb.readings().values().stream().map(this::reading),
+            kb.sequences().values().stream().map(this::sequence),
             kb.parts().values().stream().map(this::part),
             kb.equipment().models().values().stream().map(this::model),
             kb.equipment().families().values().stream().map(Sources::family),
@@ -87,6 +89,19 @@ final class Sources {
         entry(Kind.READING, Target.Kind.READING, one.id(), one.title(), one.ask(), reach.of(one)),
         List.of(),
         List.of(one.ask()),
+        texts);
+  }
+
+  /** By what a display shows too. */
+  private Source sequence(Sequence one) {
+    List<String> texts = new ArrayList<>();
+    one.phases().forEach(phase -> texts.addAll(List.of(phase.title(), phase.about())));
+    one.courses().forEach(course -> texts.add(course.title()));
+    return new Source(
+        entry(
+            Kind.SEQUENCE, Target.Kind.SEQUENCE, one.id(), one.title(), one.about(), reach.of(one)),
+        one.phases().stream().flatMap(phase -> phase.display().stream()).distinct().toList(),
+        List.of(one.about()),
         texts);
   }
 

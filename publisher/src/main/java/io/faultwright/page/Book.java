@@ -10,6 +10,7 @@ import java.util.List;
  * @param symptoms with their charts and rules
  * @param readings how each is taken
  * @param faults with their repairs
+ * @param sequences of operation
  * @param guides pages of prose
  * @param refrigerants pressure and temperature of each
  * @param equipment families, options, models, nameplate
@@ -24,6 +25,7 @@ public record Book(
     List<SymptomSection> symptoms,
     List<ReadingSection> readings,
     List<FaultSection> faults,
+    List<SequenceSection> sequences,
     List<GuideSection> guides,
     List<RefrigerantSection> refrigerants,
     EquipmentSection equipment,

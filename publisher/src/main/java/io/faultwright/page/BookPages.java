@@ -5,6 +5,7 @@ import io.faultwright.model.Fault;
 import io.faultwright.model.Guide;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Reading;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Symptom;
 import java.util.List;
 
@@ -30,6 +31,9 @@ public final class BookPages {
         readings(),
         Alphabet.sorted(kb.faults().values(), Fault::title).stream()
             .map(new FaultSections(desk)::of)
+            .toList(),
+        Alphabet.sorted(kb.sequences().values(), Sequence::title).stream()
+            .map(new SequenceSections(desk, true)::of)
             .toList(),
         Alphabet.sorted(kb.guides().values(), Guide::title).stream()
             .map(guide -> new GuideSections(desk, edition.pictures().keySet()).of(guide, 4))

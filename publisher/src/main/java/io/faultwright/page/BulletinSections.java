@@ -2,6 +2,7 @@ package io.faultwright.page;
 
 import io.faultwright.change.Comparison;
 import io.faultwright.change.Edit;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.BulletinSection.Copies;
 import io.faultwright.page.BulletinSection.Machines;
@@ -150,6 +151,7 @@ final class BulletinSections {
       case SYMPTOM -> desk.say("Complaints");
       case FAULT -> desk.say("Faults and repairs");
       case READING -> desk.say("Readings");
+      case SEQUENCE -> desk.say("Sequences of operation");
       case GUIDE -> desk.say("Guides");
       case SAFETY -> desk.say("Safety");
       default -> desk.say("Equipment");
@@ -170,6 +172,12 @@ final class BulletinSections {
           desk.kb().readings().containsKey(target.id())
               ? desk.words().subject(target.id())
               : before.subject(target.id());
+      case SEQUENCE ->
+          Stream.of(desk.kb(), bulletin.since().before())
+              .flatMap(kb -> Stream.ofNullable(kb.sequences().get(target.id())))
+              .map(Sequence::title)
+              .findFirst()
+              .orElse("");
       case GUIDE ->
           Stream.of(desk.kb(), bulletin.since().before())
               .filter(kb -> kb.guides().containsKey(target.id()))

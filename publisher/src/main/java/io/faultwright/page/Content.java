@@ -11,6 +11,7 @@ public sealed interface Content
         ReadingSection,
         GuideSection,
         RefrigerantSection,
+        SequenceSection,
         EquipmentSection,
         SafetySection,
         PartsSection,

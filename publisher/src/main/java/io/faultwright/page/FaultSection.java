@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param parts spare parts with their order numbers
  * @param guide the page that explains it
  * @param symptoms where it is concluded
+ * @param courses where it is shown in time
  */
 public record FaultSection(
     String anchor,
@@ -31,7 +32,8 @@ public record FaultSection(
     List<Step> verify,
     List<Fact> parts,
     Optional<Link> guide,
-    List<Link> symptoms)
+    List<Link> symptoms,
+    List<Link> courses)
     implements Content {
   /**
    * Figures of the nameplate.

@@ -37,7 +37,8 @@ final class FaultSections {
         steps.of(fault.verify(), List.of()),
         parts(fault),
         desk.links().guide(fault.guide()),
-        desk.links().symptoms(desk.uses().symptomsWithFault(fault.id())));
+        desk.links().symptoms(desk.uses().symptomsWithFault(fault.id())),
+        SequenceSections.showing(desk, fault));
   }
 
   private Optional<Plate> plate(Fault fault) {

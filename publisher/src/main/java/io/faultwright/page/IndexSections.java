@@ -50,6 +50,8 @@ final class IndexSections {
                 .map(id -> new Entry(links.reading(id), desk.say("reading"))),
             desk.kb().guides().keySet().stream()
                 .map(id -> new Entry(links.guide(id), desk.say("guide"))),
+            SequenceSections.links(desk).stream()
+                .map(link -> new Entry(link, desk.say("sequence of operation"))),
             links.refrigerants(desk.uses().refrigerants()).stream()
                 .map(link -> new Entry(link, desk.say("refrigerant"))),
             desk.kb().equipment().models().keySet().stream().map(this::model))

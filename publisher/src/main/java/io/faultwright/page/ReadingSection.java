@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param refrigerants the tables it is computed with
  * @param guide the page that explains it
  * @param symptoms where it is used
+ * @param sequences in which it tells how a time is set
  */
 public record ReadingSection(
     String anchor,
@@ -33,5 +34,6 @@ public record ReadingSection(
     Optional<LimitsSection> limits,
     List<Link> refrigerants,
     Optional<Link> guide,
-    List<Link> symptoms)
+    List<Link> symptoms,
+    List<Link> sequences)
     implements Content {}

@@ -50,7 +50,8 @@ final class ReadingSections {
         Optional.ofNullable(desk.kb().limits().get(reading.id())).map(new LimitsSections(desk)::of),
         desk.links().refrigerants(refrigerants(reading)),
         desk.links().guide(reading.guide()),
-        desk.links().symptoms(desk.uses().symptomsWithReading(reading.id())));
+        desk.links().symptoms(desk.uses().symptomsWithReading(reading.id())),
+        SequenceSections.timedBy(desk, reading));
   }
 
   /** Those of the models on which it can be taken. */

@@ -2,6 +2,8 @@ package io.faultwright.page;
 
 import io.faultwright.diagnostic.Problem;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Sequence;
+import io.faultwright.model.SequencesAbout;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.Target.Kind;
 import java.util.ArrayList;
@@ -47,19 +49,24 @@ public final class SitePages {
    *
    * @param path its file
    * @param symptom whose page it is, if it is one's
-   * @param usedBy ids of the symptoms that it lists, where it stands on their titles and on what is
-   *     no symptom; absent for all others
+   * @param listed what it lists, where it stands on that and on what belongs to no symptom; absent
+   *     for all others
    * @param page writes it; may run on any thread
    */
   public record Plan(
-      String path,
-      Optional<String> symptom,
-      Optional<SortedSet<String>> usedBy,
-      Supplier<Page> page) {
-    Plan usedBy(SortedSet<String> symptoms) {
-      return new Plan(path, symptom, Optional.of(symptoms), page);
+      String path, Optional<String> symptom, Optional<Listed> listed, Supplier<Page> page) {
+    Plan listing(SortedSet<String> symptoms, List<Sequence> sequences) {
+      return new Plan(path, symptom, Optional.of(new Listed(symptoms, sequences)), page);
     }
   }
+
+  /**
+   * What a page of a fault or a reading lists.
+   *
+   * @param symptoms ids of those whose titles stand on it
+   * @param sequences of operation that have to do with it
+   */
+  public record Listed(SortedSet<String> symptoms, List<Sequence> sequences) {}
 
   /** The pages, in a fixed order. */
   public List<Page> all() {
@@ -68,6 +75,7 @@ public final class SitePages {
 
   /** The pages to be written, in a fixed order. */
   public List<Plan> plans() {
+    SequencesAbout sequences = new SequencesAbout(kb.sequences());
     return Stream.of(
             Stream.of(start(), equipment(), safety(), index(), search(), diagnosis()),
             kb.parts().isEmpty() ? Stream.<Plan>empty() : Stream.of(parts()),
@@ -85,7 +93,9 @@ public final class SitePages {
                                 fault.id(),
                                 fault.title(),
                                 at -> new FaultSections(at).of(fault))
-                            .usedBy(desk.uses().symptomsWithFault(fault.id()))),
+                            .listing(
+                                desk.uses().symptomsWithFault(fault.id()),
+                                sequences.of(fault.id(), fault))),
             kb.readings().values().stream()
                 .map(
                     reading ->
@@ -94,7 +104,17 @@ public final class SitePages {
                                 reading.id(),
                                 reading.title(),
                                 at -> new ReadingSections(at).of(reading))
-                            .usedBy(desk.uses().symptomsWithReading(reading.id()))),
+                            .listing(
+                                desk.uses().symptomsWithReading(reading.id()),
+                                sequences.of(reading.id(), reading))),
+            kb.sequences().values().stream()
+                .map(
+                    one ->
+                        page(
+                            Kind.SEQUENCE,
+                            one.id(),
+                            one.title(),
+                            at -> new SequenceSections(at, false).of(one))),
             desk.uses().refrigerants().stream()
                 .map(
                     one ->

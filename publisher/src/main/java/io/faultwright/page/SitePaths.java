@@ -34,8 +34,9 @@ public final class SitePaths {
   public static String file(Target target) {
     return switch (target.kind()) {
       case START -> "index.html";
-      case SYMPTOM, FAULT, READING, GUIDE, REFRIGERANT ->
+      case SYMPTOM, FAULT, READING, GUIDE, REFRIGERANT, SEQUENCE ->
           target.kind().word() + "/" + fileName(target.id()) + ".html";
+      case COURSE -> file(sequence(target));
       case EQUIPMENT, FAMILY, OPTION, MODEL -> "equipment.html";
       case SAFETY, CAUTION -> "safety.html";
       case PARTS, PART -> "parts.html";
@@ -53,9 +54,14 @@ public final class SitePaths {
   /** The file that shows something, with the place in it where it shares the file. */
   public static String address(Target target) {
     return switch (target.kind()) {
-      case FAMILY, OPTION, MODEL, CAUTION, PART -> file(target) + "#" + target.anchor();
+      case FAMILY, OPTION, MODEL, CAUTION, PART, COURSE -> file(target) + "#" + target.anchor();
       default -> file(target);
     };
+  }
+
+  /** The sequence of a course; the id of a course begins with that of its sequence. */
+  private static Target sequence(Target course) {
+    return new Target(Target.Kind.SEQUENCE, course.id().split("\\.")[0]);
   }
 
   /** The file of a symptom's chart; {@code number} counts from 1. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param search where everything is looked up
  * @param complaints every symptom, in the written order
  * @param families the symptoms by family
+ * @param sequences of operation
  * @param refrigerants their tables of pressure and temperature
  * @param welcome the start guide, or nothing
  * @param changes what changed since an earlier revision, if that is told
@@ -25,6 +26,7 @@ public record StartSection(
     Link search,
     List<Complaint> complaints,
     List<FamilyItem> families,
+    List<Link> sequences,
     List<Link> refrigerants,
     Html welcome,
     Optional<Link> changes,

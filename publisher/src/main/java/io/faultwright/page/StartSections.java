@@ -29,6 +29,7 @@ final class StartSections {
         Alphabet.sorted(desk.kb().equipment().families().values(), Family::title).stream()
             .map(this::family)
             .toList(),
+        SequenceSections.links(desk),
         desk.links().refrigerants(desk.uses().refrigerants()),
         welcome(handbook.start()),
         edition.since().map(since -> changes(since)),

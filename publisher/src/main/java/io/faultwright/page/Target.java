@@ -30,6 +30,8 @@ public record Target(Kind kind, String id) {
     FAULT,
     READING,
     GUIDE,
+    SEQUENCE,
+    COURSE,
     REFRIGERANT,
     EQUIPMENT,
     FAMILY,

@@ -188,6 +188,7 @@ final class PrintedDifferences {
     add(Kind.SYMPTOM, was.symptoms().keySet(), is.symptoms().keySet(), targets);
     add(Kind.FAULT, was.faults().keySet(), is.faults().keySet(), targets);
     add(Kind.READING, was.readings().keySet(), is.readings().keySet(), targets);
+    add(Kind.SEQUENCE, was.sequences().keySet(), is.sequences().keySet(), targets);
     add(Kind.GUIDE, was.guides().keySet(), is.guides().keySet(), targets);
     targets.add(Target.SAFETY);
     targets.add(Target.EQUIPMENT);

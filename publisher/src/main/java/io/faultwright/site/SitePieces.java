@@ -33,7 +33,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -86,7 +85,7 @@ final class SitePieces {
     this.besidesSymptoms = besidesSymptoms();
   }
 
-  /** All that the pages of faults and readings stand on, but for the symptoms that they list. */
+  /** All that the pages of faults and readings stand on, but for what they list. */
   private Fingerprint besidesSymptoms() {
     SortedMap<String, String> titles = new TreeMap<>();
     kb.symptoms().forEach((id, symptom) -> titles.put(id, symptom.title()));
@@ -136,18 +135,18 @@ final class SitePieces {
   }
 
   private Piece page(SitePages.Plan plan) {
-    return plan.usedBy().map(symptoms -> listing(plan, symptoms)).orElseGet(() -> gathered(plan));
+    return plan.listed().map(listed -> listing(plan, listed)).orElseGet(() -> gathered(plan));
   }
 
   /** Of these there are thousands; what one stands on is told without gathering it. */
-  private Piece listing(SitePages.Plan plan, SortedSet<String> symptoms) {
+  private Piece listing(SitePages.Plan plan, SitePages.Listed listed) {
     String path = folder + plan.path();
     return new Piece(
         path,
         () ->
             Piece.Begun.file(
                 path,
-                things.of(besidesSymptoms.toString(), path, symptoms),
+                things.of(besidesSymptoms.toString(), path, listed),
                 () -> utf8(html.print(plan.page().get()))));
   }
 

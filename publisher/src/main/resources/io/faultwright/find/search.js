@@ -207,7 +207,8 @@
   /* What is seen. */
   function heading(kind) {
     return {
-      symptom: fw.say("Complaints"), fault: fw.say("Faults"), reading: fw.say("Readings"), part: fw.say("Parts"),
+      symptom: fw.say("Complaints"), fault: fw.say("Faults"), reading: fw.say("Readings"),
+      sequence: fw.say("Sequences of operation"), part: fw.say("Parts"),
       model: fw.say("Models"), equipment: fw.say("Equipment"), guide: fw.say("Guides"),
       refrigerant: fw.say("Refrigerants")
     }[kind];
