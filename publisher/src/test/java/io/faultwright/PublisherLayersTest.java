@@ -66,7 +66,7 @@ class PublisherLayersTest {
                   "certificate",
                   List.of("source", "diagnostic", "syntax", "grading", "handin", "words", "json")),
               Map.entry("find", with(VALUES, "page", "json")),
-              Map.entry("guided", with(VALUES, "flow", "page", "json")),
+              Map.entry("guided", with(VALUES, "flow", "operation", "page", "json")),
               Map.entry(
                   "lesson",
                   with(

@@ -65,15 +65,32 @@ public final class Excerpts {
 
   /** What charts and cards are drawn from: all but cases. */
   public KnowledgeBase forDrawing(Symptom symptom) {
-    return of(symptom, kb.handbook(), new TreeMap<>());
+    return of(symptom, kb.handbook(), new TreeMap<>(), this::showing);
   }
 
   /** What a proof is about, with the cases of the symptom; a new revision does not change it. */
   public KnowledgeBase forProof(Symptom symptom) {
-    return of(symptom, kb.handbook().undated(), of(symptom, cases));
+    return of(symptom, kb.handbook().undated(), of(symptom, cases), names -> new TreeMap<>());
   }
 
-  private KnowledgeBase of(Symptom symptom, Handbook handbook, SortedMap<String, Case> cases) {
+  /** The sequences that tell how one of these faults shows. */
+  private SortedMap<String, Sequence> showing(Set<String> names) {
+    SortedMap<String, Sequence> chosen = new TreeMap<>(kb.sequences());
+    chosen
+        .values()
+        .removeIf(one -> one.courses().stream().noneMatch(course -> names(course, names)));
+    return chosen;
+  }
+
+  private static boolean names(Sequence.Course course, Set<String> names) {
+    return course.fault().filter(names::contains).isPresent();
+  }
+
+  private KnowledgeBase of(
+      Symptom symptom,
+      Handbook handbook,
+      SortedMap<String, Case> cases,
+      Function<Set<String>, SortedMap<String, Sequence>> sequences) {
     SortedMap<String, Chart> drawn = of(symptom, charts);
     Set<String> own = mentions(List.of(symptom, drawn));
     Set<String> names = new HashSet<>(own);
@@ -94,7 +111,7 @@ public final class Excerpts {
         guides(names),
         setUps.among(names),
         drawn,
-        new TreeMap<>(),
+        sequences.apply(own),
         kb.wordbook().of(kb.handbook().language()));
   }
 

@@ -117,6 +117,10 @@ final class SymptomData {
   private void faults(Fields fields, Symptom symptom, SortedSet<String> used) {
     FaultData faults = new FaultData(kb, builds);
     SortedSet<String> named = faultsOf(symptom);
+    List<Fields> displays = new DisplayData(kb, builds).of(named);
+    if (!displays.isEmpty()) {
+      fields.put("displays", displays);
+    }
     fields
         .put("faults", each(named, id -> faults.of(kb.faults().get(id))))
         .put("cautions", each(cautions(named, used), id -> faults.of(kb.cautions().get(id))))

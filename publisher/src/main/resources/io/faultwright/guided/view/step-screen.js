@@ -23,6 +23,7 @@
         setUp(reading, state, symptom, at.reading),
         how(reading),
         answers(reading, at.reading, before, look, limitsNote(symptom, look, at.reading)),
+        fw.displayPanel(symptom, look),
         remark(at.reading, reading.title, fw.say("This step was unclear")),
       ],
     };
