@@ -184,6 +184,11 @@ class TableLogTest {
             "[a.csv:1:21] column `DO1` stands twice | rename one of the two"),
         Logs.said(unreadable));
     assertEquals(
+        List.of(
+            "[a.csv:1:1] the first line has none of the columns that the map names | a table begins"
+                + " with a row of headings; a typed log is read without `--columns`"),
+        Logs.said(assertThrows(Unreadable.class, () -> Logs.table(CLOCK, "1:28 heater on"))));
+    assertEquals(
         List.of("[a.csv:1:1] the log is empty | it needs a header row, then a row for each time"),
         Logs.said(assertThrows(Unreadable.class, () -> Logs.table(CLOCK, ""))));
   }

@@ -84,7 +84,8 @@ class TypedLogTest {
             "[a.log:7:6] `heater` is an output, on or off, found `onn` | did you mean `on`?",
             "[a.log:8:1] a time with nothing behind it | write what happened, or `end`",
             "[a.log:9:1] `1:99` is no time | write a time such as `1:28`, `1:02:03` or `88 s`, then"
-                + " what happened or was seen"),
+                + " what happened or was seen",
+            "[a.log:10:6] something is missing behind the first word | known here: `off`, `on`"),
         Logs.wrong(
             Logs.typed(
                 "1:10 heter on",
@@ -95,7 +96,8 @@ class TypedLogTest {
                 "1:22 shows HEET",
                 "1:23 heater onn",
                 "2:00",
-                "1:99 heater on")));
+                "1:99 heater on",
+                "2:01 heater")));
   }
 
   @Test
