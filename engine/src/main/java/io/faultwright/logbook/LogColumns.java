@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** The columns of a log, by its header row. */
 final class LogColumns {
@@ -54,6 +55,14 @@ final class LogColumns {
       }
       headings.add(heading);
     }
+    if (isForeign()) {
+      lines.wrong(
+          cells.from(0),
+          cells.to(0),
+          "the first line has none of the columns that the map names",
+          "a table begins with a row of headings; a typed log is read without `--columns`");
+      return;
+    }
     time = required(map.time());
     signal = map.signal().map(this::required).orElse(MISSING);
     value = map.value().map(this::required).orElse(MISSING);
@@ -63,6 +72,17 @@ final class LogColumns {
     if (map.signal().isEmpty()) {
       map.columns().values().forEach(column -> required(column.heading()));
     }
+  }
+
+  /** Whether it is no header of such a table at all. */
+  private boolean isForeign() {
+    Stream<String> named =
+        Stream.concat(
+                Stream.of(map.time()), map.columns().values().stream().map(LogMap.Column::heading))
+            .map(heading -> heading.text().strip());
+    return named
+        .flatMap(name -> Stream.concat(Stream.of(name), NearMatch.of(name, headings).stream()))
+        .noneMatch(headings::contains);
   }
 
   private void wrong(RowCells cells, int cell, String message, String help) {

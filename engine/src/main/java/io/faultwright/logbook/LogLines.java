@@ -62,7 +62,7 @@ final class LogLines {
   /** A place in the present line, by places in its text, the first of which is 0. */
   Place place(int from, int to) {
     int column = text.codePointCount(0, from) + 1;
-    return new Place(path, number, column, text.codePointCount(from, to));
+    return new Place(path, Math.max(1, number), column, text.codePointCount(from, to));
   }
 
   /** Something is wrong in the present line. */

@@ -91,9 +91,10 @@ public final class TableLog implements LogInput {
       columns.states().forEach(said -> add(0, said, 0, 1));
     }
     long step = early ? 0 : clock.step(nanos);
+    int states = ready.size();
     cells(step, early);
     beyond();
-    if (ready.isEmpty() && !early) {
+    if (ready.size() == states && !early) {
       add(step, NOTHING, 0, 1);
     }
   }

@@ -116,7 +116,8 @@ public final class LogWords {
 
   private <T> Optional<T> unknown(
       Scalar written, String message, String word, Collection<String> known) {
-    problems.add(written.place(), message, NearMatch.help(word, known));
+    String found = word.isEmpty() ? "something is missing behind the first word" : message;
+    problems.add(written.place(), found, NearMatch.help(word, known));
     return Optional.empty();
   }
 

@@ -35,6 +35,9 @@ public final class SetTimes {
   public BigFraction seconds(String what, String text) {
     Problems problems = new Problems();
     Optional<BigFraction> seconds = durations(problems).moment(place(what, text), text.strip());
+    if (seconds.filter(one -> one.signum() < 0).isPresent()) {
+      problems.add(place(what, text), "a time is zero or more", "write a time such as `2 s`");
+    }
     require(problems, what, text);
     return seconds.orElseThrow();
   }

@@ -15,12 +15,12 @@ import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.io.BufferedReader;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.ToIntFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -114,18 +114,15 @@ final class FollowCommand implements Callable<Integer> {
   private int follow(Sources sources, ProblemPrinter printer) {
     Following following = new Following(sources);
     Program program = following.program(sequence, model, software, set);
-    return withMap(program, printer, map -> follow(following, program, map));
-  }
-
-  private int withMap(
-      Program program, ProblemPrinter printer, ToIntFunction<Optional<LogMap>> work) {
     if (columns.isEmpty()) {
-      return work.applyAsInt(Optional.empty());
+      return follow(following, program, Optional.empty());
     }
-    SourceFile text = InputFile.read(columns.get(), InputStream.nullInputStream());
+    SourceFile map = InputFile.read(columns.get(), InputStream.nullInputStream());
+    List<SourceFile> files = new ArrayList<>(sources.files());
+    files.add(map);
     return printer.guard(
-        new Sources(List.of(text)),
-        only -> work.applyAsInt(Optional.of(LogMap.read(text, program.sequence()))));
+        new Sources(files),
+        all -> follow(following, program, Optional.of(LogMap.read(map, program.sequence()))));
   }
 
   private int follow(Following following, Program program, Optional<LogMap> map) {
