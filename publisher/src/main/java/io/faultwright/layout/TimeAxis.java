@@ -83,13 +83,18 @@ final class TimeAxis {
 
   /** Ticks so far apart that their figures stand clear of each other. */
   private long step(long end) {
-    double room = figure(end, 0).width() + APART;
     for (long step : ROUND) {
-      if (step * scale.perSecond() / 10 >= room) {
+      if (step * scale.perSecond() / 10 >= widest(end, step) + APART) {
         return step;
       }
     }
     return ROUND[ROUND.length - 1];
+  }
+
+  /** Width of the widest figure: a digit may be narrower than another. */
+  private double widest(long end, long step) {
+    String whole = say.clock(BigDecimal.valueOf(end / 10)).replaceAll("\\d", "0");
+    return Typography.width(step % 10 == 0 ? whole : whole + ".0", size, false);
   }
 
   /** A tick, with its figure where that stands clear of the one before; up to where it reaches. */
