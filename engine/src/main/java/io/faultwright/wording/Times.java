@@ -51,8 +51,16 @@ public final class Times {
     return say.figure(Decimals.show(value)) + JOINED + unit;
   }
 
-  /** A moment, as a stopwatch shows it: {@code 1:28}. */
-  public String clock(BigFraction seconds) {
-    return say.clock(new BigDecimal(Decimals.show(seconds)));
+  /**
+   * A moment, as a stopwatch shows it: {@code 1:28}.
+   *
+   * @param end of what is told; where it is long, hours are shown too
+   */
+  public String clock(BigFraction seconds, BigFraction end) {
+    return say.clock(decimal(seconds), Words.withHours(decimal(end)));
+  }
+
+  private static BigDecimal decimal(BigFraction seconds) {
+    return new BigDecimal(Decimals.show(seconds));
   }
 }

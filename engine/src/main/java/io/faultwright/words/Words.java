@@ -26,7 +26,10 @@ public final class Words {
   private static final Pattern CALL = Pattern.compile("say\\(\"([^\"]+)\"");
   private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
-  private static final BigDecimal MINUTE = BigDecimal.valueOf(60);
+  private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
+
+  /** Up to a hundred minutes, minutes alone are read more easily. */
+  private static final BigDecimal LONG = BigDecimal.valueOf(6000);
 
   private final String language;
   private final SortedMap<String, String> words;
@@ -78,12 +81,28 @@ public final class Words {
     return POINT.matcher(number).replaceAll(Matcher.quoteReplacement(decimal()));
   }
 
-  /** Seconds as a stopwatch shows them: {@code 1:28}, {@code 0:02.5}. */
-  public String clock(BigDecimal seconds) {
-    BigDecimal[] parts = seconds.divideAndRemainder(MINUTE);
-    String rest = parts[1].stripTrailingZeros().toPlainString();
-    String padding = parts[1].compareTo(BigDecimal.TEN) < 0 ? "0" : "";
-    return parts[0].toBigInteger() + ":" + padding + figure(rest);
+  /**
+   * A moment as a stopwatch shows it: {@code 1:28}, {@code 0:02.5}; with hours, {@code 6:01:28}.
+   *
+   * @param hours whether hours are shown; all moments of one course are shown alike
+   */
+  public String clock(BigDecimal seconds, boolean hours) {
+    BigDecimal[] minutes = seconds.divideAndRemainder(SIXTY);
+    BigDecimal[] parts = minutes[0].divideAndRemainder(SIXTY);
+    String rest = ":" + twoDigits(minutes[1]);
+    return hours
+        ? parts[0].toBigInteger() + ":" + twoDigits(parts[1]) + rest
+        : minutes[0].toBigInteger() + rest;
+  }
+
+  private String twoDigits(BigDecimal number) {
+    BigDecimal plain = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
+    return (plain.compareTo(BigDecimal.TEN) < 0 ? "0" : "") + figure(plain.toPlainString());
+  }
+
+  /** Whether moments up to an end are shown with hours. */
+  public static boolean withHours(BigDecimal seconds) {
+    return seconds.compareTo(LONG) > 0;
   }
 
   /** {@code a}, {@code a or b}, {@code a, b or c}. */

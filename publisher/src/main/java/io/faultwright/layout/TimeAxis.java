@@ -23,23 +23,28 @@ final class TimeAxis {
   private final Words say;
   private final double y;
   private final double size;
+  private final boolean hours;
   private final List<Stroke> strokes = new ArrayList<>();
   private final List<Text> texts = new ArrayList<>();
 
   /**
    * @param y of the axis
    * @param size of its figures
+   * @param hours whether its figures show hours
+   * @param begins when phases begin; told where a part of a cut axis has no round time
    */
-  TimeAxis(TimeScale scale, Words say, double y, double size) {
+  TimeAxis(TimeScale scale, Words say, double y, double size, boolean hours, List<Double> begins) {
     this.scale = scale;
     this.say = say;
     this.y = y;
     this.size = size;
+    this.hours = hours;
     for (Piece piece : scale.shown()) {
       line(piece.left(), y, piece.right(), y, Stroke.Kind.AXIS);
     }
     scale.cuts().forEach(this::cut);
     ticks();
+    scale.shown().forEach(piece -> tell(piece, begins));
   }
 
   /** The depth of ticks and figures. */
@@ -77,19 +82,50 @@ final class TimeAxis {
     }
   }
 
+  /** The beginning of a phase in a part of the axis without a figure, where there is room. */
+  private void tell(Piece piece, List<Double> begins) {
+    boolean told =
+        texts.stream().anyMatch(text -> piece.left() <= text.x() && text.x() <= piece.right());
+    if (!told) {
+      begins.stream()
+          .filter(at -> piece.from() <= at && at <= piece.to())
+          .map(at -> figure(Math.round(at * 10), piece.x(at)))
+          .filter(this::isFree)
+          .findFirst()
+          .ifPresent(
+              figure -> {
+                line(figure.x(), y, figure.x(), y + TICK, Stroke.Kind.AXIS);
+                texts.add(figure);
+              });
+    }
+  }
+
+  private boolean isFree(Text figure) {
+    return texts.stream()
+        .noneMatch(
+            other ->
+                figure.left() < other.left() + other.width() + APART
+                    && other.left() < figure.left() + figure.width() + APART);
+  }
+
   private boolean isShown(double moment) {
     return scale.shown().stream().anyMatch(one -> one.from() <= moment && moment <= one.to());
   }
 
   /** Ticks so far apart that their figures stand clear of each other. */
   private long step(long end) {
-    double room = figure(end, 0).width() + APART;
     for (long step : ROUND) {
-      if (step * scale.perSecond() / 10 >= room) {
+      if (step * scale.perSecond() / 10 >= widest(end, step) + APART) {
         return step;
       }
     }
     return ROUND[ROUND.length - 1];
+  }
+
+  /** Width of the widest figure: a digit may be narrower than another. */
+  private double widest(long end, long step) {
+    String whole = say.clock(BigDecimal.valueOf(end / 10), hours).replaceAll("\\d", "0");
+    return Typography.width(step % 10 == 0 ? whole : whole + ".0", size, false);
   }
 
   /** A tick, with its figure where that stands clear of the one before; up to where it reaches. */
@@ -105,7 +141,7 @@ final class TimeAxis {
   }
 
   private Text figure(long tenths, double x) {
-    String clock = say.clock(BigDecimal.valueOf(tenths, 1));
+    String clock = say.clock(BigDecimal.valueOf(tenths, 1), hours);
     return new Text(clock, x, y + height(), size, false, Text.Anchor.MIDDLE);
   }
 }

@@ -6,6 +6,7 @@ import io.faultwright.layout.Timing.Stretch;
 import io.faultwright.layout.TimingDiagram.PlacedLane;
 import io.faultwright.layout.TimingDiagram.Stroke;
 import io.faultwright.words.Words;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,8 +65,11 @@ public final class TimingLayout {
     timing.groups().stream().filter(group -> !group.lanes().isEmpty()).forEach(this::group);
     y += 4;
     boundaries(band.bottom());
-    TimeAxis axis = new TimeAxis(scale, say, y, SIZE);
-    label(say.say("Time, min:s"), false, y + axis.height());
+    boolean hours = Words.withHours(BigDecimal.valueOf(timing.end()));
+    TimeAxis axis =
+        new TimeAxis(
+            scale, say, y, SIZE, hours, timing.phases().stream().map(Stretch::from).toList());
+    label(hours ? say.say("Time, h:min:s") : say.say("Time, min:s"), false, y + axis.height());
     y += axis.height() + 4;
     strokes.addAll(axis.strokes());
     texts.addAll(axis.texts());

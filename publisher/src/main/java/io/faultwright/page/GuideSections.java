@@ -68,7 +68,7 @@ final class GuideSections {
         place,
         "`" + dangling.target() + "` leads nowhere",
         "links may lead to `https:`, `http:` and `mailto:` addresses, to `symptom:`, `fault:`,"
-            + " `reading:` or `guide:` with an id, to another guide's file or to `#a-heading`;"
+            + " `reading:`, `sequence:` or `guide:` with an id, to another guide's file or to `#a-heading`;"
             + " pictures are PNG or JPEG files in `guides`");
   }
 
@@ -93,6 +93,8 @@ final class GuideSections {
       case "fault" -> Optional.of(new Target(Kind.FAULT, id)).filter(in(kb.faults().keySet()));
       case "reading" ->
           Optional.of(new Target(Kind.READING, id)).filter(in(kb.readings().keySet()));
+      case "sequence" ->
+          Optional.of(new Target(Kind.SEQUENCE, id)).filter(in(kb.sequences().keySet()));
       case "guide" -> Optional.of(new Target(Kind.GUIDE, id)).filter(in(kb.guides().keySet()));
       default -> Optional.empty();
     };

@@ -88,10 +88,11 @@ public record SequenceSection(
    * How long things last, one column for each group of machines with the same values.
    *
    * @param machines headings of the columns
-   * @param setting whether some time can be set
+   * @param set whether some time can be set
+   * @param read whether some reading tells how a time is set
    * @param rows one for each time, timer or limit
    */
-  public record TimesTable(List<String> machines, boolean setting, List<TimeRow> rows) {}
+  public record TimesTable(List<String> machines, boolean set, boolean read, List<TimeRow> rows) {}
 
   /**
    * A time, a timer or a limit.
@@ -139,15 +140,26 @@ public record SequenceSection(
    * @param stop whether the machine has stopped
    * @param span from when to when
    * @param lasts for how long; to the end of the course where it is not over
+   * @param over whether it is over when the course is
    * @param differs whether most other machines show something else or for another time
    */
   public record ShownCell(
-      String shows, String phases, boolean stop, String span, String lasts, boolean differs) {
+      String shows,
+      String phases,
+      boolean stop,
+      String span,
+      String lasts,
+      boolean over,
+      boolean differs) {
     /** Nothing: the course is over on these machines. */
-    static final ShownCell NONE = new ShownCell("", "", false, "", "", false);
+    static final ShownCell NONE = new ShownCell("", "", false, "", "", true, false);
 
     ShownCell marked(boolean differing) {
-      return new ShownCell(shows, phases, stop, span, lasts, differing);
+      return new ShownCell(shows, phases, stop, span, lasts, over, differing);
+    }
+
+    boolean isShown() {
+      return !span.isEmpty();
     }
   }
 

@@ -28,8 +28,12 @@ final class SideBySides {
    * What tells two cells apart; times of the day do not, since they follow from what was before.
    */
   private record Seen(String shows, String phases, String lasts) {
+    /** How long something lasts that is not over says only when the course is. */
     static Seen of(ShownCell cell) {
-      return new Seen(cell.shows(), cell.shows().isEmpty() ? cell.phases() : "", cell.lasts());
+      return new Seen(
+          cell.shows(),
+          cell.shows().isEmpty() ? cell.phases() : "",
+          cell.over() ? cell.lasts() : "");
     }
   }
 
@@ -55,7 +59,7 @@ final class SideBySides {
     int length = columns.stream().mapToInt(List::size).max().orElse(0);
     return IntStream.range(0, length)
         .mapToObj(row -> columns.stream().map(column -> column.get(row)).toList())
-        .filter(row -> row.stream().anyMatch(cell -> !cell.span().isEmpty()))
+        .filter(row -> row.stream().anyMatch(ShownCell::isShown))
         .toList();
   }
 
@@ -72,7 +76,7 @@ final class SideBySides {
       Optional<Seen> usual = usual(cells);
       for (int i = 0; i < cells.size(); i++) {
         ShownCell cell = cells.get(i);
-        marked.get(i).add(cell.marked(!usual.equals(Optional.of(Seen.of(cell)))));
+        marked.get(i).add(cell.marked(cell.isShown() && !usual.equals(Optional.of(Seen.of(cell)))));
       }
     }
     return marked;
@@ -80,14 +84,15 @@ final class SideBySides {
 
   /** What more than half of them show; absent where there is no such thing. */
   private static Optional<Seen> usual(List<ShownCell> cells) {
+    List<ShownCell> shown = cells.stream().filter(ShownCell::isShown).toList();
     Map<Seen, Long> counts =
-        cells.stream()
+        shown.stream()
             .map(Seen::of)
             .collect(
                 Collectors.groupingBy(
                     Function.identity(), LinkedHashMap::new, Collectors.counting()));
     return counts.entrySet().stream()
-        .filter(one -> 2 * one.getValue() > cells.size())
+        .filter(one -> 2 * one.getValue() > shown.size())
         .map(Map.Entry::getKey)
         .findFirst();
   }
@@ -130,10 +135,11 @@ final class SideBySides {
             ? from + "\u00A0–\u00A0" + clock(timeline, last.to())
             : desk.say("from {0}", from),
         last.over() ? span : desk.say("at least {0}", span),
+        last.over(),
         false);
   }
 
   private String clock(Timeline timeline, long step) {
-    return builds.times().clock(timeline.seconds(step));
+    return builds.times().clock(timeline.seconds(step), timeline.seconds(timeline.end()));
   }
 }

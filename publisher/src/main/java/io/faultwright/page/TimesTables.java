@@ -69,7 +69,8 @@ final class TimesTables {
     }
     return new TimesTable(
         some.stream().map(columns::get).map(builds::words).toList(),
-        rows.stream().anyMatch(row -> !row.range().isEmpty() || row.reading().isPresent()),
+        rows.stream().anyMatch(row -> !row.range().isEmpty()),
+        rows.stream().anyMatch(row -> row.reading().isPresent()),
         rows);
   }
 
