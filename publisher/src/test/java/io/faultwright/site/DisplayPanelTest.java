@@ -108,7 +108,6 @@ class DisplayPanelTest {
       page.evaluate(Axe.SCRIPT);
       Axe.check(page, "display panel", told);
       assertEquals(List.of(), told);
-      page.screenshot(
       assertEquals(
           true, page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"));
     }
