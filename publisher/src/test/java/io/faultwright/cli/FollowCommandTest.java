@@ -63,8 +63,8 @@ class FollowCommandTest {
     assertEquals(1, follow("--model", "MO-1", "--software", "2.9", "--log", in("early.log")));
     said("log and model part at 3:10\n  log says       now Heater off (");
     said("model says     Heater on since 1:10, in Heating since 1:10\n");
-    said("it waited for  Release switch opens: then Releasing\n");
-    said("Longest heating of 3 min over at 4:10: then Building\n");
+    said("it waited for  Release switch opens, then Releasing\n");
+    said("Longest heating: 3 min over at 4:10, then Building\n");
   }
 
   @Test
