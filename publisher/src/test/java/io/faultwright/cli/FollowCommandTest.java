@@ -165,6 +165,21 @@ class FollowCommandTest {
     said("`restart-delay` cannot be set on the controller");
   }
 
+  @Test
+  void aSequenceThatDoesNotComeToRestIsNamed() throws IOException {
+    Path base = Files.createDirectory(folder.resolve("restless"));
+    Files.copy(CYCLE.resolve("handbook.yaml"), base.resolve("handbook.yaml"));
+    String sequence = Files.readString(CYCLE.resolve("sequence.yaml"));
+    String restless =
+        sequence.replace(
+            "{ after: drain-time, go: heating }", "{ when: call is made, go: standby }");
+    Files.writeString(base.resolve("sequence.yaml"), restless);
+    assertEquals(2, follow(base, "heating-cycle", "--model", "MO-2", "--log", in("noted.log")));
+    said("at step 10 phase follows phase without end");
+    said("sequence.yaml:2:3");
+    assertEquals("", shell.out());
+  }
+
   private int followSet(Path base, String set) {
     return follow(base, "heating-cycle", "--model", "MO-2", "--set", set, "--log", in("set.log"));
   }
