@@ -175,7 +175,7 @@ class FollowCommandTest {
             "{ after: drain-time, go: heating }", "{ when: call is made, go: standby }");
     Files.writeString(base.resolve("sequence.yaml"), restless);
     assertEquals(2, follow(base, "heating-cycle", "--model", "MO-2", "--log", in("noted.log")));
-    said("at step 10 phase follows phase without end");
+    said("at 10 s phase follows phase without end");
     said("sequence.yaml:2:3");
     assertEquals("", shell.out());
   }
