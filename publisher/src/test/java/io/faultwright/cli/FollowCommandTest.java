@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -149,11 +150,7 @@ class FollowCommandTest {
 
   @Test
   void timesAreSetWithinWhatTheControllerTakes() throws IOException {
-    Path base = Files.createDirectory(folder.resolve("base"));
-    Files.copy(CYCLE.resolve("handbook.yaml"), base.resolve("handbook.yaml"));
-    String sequence = Files.readString(CYCLE.resolve("sequence.yaml"));
-    String settable = sequence.replace("lasts: 60 s }", "lasts: 60 s, set: 30 s to 5 min }");
-    Files.writeString(base.resolve("sequence.yaml"), settable);
+    Path base = copy("lasts: 60 s }", "lasts: 60 s, set: 30 s to 5 min }");
     write("set.log", "0:10 call becomes made\n2:10 phase heating\n");
     assertEquals(0, followSet(base, "drain-time=2 min"), shell.err());
     assertEquals(1, followSet(base, "drain-time=123 s"));
@@ -167,17 +164,23 @@ class FollowCommandTest {
 
   @Test
   void aSequenceThatDoesNotComeToRestIsNamed() throws IOException {
-    Path base = Files.createDirectory(folder.resolve("restless"));
-    Files.copy(CYCLE.resolve("handbook.yaml"), base.resolve("handbook.yaml"));
-    String sequence = Files.readString(CYCLE.resolve("sequence.yaml"));
-    String restless =
-        sequence.replace(
-            "{ after: drain-time, go: heating }", "{ when: call is made, go: standby }");
-    Files.writeString(base.resolve("sequence.yaml"), restless);
+    Path base = copy("{ after: drain-time, go: heating }", "{ when: call is made, go: standby }");
     assertEquals(2, follow(base, "heating-cycle", "--model", "MO-2", "--log", in("noted.log")));
     said("at 10 s phase follows phase without end");
     said("sequence.yaml:2:3");
     assertEquals("", shell.out());
+  }
+
+  /** The knowledge base with something else in its sequence. */
+  private Path copy(String old, String other) throws IOException {
+    Path base = Files.createDirectory(folder.resolve("base"));
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(CYCLE, "*.yaml")) {
+      for (Path file : files) {
+        String text = Files.readString(file).replace(old, other);
+        Files.writeString(base.resolve(file.getFileName()), text);
+      }
+    }
+    return base;
   }
 
   private int followSet(Path base, String set) {
