@@ -164,10 +164,25 @@ class FollowCommandTest {
 
   @Test
   void aSequenceThatDoesNotComeToRestIsNamed() throws IOException {
-    Path base = copy("{ after: drain-time, go: heating }", "{ when: call is made, go: standby }");
-    assertEquals(2, follow(base, "heating-cycle", "--model", "MO-2", "--log", in("noted.log")));
+    String head = Files.readString(CYCLE.resolve("handbook.yaml"));
+    Path base = Files.createDirectory(folder.resolve("restless"));
+    Files.writeString(base.resolve("handbook.yaml"), head);
+    Files.writeString(
+        base.resolve("restless.yaml"),
+        """
+        sequences:
+          restless:
+            title: Restless
+            inputs: { call: { states: [none, made] } }
+            start: one
+            phases:
+              one: { next: [{ when: call is made, go: other }] }
+              other: { next: [{ when: call is made, go: one }] }
+        """);
+    write("call.log", "0:10 call becomes made\n");
+    assertEquals(2, follow(base, "restless", "--model", "MO-2", "--log", in("call.log")));
     said("at 10 s phase follows phase without end");
-    said("sequence.yaml:2:3");
+    said("restless.yaml:2:3");
     assertEquals("", shell.out());
   }
 
