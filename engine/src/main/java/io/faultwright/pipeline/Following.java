@@ -13,14 +13,17 @@ import io.faultwright.model.Sequence;
 import io.faultwright.model.Version;
 import io.faultwright.operation.Program;
 import io.faultwright.operation.Restless;
+import io.faultwright.quantity.Decimals;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.resolve.SetTimes;
 import io.faultwright.source.Sources;
+import java.math.BigInteger;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Follows a log with a sequence of operation, as one build runs it. */
 public final class Following {
@@ -121,8 +124,9 @@ public final class Following {
       }
       return follower.end(until);
     } catch (Restless restless) {
+      BigFraction at = program.sequence().step().multiply(BigInteger.valueOf(restless.step()));
       throw problem(
-          restless.getMessage(),
+          "at " + Decimals.show(at) + " s phase follows phase without end",
           "`check` says which phases lead to each other at once",
           program.sequence());
     }

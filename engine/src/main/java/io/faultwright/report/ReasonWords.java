@@ -117,14 +117,14 @@ final class ReasonWords {
         .orElseThrow();
   }
 
-  /** {@code Longest heating of 6 min}, or {@code 6 min} where the time has no name. */
+  /** {@code Longest heating: 6 min}, or {@code 6 min} where the time has no name. */
   private String named(After after) {
     Optional<String> title =
         after
             .timer()
             .map(id -> timer(after).title())
             .or(() -> lastingOf(after).time().map(id -> program.sequence().time(id).title()));
-    return title.map(one -> one + " of " + lasting(after)).orElseGet(() -> lasting(after));
+    return title.map(one -> one + ": " + lasting(after)).orElseGet(() -> lasting(after));
   }
 
   private Input input(Event event) {
@@ -203,7 +203,7 @@ final class ReasonWords {
     source.event().ifPresent(event -> parts.add(awaited(event)));
     source.states().forEach(state -> parts.add(is(state)));
     source.after().ifPresent(after -> parts.add(named(after) + " over" + due(line, phase)));
-    return String.join(" and ", parts) + ": then " + program.phase(line.go()).title();
+    return String.join(" and ", parts) + ", then " + program.phase(line.go()).title();
   }
 
   private String due(Line line, Began phase) {

@@ -41,10 +41,11 @@ class SequencesDocumentTest {
         said.put(fence, followed(log.orElseThrow().body(), map));
       }
     }
-    if (Boolean.getBoolean("bless")) {
-      page.rewrite(said);
-    }
     assertTrue(said.size() >= 4);
+    if (Boolean.getBoolean("bless") && !"true".equals(System.getenv("CI"))) {
+      page.rewrite(said);
+      return;
+    }
     said.forEach((fence, text) -> assertEquals(text, fence.body()));
   }
 

@@ -87,10 +87,10 @@ class FollowOutputTest {
     String text = text(followed("0:10 call becomes made\n1 h end", Optional.empty(), 0), Ink.PLAIN);
     assertTrue(
         text.contains(
-            "stop: Longest heating of 3 min over, release switch had not opened; longest heatings"
+            "stop: Longest heating: 3 min over, release switch had not opened; longest heatings"
                 + " in a row: 3 of 3\n"),
         text);
-    assertTrue(text.contains("now waits for  Reset button is pressed: then Restart delay"), text);
+    assertTrue(text.contains("now waits for  Reset button is pressed, then Restart delay"), text);
     assertTrue(text.contains("counted        Longest heatings in a row: 3 of 3\n"), text);
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,8 +64,8 @@ class FollowCommandTest {
     assertEquals(1, follow("--model", "MO-1", "--software", "2.9", "--log", in("early.log")));
     said("log and model part at 3:10\n  log says       now Heater off (");
     said("model says     Heater on since 1:10, in Heating since 1:10\n");
-    said("it waited for  Release switch opens: then Releasing\n");
-    said("Longest heating of 3 min over at 4:10: then Building\n");
+    said("it waited for  Release switch opens, then Releasing\n");
+    said("Longest heating: 3 min over at 4:10, then Building\n");
   }
 
   @Test
@@ -149,11 +150,7 @@ class FollowCommandTest {
 
   @Test
   void timesAreSetWithinWhatTheControllerTakes() throws IOException {
-    Path base = Files.createDirectory(folder.resolve("base"));
-    Files.copy(CYCLE.resolve("handbook.yaml"), base.resolve("handbook.yaml"));
-    String sequence = Files.readString(CYCLE.resolve("sequence.yaml"));
-    String settable = sequence.replace("lasts: 60 s }", "lasts: 60 s, set: 30 s to 5 min }");
-    Files.writeString(base.resolve("sequence.yaml"), settable);
+    Path base = copy("lasts: 60 s }", "lasts: 60 s, set: 30 s to 5 min }");
     write("set.log", "0:10 call becomes made\n2:10 phase heating\n");
     assertEquals(0, followSet(base, "drain-time=2 min"), shell.err());
     assertEquals(1, followSet(base, "drain-time=123 s"));
@@ -163,6 +160,42 @@ class FollowCommandTest {
     said("did you mean `drain-time`?");
     assertEquals(2, followSet(base, "restart-delay=2 min"));
     said("`restart-delay` cannot be set on the controller");
+  }
+
+  @Test
+  void aSequenceThatDoesNotComeToRestIsNamed() throws IOException {
+    String head = Files.readString(CYCLE.resolve("handbook.yaml"));
+    Path base = Files.createDirectory(folder.resolve("restless"));
+    Files.writeString(base.resolve("handbook.yaml"), head);
+    Files.writeString(
+        base.resolve("restless.yaml"),
+        """
+        sequences:
+          restless:
+            title: Restless
+            inputs: { call: { states: [none, made] } }
+            start: one
+            phases:
+              one: { next: [{ when: call is made, go: other }] }
+              other: { next: [{ when: call is made, go: one }] }
+        """);
+    write("call.log", "0:10 call becomes made\n");
+    assertEquals(2, follow(base, "restless", "--model", "MO-2", "--log", in("call.log")));
+    said("at 10 s phase follows phase without end");
+    said("restless.yaml:2:3");
+    assertEquals("", shell.out());
+  }
+
+  /** The knowledge base with something else in its sequence. */
+  private Path copy(String old, String other) throws IOException {
+    Path base = Files.createDirectory(folder.resolve("base"));
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(CYCLE, "*.yaml")) {
+      for (Path file : files) {
+        String text = Files.readString(file).replace(old, other);
+        Files.writeString(base.resolve(file.getFileName()), text);
+      }
+    }
+    return base;
   }
 
   private int followSet(Path base, String set) {
