@@ -3,6 +3,7 @@ package io.faultwright.logbook;
 import io.faultwright.operation.Outcomes;
 import io.faultwright.operation.Program;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 
 /**
@@ -17,7 +18,8 @@ import java.util.SortedMap;
  * @param stops those of them that are stops; of many the last ones
  * @param partings where log and model part; of many the first ones
  * @param counts of every counter at the end, by id
- * @param outcomes what came of it
+ * @param outcomes what came of it in the model
+ * @param stopSeen id of the stop that the log showed last; absent where it showed none
  */
 public record Followed(
     Program program,
@@ -29,7 +31,8 @@ public record Followed(
     Some<Came> stops,
     Some<Parting> partings,
     SortedMap<String, Long> counts,
-    Outcomes.Snapshot outcomes) {
+    Outcomes.Snapshot outcomes,
+    Optional<String> stopSeen) {
   /**
    * Some of many.
    *

@@ -1,8 +1,14 @@
 package io.faultwright.logbook;
 
+import io.faultwright.model.Sequence.Phase;
 import io.faultwright.operation.Machine;
 import io.faultwright.operation.Outcomes;
 import io.faultwright.operation.Program;
+import io.faultwright.resolve.Told;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -21,6 +27,8 @@ public final class Follower {
   private final Latest<Came> phases;
   private final Latest<Came> stops = new Latest<>(STOPS);
   private final Machine machine;
+  private final Map<Told, Optional<String>> shownStops = new HashMap<>();
+  private Optional<String> stopSeen = Optional.empty();
   private long entries;
   private long end;
 
@@ -64,7 +72,28 @@ public final class Follower {
       machine.happen(entry.step(), said.number(), said.value());
     } else if (said.kind() == Said.Kind.SEEN) {
       comparison.see(entry);
+      stopSeen = stops(entry.told()).or(() -> stopSeen);
     }
+  }
+
+  /** Looked up once for each thing that can be said; there are few. */
+  private Optional<String> stops(Told told) {
+    return shownStops.computeIfAbsent(told, this::stop);
+  }
+
+  /** The stop that this shows; a display that is shown in another phase too tells none. */
+  private Optional<String> stop(Told told) {
+    List<Phase> shown =
+        program.sequence().phases().stream().filter(phase -> shows(told, phase)).toList();
+    return shown.size() == 1 && shown.get(0).stop()
+        ? Optional.of(shown.get(0).id())
+        : Optional.empty();
+  }
+
+  private static boolean shows(Told told, Phase phase) {
+    return told instanceof Told.PhaseIs one && one.phase().equals(phase.id())
+        || told instanceof Told.Shows text
+            && phase.display().filter(text.display()::equals).isPresent();
   }
 
   /** Goes change by change, so that a log may be silent for long. */
@@ -101,7 +130,8 @@ public final class Follower {
         stopped,
         comparison.partings(),
         counts,
-        outcome);
+        outcome,
+        stopSeen);
   }
 
   /** What was seen at the end may come a little later in the model. */

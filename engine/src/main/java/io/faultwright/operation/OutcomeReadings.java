@@ -40,6 +40,29 @@ public final class OutcomeReadings {
     return values;
   }
 
+  /** The values of the readings that tell a stop. */
+  public SortedMap<String, Value> stop(String stop) {
+    SortedMap<String, Value> values = new TreeMap<>();
+    sequence.outcomes().stream()
+        .filter(outcome -> outcome.tells() == Sequence.Tells.STOP)
+        .forEach(outcome -> values.put(outcome.reading(), new Value.Word(stop)));
+    return values;
+  }
+
+  /** The values of the readings that tell how these times are set. */
+  public SortedMap<String, Value> told(Map<String, BigFraction> set) {
+    SortedMap<String, Value> values = new TreeMap<>();
+    set.forEach(
+        (id, seconds) ->
+            sequence
+                .time(id)
+                .reading()
+                .ifPresent(
+                    reading ->
+                        number(reading, seconds).ifPresent(value -> values.put(reading, value))));
+    return values;
+  }
+
   private Optional<Value> value(Outcome outcome, Outcomes.Snapshot snapshot) {
     return switch (outcome.tells()) {
       case STOP -> Optional.of(new Value.Word(snapshot.stop().orElse(NO_STOP)));

@@ -14,6 +14,7 @@ import io.faultwright.model.Version;
 import io.faultwright.operation.Program;
 import io.faultwright.operation.Restless;
 import io.faultwright.quantity.Decimals;
+import io.faultwright.resolve.Resolution;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.resolve.SetTimes;
 import io.faultwright.source.Sources;
@@ -27,6 +28,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Follows a log with a sequence of operation, as one build runs it. */
 public final class Following {
+  private final Resolution resolution;
   private final KnowledgeBase kb;
 
   /**
@@ -35,11 +37,17 @@ public final class Following {
    * @throws Unreadable with every problem of every file
    */
   public Following(Sources sources) {
-    this.kb = Resolver.resolve(sources);
+    this.resolution = Resolver.resolution(sources);
+    this.kb = resolution.knowledge();
   }
 
   public KnowledgeBase knowledge() {
     return kb;
+  }
+
+  /** What the rules say of what a log of that program tells. */
+  public LogDiagnosis diagnosis(Program program) {
+    return new LogDiagnosis(resolution, program);
   }
 
   /**

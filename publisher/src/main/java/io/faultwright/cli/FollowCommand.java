@@ -6,8 +6,10 @@ import io.faultwright.logbook.LogFile;
 import io.faultwright.logbook.LogInput;
 import io.faultwright.operation.Program;
 import io.faultwright.pipeline.Following;
+import io.faultwright.report.CaseRun;
 import io.faultwright.report.FollowJson;
 import io.faultwright.report.FollowText;
+import io.faultwright.report.LogDiagnosisText;
 import io.faultwright.report.ProblemText;
 import io.faultwright.resolve.LogMap;
 import io.faultwright.resolve.SetTimes;
@@ -95,6 +97,18 @@ final class FollowCommand implements Callable<Integer> {
       description = "How many phases are printed at most, the last ones; 30 if not given.")
   private int last = 30;
 
+  @Option(
+      names = "--symptom",
+      paramLabel = "ID",
+      description = "Put what the log tells to the rules of this symptom.")
+  private Optional<String> symptom = Optional.empty();
+
+  @Option(
+      names = "--given",
+      paramLabel = "READING=VALUE",
+      description = "A reading that the log does not tell, for `--symptom`.")
+  private Map<String, String> given = new LinkedHashMap<>();
+
   @Option(names = "--format", paramLabel = "text|json", description = "How to print.")
   private CheckFormat format = CheckFormat.TEXT;
 
@@ -104,11 +118,17 @@ final class FollowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (last < 0) {
-      throw new ParameterException(spec.commandLine(), "`--last` is zero or more");
-    }
+    require(last >= 0, "`--last` is zero or more");
+    require(given.isEmpty() || symptom.isPresent(), "`--given` goes with `--symptom`");
+    require(symptom.isEmpty() || format == CheckFormat.TEXT, "`--symptom` is printed as text only");
     ProblemPrinter printer = new ProblemPrinter(console, format == CheckFormat.JSON);
     return printer.guard(folder, sources -> follow(sources, printer));
+  }
+
+  private void require(boolean sound, String message) {
+    if (!sound) {
+      throw new ParameterException(spec.commandLine(), message);
+    }
   }
 
   private int follow(Sources sources, ProblemPrinter printer) {
@@ -144,7 +164,13 @@ final class FollowCommand implements Callable<Integer> {
         format == CheckFormat.JSON
             ? new FollowJson(following.knowledge(), program).write(followed)
             : new FollowText(following.knowledge(), program, console.outInk()).write(followed));
+    symptom.ifPresent(id -> console.print(diagnosis(following, program, followed, id)));
     return followed.agrees() ? Exit.CLEAN : Exit.FINDINGS;
+  }
+
+  private String diagnosis(Following following, Program program, Followed followed, String id) {
+    CaseRun run = following.diagnosis(program).run(followed, id, given);
+    return "\n" + new LogDiagnosisText(following.knowledge(), console.outInk()).write(run);
   }
 
   private static long steps(Program program, String option, String text) {
