@@ -52,7 +52,7 @@ final class LessonTexts {
         place,
         "`" + target + "` leads nowhere",
         "links may lead to `https:`, `http:` and `mailto:` addresses, or to `symptom:`, `fault:`,"
-            + " `reading:` or `guide:` with an id; pictures are PNG or JPEG files in `guides`");
+            + " `reading:`, `sequence:` or `guide:` with an id; pictures are PNG or JPEG files in `guides`");
   }
 
   /** Without an address of the handbook, a link to one of its pages is mere text. */
@@ -66,6 +66,7 @@ final class LessonTexts {
       case "symptom" -> kb.symptoms().keySet();
       case "fault" -> kb.faults().keySet();
       case "reading" -> kb.readings().keySet();
+      case "sequence" -> kb.sequences().keySet();
       case "guide" -> kb.guides().keySet();
       default -> Set.of();
     };
@@ -94,6 +95,7 @@ final class LessonTexts {
           case "symptom" -> Kind.SYMPTOM;
           case "fault" -> Kind.FAULT;
           case "reading" -> Kind.READING;
+          case "sequence" -> Kind.SEQUENCE;
           default -> Kind.GUIDE;
         };
     return SitePaths.address(new Target(of, id));

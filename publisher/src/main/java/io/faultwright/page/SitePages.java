@@ -1,12 +1,15 @@
 package io.faultwright.page;
 
 import io.faultwright.diagnostic.Problem;
+import io.faultwright.model.Fault;
+import io.faultwright.model.Guide;
 import io.faultwright.model.KnowledgeBase;
+import io.faultwright.model.Reading;
 import io.faultwright.model.Sequence;
 import io.faultwright.model.SequencesAbout;
 import io.faultwright.model.Symptom;
 import io.faultwright.page.Target.Kind;
-import java.util.ArrayList;
+import io.faultwright.quantity.Refrigerant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -60,14 +63,6 @@ public final class SitePages {
     }
   }
 
-  /**
-   * What a page of a fault or a reading lists.
-   *
-   * @param symptoms ids of those whose titles stand on it
-   * @param sequences of operation that have to do with it
-   */
-  public record Listed(SortedSet<String> symptoms, List<Sequence> sequences) {}
-
   /** The pages, in a fixed order. */
   public List<Page> all() {
     return plans().stream().map(plan -> plan.page().get()).toList();
@@ -75,7 +70,6 @@ public final class SitePages {
 
   /** The pages to be written, in a fixed order. */
   public List<Plan> plans() {
-    SequencesAbout sequences = new SequencesAbout(kb.sequences());
     return Stream.of(
             Stream.of(start(), equipment(), safety(), index(), search(), diagnosis()),
             kb.parts().isEmpty() ? Stream.<Plan>empty() : Stream.of(parts()),
@@ -85,54 +79,52 @@ public final class SitePages {
             edition.bulletin().stream().map(this::bulletin),
             edition.releases().isEmpty() ? Stream.<Plan>empty() : Stream.of(releases()),
             kb.symptoms().values().stream().map(this::symptom),
-            kb.faults().values().stream()
-                .map(
-                    fault ->
-                        page(
-                                Kind.FAULT,
-                                fault.id(),
-                                fault.title(),
-                                at -> new FaultSections(at).of(fault))
-                            .listing(
-                                desk.uses().symptomsWithFault(fault.id()),
-                                sequences.of(fault.id(), fault))),
-            kb.readings().values().stream()
-                .map(
-                    reading ->
-                        page(
-                                Kind.READING,
-                                reading.id(),
-                                reading.title(),
-                                at -> new ReadingSections(at).of(reading))
-                            .listing(
-                                desk.uses().symptomsWithReading(reading.id()),
-                                sequences.of(reading.id(), reading))),
-            kb.sequences().values().stream()
-                .map(
-                    one ->
-                        page(
-                            Kind.SEQUENCE,
-                            one.id(),
-                            one.title(),
-                            at -> new SequenceSections(at, false).of(one))),
-            desk.uses().refrigerants().stream()
-                .map(
-                    one ->
-                        page(
-                            Kind.REFRIGERANT,
-                            one.id(),
-                            RefrigerantSections.title(one, desk.words().say()),
-                            at -> new RefrigerantSections(at).of(one))),
-            kb.guides().values().stream()
-                .map(
-                    guide ->
-                        page(
-                            Kind.GUIDE,
-                            guide.id(),
-                            guide.title(),
-                            at -> new GuideSections(at, edition.pictures().keySet()).of(guide, 2))))
+            listing(new SequencesAbout(kb.sequences())),
+            kb.sequences().values().stream().map(this::sequence),
+            desk.uses().refrigerants().stream().map(this::refrigerant),
+            kb.guides().values().stream().map(this::guide))
         .flatMap(pages -> pages)
         .toList();
+  }
+
+  /** Faults and readings, with what they list. */
+  private Stream<Plan> listing(SequencesAbout sequences) {
+    Uses uses = desk.uses();
+    return Stream.concat(
+        kb.faults().values().stream()
+            .map(
+                one ->
+                    fault(one)
+                        .listing(uses.symptomsWithFault(one.id()), sequences.of(one.id(), one))),
+        kb.readings().values().stream()
+            .map(
+                one ->
+                    reading(one)
+                        .listing(uses.symptomsWithReading(one.id()), sequences.of(one.id(), one))));
+  }
+
+  private Plan fault(Fault one) {
+    return page(Kind.FAULT, one.id(), one.title(), at -> new FaultSections(at).of(one));
+  }
+
+  private Plan reading(Reading one) {
+    return page(Kind.READING, one.id(), one.title(), at -> new ReadingSections(at).of(one));
+  }
+
+  private Plan sequence(Sequence one) {
+    return page(
+        Kind.SEQUENCE, one.id(), one.title(), at -> new SequenceSections(at, false).of(one));
+  }
+
+  private Plan refrigerant(Refrigerant one) {
+    String title = RefrigerantSections.title(one, desk.words().say());
+    return page(Kind.REFRIGERANT, one.id(), title, at -> new RefrigerantSections(at).of(one));
+  }
+
+  private Plan guide(Guide one) {
+    Set<String> pictures = edition.pictures().keySet();
+    return page(
+        Kind.GUIDE, one.id(), one.title(), at -> new GuideSections(at, pictures).of(one, 2));
   }
 
   /** Head and foot of every page. */
@@ -301,22 +293,8 @@ public final class SitePages {
             .toList(),
         new Link(desk.say("Start"), addresses.href(Target.START)),
         new Link(desk.say("Safety"), addresses.href(Target.SAFETY)),
-        navigation(addresses),
+        new Navigation(desk, addresses).ways(edition.draft()),
         Tongue.switches(tongue, all, path),
         shown);
-  }
-
-  private List<Link> navigation(Addresses addresses) {
-    List<Link> ways = new ArrayList<>();
-    ways.add(new Link(desk.say("Complaints"), addresses.href(Target.START)));
-    ways.add(new Link(desk.say("Guided diagnosis"), addresses.href(Target.DIAGNOSIS)));
-    ways.add(new Link(desk.say("Equipment"), addresses.href(Target.EQUIPMENT)));
-    ways.add(new Link(desk.say("Safety"), addresses.href(Target.SAFETY)));
-    ways.add(new Link(desk.say("Search"), addresses.href(Target.SEARCH)));
-    ways.add(new Link(desk.say("A to Z"), addresses.href(Target.INDEX)));
-    if (edition.draft()) {
-      ways.add(new Link(desk.say("Findings"), addresses.href(Target.FINDINGS)));
-    }
-    return ways;
   }
 }

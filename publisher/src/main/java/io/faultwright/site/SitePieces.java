@@ -13,6 +13,7 @@ import io.faultwright.offline.OfflineFiles;
 import io.faultwright.page.BookPages;
 import io.faultwright.page.Edition;
 import io.faultwright.page.Frame;
+import io.faultwright.page.Listed;
 import io.faultwright.page.Page;
 import io.faultwright.page.SitePages;
 import io.faultwright.page.SitePaths;
@@ -139,7 +140,7 @@ final class SitePieces {
   }
 
   /** Of these there are thousands; what one stands on is told without gathering it. */
-  private Piece listing(SitePages.Plan plan, SitePages.Listed listed) {
+  private Piece listing(SitePages.Plan plan, Listed listed) {
     String path = folder + plan.path();
     return new Piece(
         path,
