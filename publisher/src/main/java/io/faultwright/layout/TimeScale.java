@@ -13,8 +13,8 @@ final class TimeScale {
   /** Width of a cut, in points. */
   static final double GAP = 8;
 
-  /** Narrower than this, a step up and a step down cannot be told apart. */
-  private static final double NARROWEST = 2.5;
+  /** Narrower than this, in points, a change cannot be seen beside the one before it. */
+  private static final double NARROWEST = 1;
 
   /** How much of a long stretch may be left, in seconds, the most first. */
   private static final double[] LEFT = {

@@ -55,7 +55,7 @@ class SequencesAgainTest {
             .replace(
                 "title: Restart delay\n        lasts:",
                 "title: Restart delay\n        reading: delay\n        lasts:");
-    base.write("sequence.yaml", cycle);
+    base.write("sequence.yaml", cycle.replaceAll("    outcomes:\n(?:      .*\n)+", ""));
     return base;
   }
 

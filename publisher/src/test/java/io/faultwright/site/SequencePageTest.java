@@ -52,7 +52,7 @@ class SequencePageTest {
   /** The heating cycle, with texts replaced. */
   private static KnowledgeBase base(String name, Map<String, String> changes) throws IOException {
     Path to = Files.createDirectories(temp.resolve(name + "-base"));
-    for (String file : List.of("handbook.yaml", "sequence.yaml")) {
+    for (String file : List.of("handbook.yaml", "sequence.yaml", "rules.yaml")) {
       String text = Files.readString(BASE.resolve(file));
       for (Map.Entry<String, String> change : changes.entrySet()) {
         text = text.replace(change.getKey(), change.getValue());
