@@ -14,7 +14,6 @@ import io.faultwright.operation.Program;
 import io.faultwright.operation.Recorder;
 import io.faultwright.operation.Restless;
 import io.faultwright.syntax.Node;
-import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.List;
 import java.util.Map;
@@ -120,7 +119,7 @@ final class CaseLogResolver {
   private Optional<BigFraction> happen(
       Fields fields, Scalar until, Sequence sequence, Recorder recorder) {
     Durations durations = new Durations(context, sequence.step());
-    EventWords words = words(sequence);
+    EventWords words = EventWords.of(sequence, problems);
     BigFraction last = BigFraction.ZERO;
     for (Node entry : fields.list("entries")) {
       last = happen(entry, durations, words, recorder, last);
@@ -149,15 +148,6 @@ final class CaseLogResolver {
 
   private static long step(Recorder recorder, BigFraction seconds) {
     return seconds.divide(recorder.machine().program().sequence().step()).longValue();
-  }
-
-  private EventWords words(Sequence sequence) {
-    List<Entry> ids =
-        sequence.inputs().stream()
-            .map(one -> new Scalar(one.id(), false, one.place()))
-            .map(key -> new Entry(key, key))
-            .toList();
-    return new EventWords(sequence.inputs(), new SequenceNames("input", ids, problems), problems);
   }
 
   private BigFraction happen(

@@ -3,9 +3,11 @@ package io.faultwright.resolve;
 import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.model.NamedValue;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Event;
 import io.faultwright.model.Sequence.InState;
 import io.faultwright.model.Sequence.Input;
+import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +31,16 @@ final class EventWords {
     this.inputs = inputs.stream().collect(Collectors.toMap(Input::id, one -> one));
     this.names = names;
     this.problems = problems;
+  }
+
+  /** For a sequence that was read already. */
+  static EventWords of(Sequence sequence, Problems problems) {
+    List<Entry> ids =
+        sequence.inputs().stream()
+            .map(one -> new Scalar(one.id(), false, one.place()))
+            .map(key -> new Entry(key, key))
+            .toList();
+    return new EventWords(sequence.inputs(), new SequenceNames("input", ids, problems), problems);
   }
 
   /** Whether a text tells a state, and not an event. */

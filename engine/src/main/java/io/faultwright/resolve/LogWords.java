@@ -8,7 +8,6 @@ import io.faultwright.model.Sequence.Event;
 import io.faultwright.model.Sequence.Input;
 import io.faultwright.model.Sequence.Output;
 import io.faultwright.model.Sequence.Phase;
-import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -57,9 +56,7 @@ public final class LogWords {
     this.outputs = sequence.outputs().stream().map(Output::id).toList();
     this.phases = sequence.phases().stream().map(Phase::id).toList();
     this.displays = displays(sequence);
-    this.events =
-        new EventWords(
-            sequence.inputs(), new SequenceNames("input", written(sequence), problems), problems);
+    this.events = EventWords.of(sequence, problems);
   }
 
   /** Everything that a display can show, in the order of the phases. */
@@ -67,13 +64,6 @@ public final class LogWords {
     return sequence.phases().stream()
         .flatMap(phase -> phase.display().stream())
         .distinct()
-        .toList();
-  }
-
-  private static List<Entry> written(Sequence sequence) {
-    return sequence.inputs().stream()
-        .map(one -> new Scalar(one.id(), false, one.place()))
-        .map(key -> new Entry(key, key))
         .toList();
   }
 

@@ -2,11 +2,13 @@ package io.faultwright.wording;
 
 import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Exact;
+import io.faultwright.words.Words;
 import java.math.BigInteger;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Times since a beginning as a clock shows them: {@code 1:28}, {@code 1:02:03}, {@code 0:00.5}. */
 public final class Clock {
+  private static final Times ENGLISH = new Times(Words.ENGLISH);
   private static final BigInteger SIXTY = BigInteger.valueOf(60);
 
   private Clock() {}
@@ -26,19 +28,7 @@ public final class Clock {
 
   /** How long something lasts: {@code 40 s}, {@code 6 min}, {@code 1 min 30 s}, {@code 2 h}. */
   public static String lasting(BigFraction seconds) {
-    BigInteger whole = Exact.floor(seconds);
-    BigInteger[] minutes = whole.divideAndRemainder(SIXTY);
-    BigFraction rest = seconds.subtract(whole.subtract(minutes[1]));
-    BigInteger[] hours = minutes[0].divideAndRemainder(SIXTY);
-    boolean inHours = hours[0].compareTo(BigInteger.ONE) > 0;
-    String parts =
-        (inHours ? part(hours[0], "h") + part(hours[1], "min") : part(minutes[0], "min"))
-            + (rest.signum() == 0 ? "" : Decimals.show(rest) + " s");
-    return parts.isBlank() ? "0 s" : parts.strip();
-  }
-
-  private static String part(BigInteger number, String unit) {
-    return number.signum() == 0 ? "" : number + " " + unit + " ";
+    return ENGLISH.span(seconds).replace('\u00A0', ' ');
   }
 
   private static String two(BigInteger number) {
