@@ -47,7 +47,8 @@ class RandomSequenceTest {
   void proofsAgreeWithEveryStateSecondBySecond() {
     Map<String, Integer> shown = new TreeMap<>();
     LongStream.range(0, SEQUENCES).forEach(seed -> agree(seed, shown));
-    for (String kind : List.of("restless", "undecided", "together", "unreached", "idle")) {
+    for (String kind :
+        List.of("restless", "undecided", "together", "unreached", "idle", "never left")) {
       int times = shown.getOrDefault(kind, 0);
       assertTrue(times > SEQUENCES / 20, kind + " in " + times + " of them only: " + shown);
     }
@@ -71,6 +72,11 @@ class RandomSequenceTest {
     proof.together().keySet().forEach(both -> together.add(both.phase()));
     assertEquals(plain.together, together, name);
     assertEquals(plain.restless, proof.restless().isPresent(), name);
+    for (String phase : fewest.keySet()) {
+      boolean left = sequence.phase(phase).next().stream().anyMatch(plain.taken::contains);
+      assertEquals(!left, Shown.isNeverLeft(proof.program(), phase), name + " " + phase);
+      count(shown, "never left", !left);
+    }
     proof.phases().values().forEach(reach -> walk(proof.program(), reach, name));
     proof.undecided().values().forEach(reach -> walk(proof.program(), reach, name));
     proof.together().values().forEach(reach -> walk(proof.program(), reach, name));

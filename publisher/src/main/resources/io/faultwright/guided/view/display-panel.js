@@ -67,6 +67,7 @@
     return [
       list(fw.say("Goes with it"), sorted.fits, symptom),
       list(fw.say("Does not go with it"), sorted.others, symptom),
+      para(fw.say("Of faults that are not listed here nothing is told."), "fine"),
       para(fw.say("Times are taken to {0} s. What an event ends may last longer or shorter.", fw.displays.WATCH), "fine"),
     ].filter(Boolean);
   }
