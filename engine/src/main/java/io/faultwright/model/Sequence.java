@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -55,6 +56,28 @@ public record Sequence(
     apart = List.copyOf(apart);
     outcomes = List.copyOf(outcomes);
     courses = List.copyOf(courses);
+  }
+
+  /** Everything it says of the equipment, its own and that of its parts. */
+  public List<Condition> conditions() {
+    Stream<Row> rows =
+        Stream.concat(
+            times.stream().flatMap(time -> time.rows.stream()),
+            counters.stream().flatMap(counter -> counter.limit.stream()));
+    Stream<Condition> ofPhases =
+        phases.stream()
+            .flatMap(
+                phase ->
+                    Stream.concat(
+                        phase.on.stream().map(Energised::applies),
+                        phase.next.stream().map(Transition::applies)));
+    return Stream.of(
+            Stream.of(applies),
+            rows.map(Row::applies),
+            ofPhases,
+            courses.stream().map(Course::applies))
+        .flatMap(all -> all)
+        .toList();
   }
 
   /** A phase by its id. */

@@ -33,6 +33,7 @@ public record Signed(SignedKind kind, String id) implements Comparable<Signed> {
     kb.limits().keySet().forEach(id -> all.add(new Signed(SignedKind.LIMITS, id)));
     kb.charts().keySet().forEach(id -> all.add(new Signed(SignedKind.CHART, id)));
     kb.guides().keySet().forEach(id -> all.add(new Signed(SignedKind.GUIDE, id)));
+    kb.sequences().keySet().forEach(id -> all.add(new Signed(SignedKind.SEQUENCE, id)));
     return all.stream().sorted().toList();
   }
 
@@ -44,6 +45,7 @@ public record Signed(SignedKind kind, String id) implements Comparable<Signed> {
       case LIMITS -> Optional.ofNullable(kb.limits().get(id)).map(LimitsTable::place);
       case CHART -> Optional.ofNullable(kb.charts().get(id)).map(Chart::place);
       case GUIDE -> Optional.ofNullable(kb.guides().get(id)).map(Guide::place);
+      case SEQUENCE -> Optional.ofNullable(kb.sequences().get(id)).map(Sequence::place);
     };
   }
 
@@ -53,7 +55,7 @@ public record Signed(SignedKind kind, String id) implements Comparable<Signed> {
       case SYMPTOM -> Optional.of(id);
       case RULE -> Optional.of(id.substring(0, Math.max(0, id.indexOf('/'))));
       case CHART -> Optional.ofNullable(kb.charts().get(id)).map(Chart::symptom);
-      case LIMITS, GUIDE -> Optional.empty();
+      case LIMITS, GUIDE, SEQUENCE -> Optional.empty();
     };
   }
 

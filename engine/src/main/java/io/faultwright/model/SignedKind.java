@@ -11,7 +11,8 @@ public enum SignedKind {
   RULE,
   LIMITS,
   CHART,
-  GUIDE;
+  GUIDE,
+  SEQUENCE;
 
   /** The name in files and on the screen. */
   public String word() {

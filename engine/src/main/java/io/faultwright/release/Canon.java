@@ -9,6 +9,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.LimitsTable;
 import io.faultwright.model.Model;
 import io.faultwright.model.NamedValue;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Symptom;
 import io.faultwright.quantity.Polyline;
 import io.faultwright.quantity.Unit;
@@ -43,9 +44,28 @@ final class Canon {
           Curve.OfSaturation.class, Set.of("refrigerants"),
           Model.class, Set.of("data"));
 
-  /** Records whose lists are in no order: rows of a table, answers, values. */
+  /**
+   * Records of which a list is in no order: rows of a table, answers, values, parts of a sequence.
+   */
   private static final Set<Class<?>> UNORDERED =
-      Set.of(LimitsTable.Row.class, Chart.Branch.class, NamedValue.class);
+      Set.of(
+          LimitsTable.Row.class,
+          Chart.Branch.class,
+          NamedValue.class,
+          Sequence.Output.class,
+          Sequence.Input.class,
+          Sequence.Time.class,
+          Sequence.Row.class,
+          Sequence.Timer.class,
+          Sequence.Counter.class,
+          Sequence.Phase.class,
+          Sequence.Energised.class,
+          Sequence.Transition.class,
+          Sequence.InState.class,
+          Sequence.Apart.class,
+          Sequence.Outcome.class,
+          Sequence.Course.class,
+          Sequence.Happening.class);
 
   private final SortedMap<String, Catalogue> translations = new TreeMap<>();
 

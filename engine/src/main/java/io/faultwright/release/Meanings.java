@@ -34,6 +34,7 @@ public final class Meanings {
       case LIMITS -> parts.limitsTable(signed.id());
       case CHART -> parts.chart(signed.id());
       case GUIDE -> parts.guide(signed.id(), pictures);
+      case SEQUENCE -> parts.sequence(signed.id());
     }
     return new Meaning(signed, parts.texts());
   }

@@ -15,6 +15,7 @@ import io.faultwright.model.Model;
 import io.faultwright.model.Never;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Rule;
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Signed;
 import io.faultwright.model.Symptom;
 import io.faultwright.translation.GuidePassages;
@@ -123,6 +124,15 @@ final class Parts {
         }
       }
     }
+  }
+
+  /** A sequence of operation, and the readings that tell how it is set and what came of it. */
+  void sequence(String id) {
+    Sequence sequence = kb.sequences().get(id);
+    add("sequence " + id, sequence);
+    sequence.conditions().forEach(this::condition);
+    sequence.times().forEach(time -> time.reading().ifPresent(this::reading));
+    sequence.outcomes().forEach(outcome -> reading(outcome.reading()));
   }
 
   /** A page with the pictures whose names stand in it. */

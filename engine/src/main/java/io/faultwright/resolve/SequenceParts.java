@@ -1,5 +1,6 @@
 package io.faultwright.resolve;
 
+import io.faultwright.diagnostic.NearMatch;
 import io.faultwright.diagnostic.Problems;
 import io.faultwright.model.Condition;
 import io.faultwright.model.NamedValue;
@@ -108,18 +109,25 @@ final class SequenceParts {
         : Words.title(entry.name());
   }
 
+  /** A list begins with the state at the start; a map has no order and has to say it. */
   private Optional<String> atStart(Fields fields, List<NamedValue> states) {
     Optional<Scalar> written = fields.scalar("at-start");
     List<String> ids = states.stream().map(NamedValue::id).toList();
-    written.ifPresent(
-        word -> {
-          if (!ids.contains(word.text().strip())) {
-            problems.add(
-                word.place(),
-                "no such state " + Words.quoted(word.text()),
-                "the states are " + Words.quoted(ids));
-          }
-        });
+    written
+        .filter(word -> !ids.contains(word.text().strip()))
+        .ifPresent(
+            word ->
+                problems.add(
+                    word.place(),
+                    "no such state " + Words.quoted(word.text()),
+                    NearMatch.help(word.text().strip(), ids)));
+    boolean ordered = fields.read("states", node -> node instanceof ListNode, true);
+    if (!ordered && !fields.has("at-start")) {
+      problems.add(
+          fields.place("states"),
+          "it is not said in which state the input is at the start",
+          "add `at-start:` with one of " + Words.quoted(ids));
+    }
     return written
         .map(word -> word.text().strip())
         .filter(ids::contains)

@@ -18,7 +18,7 @@ final class SignOffRulesResolver {
   private static final String FOUR_EYES = "four-eyes";
   private static final List<String> YES_NO = List.of("yes", "no");
   private static final List<String> KEYS =
-      List.of("symptom", "rule", "limits", "chart", "guide", FOUR_EYES);
+      List.of("symptom", "rule", "limits", "chart", "guide", "sequence", FOUR_EYES);
 
   private final Problems problems;
 

@@ -63,6 +63,21 @@ class LapsingTest {
     assertEquals(touched, Demo.lapsed(changed));
   }
 
+  @Test
+  void aTimeOfASequenceLapsesTheSequence() {
+    KnowledgeBase changed =
+        Demo.edited("sequences/hot-gas-operation.yaml", "lasts: 18 min", "lasts: 19 min");
+    assertEquals(Set.of("sequence hot-gas-operation"), Demo.lapsed(changed));
+  }
+
+  @Test
+  void aReadingLapsesTheSequenceThatItTellsOf() {
+    KnowledgeBase changed =
+        Demo.edited(
+            "readings/defrost.yaml", "Which drip time is set?", "Which drip time is shown?");
+    assertTrue(Demo.lapsed(changed).contains("sequence hot-gas-operation"));
+  }
+
   /** Which table it is, from the models and not from their hashes. */
   private static String changedTable(KnowledgeBase changed) {
     return KB.limits().keySet().stream()

@@ -51,7 +51,7 @@ final class SignCommand implements Callable<Integer> {
       index = "1",
       arity = "0..1",
       paramLabel = "KIND",
-      description = "What to sign: symptom, rule, limits, chart or guide.")
+      description = "What to sign: symptom, rule, limits, chart, guide or sequence.")
   private Optional<String> kind = Optional.empty();
 
   @Parameters(

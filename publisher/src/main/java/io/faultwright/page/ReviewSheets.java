@@ -264,6 +264,7 @@ public final class ReviewSheets {
     return switch (signed.kind()) {
       case LIMITS -> words.subject(signed.id());
       case GUIDE -> kb.guides().get(signed.id()).title();
+      case SEQUENCE -> kb.sequences().get(signed.id()).title();
       default -> signed.id();
     };
   }
