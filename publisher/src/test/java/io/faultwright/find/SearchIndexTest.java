@@ -49,6 +49,7 @@ class SearchIndexTest {
             + KB.readings().size()
             + KB.parts().size()
             + KB.guides().size()
+            + KB.sequences().size()
             + KB.equipment().models().size()
             + KB.equipment().families().size()
             + KB.equipment().options().size()
