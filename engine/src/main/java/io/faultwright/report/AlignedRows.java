@@ -2,12 +2,26 @@ package io.faultwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 
-/** Rows of a small table: the first column begins on the left, all others end on the right. */
+/** Rows of a small table: some columns begin on the left, the others end on the right. */
 final class AlignedRows {
   private static final String BETWEEN = "  ";
 
   private final List<List<String>> rows = new ArrayList<>();
+  private final IntPredicate right;
+
+  /** The first column begins on the left, all others end on the right. */
+  AlignedRows() {
+    this(column -> column > 0);
+  }
+
+  /**
+   * @param right which columns end on the right
+   */
+  AlignedRows(IntPredicate right) {
+    this.right = right;
+  }
 
   /** A row; all have the same number of cells. */
   void add(List<String> cells) {
@@ -29,7 +43,7 @@ final class AlignedRows {
 
   private String padded(String cell, int column) {
     String blanks = " ".repeat(width(column) - Columns.width(cell));
-    return column == 0 ? cell + blanks : blanks + cell;
+    return right.test(column) ? blanks + cell : cell + blanks;
   }
 
   private int width(int column) {

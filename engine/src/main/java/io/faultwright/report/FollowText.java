@@ -51,7 +51,7 @@ public final class FollowText {
       return "";
     }
     long left = followed.phases().all() - kept.size();
-    PhaseRows rows = new PhaseRows();
+    AlignedRows rows = new AlignedRows(column -> column == 0);
     kept.forEach(came -> rows.add(cells(came)));
     return "\n"
         + (left == 0 ? "" : "  " + Counts.of(left, "earlier phase") + " not shown (`--last`)\n")

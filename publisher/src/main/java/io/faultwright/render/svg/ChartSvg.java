@@ -269,18 +269,6 @@ public final class ChartSvg {
   }
 
   private void text(Text text) {
-    xml.text(
-        "text",
-        text.content(),
-        "x",
-        text.x(),
-        "y",
-        text.baseline(),
-        "font-size",
-        text.size(),
-        "font-weight",
-        text.bold() ? "700" : "400",
-        "text-anchor",
-        text.anchor().name().toLowerCase(Locale.ROOT));
+    PlacedText.write(xml, text);
   }
 }

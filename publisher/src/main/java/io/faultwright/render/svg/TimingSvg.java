@@ -162,18 +162,6 @@ public final class TimingSvg {
   }
 
   private void text(Text text) {
-    xml.text(
-        "text",
-        text.content(),
-        "x",
-        text.x(),
-        "y",
-        text.baseline(),
-        "font-size",
-        text.size(),
-        "font-weight",
-        text.bold() ? "700" : "400",
-        "text-anchor",
-        text.anchor().name().toLowerCase(Locale.ROOT));
+    PlacedText.write(xml, text);
   }
 }
