@@ -15,6 +15,7 @@ import io.faultwright.operation.Recorder;
 import io.faultwright.operation.Restless;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,9 @@ final class CaseLogResolver {
   static final String LOG = "log";
 
   private static final List<String> KEYS = List.of("sequence", "entries", "until");
+
+  /** What happened, and when. */
+  private record Happened(BigFraction at, Event event) {}
 
   private final Context context;
   private final Problems problems;
@@ -98,31 +102,38 @@ final class CaseLogResolver {
 
   private Situation run(
       Fields fields, Scalar until, Sequence sequence, Build build, Situation given) {
+    Durations durations = new Durations(context, sequence.step());
+    List<Happened> happened = happened(fields, sequence, durations);
+    Optional<BigFraction> end = end(until, durations, happened);
+    if (!problems.isEmpty() || end.isEmpty()) {
+      return given; // a sequence that could not be read as a whole does not run
+    }
     OutcomeReadings tells = new OutcomeReadings(sequence, readings);
     Recorder recorder = new Recorder(Program.of(sequence, build, tells.set(given.readings())));
-    int before = problems.count();
     try {
-      Optional<BigFraction> end = happen(fields, until, sequence, recorder);
-      return problems.count() > before || end.isEmpty()
-          ? given
-          : told(until, tells.of(Outcomes.of(recorder.upTo(step(recorder, end.get())))), given);
+      happened.forEach(one -> recorder.happen(step(recorder, one.at()), one.event()));
+      return told(until, tells.of(Outcomes.of(recorder.upTo(step(recorder, end.get())))), given);
     } catch (Restless restless) {
       // the check finds it; until it is mended, the log tells nothing
       return given;
     }
   }
 
-  /** Everything in the log happens; the time at which it ends. */
-  private Optional<BigFraction> happen(
-      Fields fields, Scalar until, Sequence sequence, Recorder recorder) {
-    Durations durations = new Durations(context, sequence.step());
+  private List<Happened> happened(Fields fields, Sequence sequence, Durations durations) {
     EventWords words = EventWords.of(sequence, problems);
+    List<Happened> happened = new ArrayList<>();
     BigFraction last = BigFraction.ZERO;
     for (Node entry : fields.list("entries")) {
-      last = happen(entry, durations, words, recorder, last);
+      last = read(entry, durations, words, happened, last);
     }
-    Optional<BigFraction> end = durations.read(until);
-    if (end.isPresent() && end.get().compareTo(last) < 0) {
+    return happened;
+  }
+
+  /** The time at which the log ends. */
+  private Optional<BigFraction> end(Scalar until, Durations durations, List<Happened> happened) {
+    Optional<BigFraction> end = durations.told(until);
+    if (end.filter(one -> happened.stream().anyMatch(at -> at.at().compareTo(one) > 0))
+        .isPresent()) {
       problems.add(until.place(), "the log ends before its last entry", "write a later time");
     }
     return end;
@@ -147,8 +158,8 @@ final class CaseLogResolver {
     return seconds.divide(recorder.machine().program().sequence().step()).longValue();
   }
 
-  private BigFraction happen(
-      Node node, Durations durations, EventWords words, Recorder recorder, BigFraction last) {
+  private BigFraction read(
+      Node node, Durations durations, EventWords words, List<Happened> into, BigFraction last) {
     if (!(node instanceof Scalar written) || written.text().strip().indexOf(' ') < 0) {
       problems.add(
           node.place(), "expected a time and what happened", "write `1:28 door-switch opens`");
@@ -162,7 +173,7 @@ final class CaseLogResolver {
       problems.add(
           written.place(), "the time goes back", "put the entries in the order of their times");
     } else if (time.isPresent() && event.isPresent()) {
-      recorder.happen(step(recorder, time.get()), event.get());
+      into.add(new Happened(time.get(), event.get()));
     }
     return time.filter(one -> one.compareTo(last) > 0).orElse(last);
   }

@@ -5,6 +5,7 @@ import io.faultwright.model.Condition;
 import io.faultwright.model.Sequence.Course;
 import io.faultwright.model.Sequence.Event;
 import io.faultwright.model.Sequence.Happening;
+import io.faultwright.model.Sequence.Time;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
@@ -29,6 +30,7 @@ final class CourseResolver {
   private final ConditionResolver facts;
   private final Durations durations;
   private final SequenceNames times;
+  private final List<Time> settings;
   private final SequenceNames phases;
   private final EventWords events;
 
@@ -37,6 +39,7 @@ final class CourseResolver {
       ConditionResolver facts,
       Durations durations,
       SequenceNames times,
+      List<Time> settings,
       SequenceNames phases,
       EventWords events) {
     this.context = context;
@@ -44,6 +47,7 @@ final class CourseResolver {
     this.facts = facts;
     this.durations = durations;
     this.times = times;
+    this.settings = settings;
     this.phases = phases;
     this.events = events;
   }
@@ -57,7 +61,7 @@ final class CourseResolver {
         fields.scalar("fault").map(id -> context.names().reference(Kind.FAULT, id)),
         fields.read("applies", facts::all, Condition.ALWAYS),
         set(fields),
-        fields.requireScalar("lasts").flatMap(durations::read).orElse(BigFraction.ONE),
+        fields.requireScalar("lasts").flatMap(durations::told).orElse(BigFraction.ONE),
         fields.list("events").stream().flatMap(node -> happening(node).stream()).toList());
   }
 
@@ -66,7 +70,10 @@ final class CourseResolver {
     for (Entry entry : fields.map("set")) {
       String time = times.reference(entry.key());
       if (entry.value() instanceof Scalar written) {
-        durations.read(written).ifPresent(seconds -> set.put(time, seconds));
+        durations
+            .read(written)
+            .filter(seconds -> canBe(time, seconds, written))
+            .ifPresent(seconds -> set.put(time, seconds));
       } else {
         problems.add(
             entry.value().place(),
@@ -75,6 +82,12 @@ final class CourseResolver {
       }
     }
     return set;
+  }
+
+  private boolean canBe(String time, BigFraction seconds, Scalar written) {
+    return settings.stream()
+        .filter(one -> one.id().equals(time))
+        .allMatch(one -> SetTimes.fits(one, seconds, written.place(), problems));
   }
 
   private Optional<Happening> happening(Node node) {

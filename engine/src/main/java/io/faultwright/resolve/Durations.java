@@ -10,6 +10,7 @@ import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import io.faultwright.source.Place;
 import io.faultwright.syntax.Node.Scalar;
+import java.math.BigInteger;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,6 +21,12 @@ final class Durations {
   private static final Unit SECOND = Units.find("s").orElseThrow();
   private static final Pattern CLOCK = Pattern.compile("(?:(\\d{1,4}):)?(\\d{1,4}):([0-5]\\d)");
   private static final BigFraction SIXTY = BigFraction.of(60);
+
+  /** So many steps can be added up without end; at a step of 1 s they are 31,000 years. */
+  private static final long MOST_STEPS = 1_000_000_000_000L;
+
+  /** For so many steps a course of events, or the log of a case, is told; at 1 s they are 277 h. */
+  private static final long MOST_TOLD = 1_000_000;
 
   private final QuantityParser quantities;
   private final Problems problems;
@@ -49,12 +56,19 @@ final class Durations {
   }
 
   Optional<BigFraction> read(Place place, String text) {
-    Optional<BigFraction> seconds = moment(place, text);
-    if (seconds.isPresent() && seconds.get().signum() <= 0) {
+    return moment(place, text).filter(one -> isPositive(place, one));
+  }
+
+  private boolean isPositive(Place place, BigFraction seconds) {
+    if (seconds.signum() <= 0) {
       problems.add(place, "a time is greater than zero", "write a time such as `40 s` or `6 min`");
-      return Optional.empty();
     }
-    return seconds;
+    return seconds.signum() > 0;
+  }
+
+  /** Seconds, greater than zero, for which a sequence is run. */
+  Optional<BigFraction> told(Scalar written) {
+    return read(written).filter(one -> isWithin(written.place(), one, MOST_TOLD));
   }
 
   /** Seconds after a beginning; zero too. */
@@ -72,6 +86,13 @@ final class Durations {
           place,
           "the time " + Words.quoted(text) + " has no unit",
           "write `" + text + " s` or `" + text + " min`");
+      return Optional.empty();
+    }
+    if (text.matches("\\d+:.*")) {
+      problems.add(
+          place,
+          "expected a time, found " + Words.quoted(text),
+          "write minutes and seconds as in `1:28`, hours too as in `1:02:03`, or `88 s`");
       return Optional.empty();
     }
     return quantities.number(place, text, SECOND, "a time");
@@ -102,15 +123,35 @@ final class Durations {
           "write a multiple of the step, or a smaller `step:` for the sequence");
       return false;
     }
+    return isWithin(place, seconds, MOST_STEPS);
+  }
+
+  private boolean isWithin(Place place, BigFraction seconds, long steps) {
+    BigFraction most = step.multiply(BigInteger.valueOf(steps));
+    if (Exact.compare(seconds, most) > 0) {
+      problems.add(
+          place,
+          "a time of " + Decimals.show(seconds) + " s is too long",
+          "it is at most " + Decimals.show(most) + " s here, " + steps + " steps");
+      return false;
+    }
     return true;
   }
 
   /** From one time to another. */
   Optional<Stretch> stretch(Scalar written) {
+    if (written.text().strip().matches(".*\\d")) {
+      problems.add(
+          written.place(),
+          "the times " + Words.quoted(written.text().strip()) + " have no unit",
+          "write `" + written.text().strip() + " s` or `" + written.text().strip() + " min`");
+      return Optional.empty();
+    }
     Optional<Interval> interval =
         quantities.stretch(written.place(), written.text(), SECOND, "a time");
     return interval
         .map(one -> new Stretch(low(one), high(one)))
+        .filter(one -> isPositive(written.place(), one.low()))
         .filter(one -> fits(written.place(), one.low()) && fits(written.place(), one.high()));
   }
 

@@ -11,6 +11,7 @@ import io.faultwright.model.Sequence.Phase;
 import io.faultwright.model.Sequence.Timer;
 import io.faultwright.model.Sequence.Transition;
 import io.faultwright.model.Sorted;
+import io.faultwright.quantity.Exact;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads the phases of a sequence of operation. */
 final class PhaseResolver {
@@ -92,6 +94,24 @@ final class PhaseResolver {
   }
 
   private Optional<Energised> on(Node node) {
+    return energised(node).filter(this::isOnForAWhile);
+  }
+
+  /** Both ends may be written as such; what a name stands for is a matter of the equipment. */
+  private boolean isOnForAWhile(Energised one) {
+    Optional<BigFraction> from = one.from().flatMap(Lasting::seconds);
+    Optional<BigFraction> until = one.until().flatMap(Lasting::seconds);
+    if (from.isEmpty() || until.isEmpty() || Exact.compare(from.get(), until.get()) < 0) {
+      return true;
+    }
+    problems.add(
+        one.place(),
+        Words.quoted(one.output()) + " is to go off before it is on",
+        "write an `until` that is later than `from`; both count from the beginning of the phase");
+    return false;
+  }
+
+  private Optional<Energised> energised(Node node) {
     if (node instanceof Scalar written) {
       return window(written);
     }
@@ -139,8 +159,12 @@ final class PhaseResolver {
     Fields fields = new Fields(node, "a line of `next`", node.place(), NEXT_KEYS, problems);
     List<Event> events = new ArrayList<>();
     List<InState> states = new ArrayList<>();
-    fields.oneOrMore("when").forEach(written -> when(written, events, states));
-    if (fields.readable() && !fields.mentions("when") && !fields.mentions("after")) {
+    int before = problems.count();
+    List<Scalar> conditions = fields.oneOrMore("when");
+    conditions.forEach(written -> when(written, events, states));
+    boolean none = conditions.isEmpty() && problems.count() == before;
+    boolean misspelt = fields.mentions("when") && !fields.has("when");
+    if (fields.readable() && none && !misspelt && !fields.mentions("after")) {
       problems.add(
           node.place(),
           "a line of `next` says neither `when` nor `after`",

@@ -8,6 +8,7 @@ import io.faultwright.model.Sequence.Apart;
 import io.faultwright.model.Sequence.Course;
 import io.faultwright.model.Sequence.Input;
 import io.faultwright.model.Sequence.Phase;
+import io.faultwright.model.Sequence.Time;
 import io.faultwright.model.Sequence.Timer;
 import io.faultwright.model.Sorted;
 import io.faultwright.quantity.Unit;
@@ -18,6 +19,7 @@ import io.faultwright.syntax.Node.Scalar;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -47,12 +49,14 @@ final class SequenceResolver {
   private final Problems problems;
   private final ConditionResolver facts;
   private final OutcomeResolver outcomes;
+  private final SettingRules settings;
 
   /**
    * @param readings those that could be read, by id
    */
   SequenceResolver(Context context, ConditionResolver facts, SortedMap<String, Reading> readings) {
     this.outcomes = new OutcomeResolver(context, readings);
+    this.settings = new SettingRules(context.problems(), readings);
     this.context = context;
     this.problems = context.problems();
     this.facts = facts;
@@ -82,6 +86,8 @@ final class SequenceResolver {
     Durations durations = new Durations(context, step);
     SequenceParts parts = new SequenceParts(context, facts, durations);
     List<Input> known = inputs.each(parts::input);
+    List<Time> lasting = times.each(parts::time);
+    lasting.forEach(settings::check);
     EventWords events = new EventWords(known, inputs, problems);
     List<Timer> running =
         timers.each(timer -> parts.timer(timer, times, phases)).stream()
@@ -96,7 +102,8 @@ final class SequenceResolver {
                 outputs, times, timers, counters, phases, running, events));
     List<Phase> resolved = phases.each(phase::phase);
     Optional<String> start = fields.requireScalar("start").map(phases::reference);
-    CourseResolver course = new CourseResolver(context, facts, durations, times, phases, events);
+    CourseResolver course =
+        new CourseResolver(context, facts, durations, times, lasting, phases, events);
     List<Course> courses = names(fields, "courses", "course").each(course::course);
     if (resolved.isEmpty() || start.isEmpty()) {
       return Optional.empty();
@@ -111,7 +118,7 @@ final class SequenceResolver {
             step,
             outputs.each(parts::output),
             known,
-            times.each(parts::time),
+            lasting,
             running,
             counters.each(counter -> parts.counter(counter, phases)),
             resolved,
@@ -147,11 +154,12 @@ final class SequenceResolver {
       written = fields.scalars("outputs");
       because = fields.text("because").orElse("");
     }
-    if (written.size() < 2) {
+    SortedSet<String> apart = Sorted.set(outputs.references(written));
+    if (apart.size() < 2) {
       problems.add(
           node.place(), "`never-together` needs two outputs or more", "write `- [one, other]`");
     }
-    return new Apart(node.place(), Sorted.set(outputs.references(written)), because);
+    return new Apart(node.place(), apart, because);
   }
 
   private Stream<Scalar> scalar(Node node) {

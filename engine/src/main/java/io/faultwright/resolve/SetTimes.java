@@ -78,7 +78,8 @@ public final class SetTimes {
     return Optional.of(sequence.time(id));
   }
 
-  private static boolean fits(Time time, BigFraction seconds, Place place, Problems problems) {
+  /** Whether a time can be set so; reports it where it cannot. */
+  static boolean fits(Time time, BigFraction seconds, Place place, Problems problems) {
     if (time.setting().isEmpty()) {
       problems.add(
           place,

@@ -2,6 +2,7 @@ package io.faultwright.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -66,6 +67,17 @@ class DisplayPanelTest {
                 .setHas(page.locator("h3", new Page.LocatorOptions().setHasText(heading))))
         .locator("li")
         .allInnerTexts();
+  }
+
+  @Test
+  void whoWatchesIsWarnedFirst() {
+    try (BrowserContext context = browser.chromium().newContext()) {
+      Page page = open(context, "model=MO-1&software=2.9");
+      String text = page.locator(PANEL + " .panel[data-signal=WARNING]").innerText();
+      assertTrue(text.contains("The machine starts by itself"), text);
+      page.navigate(temp.resolve("site/sequence/heating-cycle.html").toUri().toString());
+      assertEquals(text, page.locator("h1 ~ .panel.is-warning").innerText());
+    }
   }
 
   /** The controller itself ends a heating, three minutes before 2.10 and six from 2.10 on. */

@@ -60,7 +60,7 @@ final class NeverReached {
   private Finding unreached(Phase phase) {
     List<Phase> before =
         sequence.phases().stream()
-            .filter(one -> one.next().stream().anyMatch(line -> line.go().equals(phase.id())))
+            .filter(one -> one.next().stream().anyMatch(line -> leadsTo(line, phase.id())))
             .toList();
     String why =
         before.isEmpty()
@@ -79,6 +79,14 @@ final class NeverReached {
         .findFirst()
         .map(shown -> shown.of(finding))
         .orElse(finding);
+  }
+
+  /** Whether a line goes there, or counts what leads there at its limit. */
+  private boolean leadsTo(Transition line, String phase) {
+    return line.go().equals(phase)
+        || sequence.counters().stream()
+            .filter(counter -> line.count().contains(counter.id()))
+            .anyMatch(counter -> counter.go().filter(phase::equals).isPresent());
   }
 
   private Finding idle(Phase phase, Transition line) {

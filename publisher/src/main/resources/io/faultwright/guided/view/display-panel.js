@@ -13,6 +13,7 @@
     const fill = () => result.replaceChildren(...outcome(symptom, look.builds, chosen));
     const buttons = texts.map((text) => choice(text, chosen, () => press(buttons, chosen, fill)));
     return fw.details("aside.remark.display-times", fw.say("What does the display say, and for how long?"), [
+      fw.warning(fw.say("The machine starts by itself. Watch with the panels on. Isolate and lock out before you reach in.")),
       make("div.answers", { role: "group", "aria-label": fw.say("What does the display say, and for how long?") }, buttons),
       make("div.line", {}, part("minutes", fw.say("Minutes"), chosen, fill), part("seconds", fw.say("Seconds"), chosen, fill)),
       result,

@@ -95,6 +95,8 @@
     );
   }
 
+  fw.warning = (text) => panel({ signal: "WARNING", word: fw.say("WARNING"), text });
+
   /** Panels of cautions, the gravest first; those in `seen` become a short reminder. */
   fw.cautions = (ids, known, seen) => {
     const list = (ids || []).map((id) => [id, known[id]]).filter((pair) => pair[1] && concerns(pair[1]));
