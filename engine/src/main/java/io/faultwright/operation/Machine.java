@@ -104,11 +104,14 @@ public final class Machine {
   }
 
   private Line chosen() {
-    return enabled.size() == 1 ? enabled.get(0) : program.chosen(enabled);
+    if (enabled.size() == 1) {
+      return enabled.get(0);
+    }
+    watcher.several(now, enabled);
+    return program.chosen(enabled);
   }
 
-  /** Whether a line of the present phase could be taken now, were its event to come. */
-  public boolean isReady(Line line) {
+  private boolean isReady(Line line) {
     boolean over = line.after() == 0 || now - began[line.clock()] >= line.after();
     return over && line.statesHold(inputs);
   }
