@@ -328,6 +328,21 @@ public final class Program {
     return reached;
   }
 
+  /**
+   * Counters of a line that are at their limits by these counts, in the order of {@link #count}.
+   */
+  public List<Integer> atLimit(Line line, long[] counts) {
+    return IntStream.of(line.count())
+        .filter(counter -> counts[counter] >= limits[counter])
+        .boxed()
+        .toList();
+  }
+
+  /** The phase that follows once a counter is at its limit. */
+  public int limitGo(int counter) {
+    return limitGo[counter];
+  }
+
   /** The phase that follows a line. */
   public int next(Line line, int reached) {
     return reached == Line.NONE ? line.go() : limitGo[reached];
@@ -335,33 +350,11 @@ public final class Program {
 
   /** The line that is taken where several could be; they stand in the written order. */
   public Line chosen(List<Line> enabled) {
-    return enabled.stream()
-        .filter(one -> !isSilenced(one, enabled))
-        .findFirst()
-        .orElseGet(() -> enabled.get(0));
-  }
-
-  private static boolean isSilenced(Line one, List<Line> enabled) {
-    return IntStream.of(one.silencedBy())
-        .anyMatch(number -> enabled.stream().anyMatch(other -> other.number() == number));
+    return Precedence.foremost(enabled).get(0);
   }
 
   /** Pairs of lines that could be taken at once, do not do the same and are in no order. */
   public static List<List<Line>> undecided(List<Line> enabled) {
-    List<List<Line>> pairs = new ArrayList<>();
-    for (Line one : enabled) {
-      for (Line other : enabled) {
-        if (one.number() < other.number() && isUndecided(one, other)) {
-          pairs.add(List.of(one, other));
-        }
-      }
-    }
-    return pairs;
-  }
-
-  private static boolean isUndecided(Line one, Line other) {
-    boolean first = IntStream.of(other.silencedBy()).anyMatch(n -> n == one.number());
-    boolean second = IntStream.of(one.silencedBy()).anyMatch(n -> n == other.number());
-    return first == second && !one.sameAs(other);
+    return Precedence.undecided(enabled);
   }
 }

@@ -62,7 +62,7 @@ final class PhaseResolver {
     List<Transition> next =
         fields.list("next").stream().flatMap(node -> next(one, node).stream()).toList();
     boolean last = flag(fields, "last");
-    if (last && !next.isEmpty()) {
+    if (last && next.stream().anyMatch(line -> !line.go().equals(one.id()))) {
       problems.add(
           fields.place("last"),
           one.what() + " is the last and has `next` as well",

@@ -12,6 +12,7 @@ import io.faultwright.model.Sequence.Row;
 import io.faultwright.model.Sequence.Time;
 import io.faultwright.model.Sequence.Timer;
 import io.faultwright.model.Sorted;
+import io.faultwright.quantity.Decimals;
 import io.faultwright.quantity.Exact;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
@@ -33,6 +34,9 @@ final class SequenceParts {
   private static final List<String> TIMER_KEYS = List.of("title", "lasts", "during");
   private static final List<String> COUNTER_KEYS = List.of("title", "limit", "go");
   private static final Unit TIMES = Units.find("times").orElseThrow();
+
+  /** Every count up to the limit is a state of its own to the proofs. */
+  private static final BigFraction MOST_COUNTED = BigFraction.of(1_000);
 
   private final Context context;
   private final Problems problems;
@@ -169,6 +173,16 @@ final class SequenceParts {
           written.place(),
           "a limit is a whole number greater than zero, found " + Words.quoted(written.text()),
           "write `limit: 3`");
+      return Optional.empty();
+    }
+    if (number.filter(one -> Exact.compare(one, MOST_COUNTED) > 0).isPresent()) {
+      problems.add(
+          written.place(),
+          "a limit is at most "
+              + Decimals.show(MOST_COUNTED)
+              + ", found "
+              + Words.quoted(written.text()),
+          "write `limit: 3`; a counter that only counts needs no `limit`");
       return Optional.empty();
     }
     return number;

@@ -7,6 +7,9 @@ import java.util.Arrays;
  * difference of every two clocks, a further clock that is always 0 included (a difference-bound
  * matrix), as small as they follow from each other. Never changed.
  *
+ * <p>The last clock is the time since the beginning. Only how early a moment can come is known of
+ * it: later is always possible.
+ *
  * <p>R. Alur, D. Dill, "A theory of timed automata", Theoretical Computer Science 126, 1994; J.
  * Bengtsson, W. Yi, "Timed automata: semantics, algorithms and tools", LNCS 3098, 2004 (both from
  * memory).
@@ -22,9 +25,14 @@ final class Bounds {
     this.most = most;
   }
 
-  /** All clocks at 0. */
+  /** All clocks at 0, at the beginning. */
   static Bounds zero(int clocks) {
-    return new Bounds(clocks + 1, new long[(clocks + 1) * (clocks + 1)]);
+    return new Bounds(clocks + 2, new long[(clocks + 2) * (clocks + 2)]);
+  }
+
+  /** The earliest step at which one of the moments comes. */
+  long earliest() {
+    return -most(0, size - 1);
   }
 
   private long most(int clock, int other) {
@@ -49,14 +57,30 @@ final class Bounds {
     return false;
   }
 
-  /** Whether every moment of another is in it. */
+  /** Whether every moment of another is in it, and comes as early. */
   boolean includes(Bounds other) {
-    for (int i = 0; i < most.length; i++) {
-      if (other.most[i] > most[i]) {
-        return false;
+    return includes(other, size);
+  }
+
+  /** Whether every moment of another is in it, however late. */
+  boolean includesLate(Bounds other) {
+    return includes(other, size - 1);
+  }
+
+  private boolean includes(Bounds other, int clocks) {
+    for (int i = 0; i < clocks; i++) {
+      for (int j = 0; j < clocks; j++) {
+        if (other.most(i, j) > most(i, j)) {
+          return false;
+        }
       }
     }
     return true;
+  }
+
+  /** Whether the same moments are in both. */
+  boolean sameAs(Bounds other) {
+    return Arrays.equals(most, other.most);
   }
 
   /** The moments at which a clock has run at least so many steps. */
@@ -141,8 +165,14 @@ final class Bounds {
 
   private long blurred(int i, int j, long[] greatest) {
     long value = most(i, j);
+    if (i == size - 1) {
+      return FREE;
+    }
     if (i > 0 && value > greatest[i - 1]) {
       return FREE;
+    }
+    if (j == size - 1) {
+      return value;
     }
     long least = j == 0 ? 0 : -greatest[j - 1] - 1;
     return Math.max(value, least);

@@ -11,11 +11,13 @@ import io.faultwright.operation.Program;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.stream.IntStream;
 
 /**
@@ -25,12 +27,24 @@ import java.util.stream.IntStream;
 final class Explorer {
   private static final int MOST_SETS = 30_000;
 
+  /** As many lines at one step as the machine takes. */
+  private static final int MOST_AT_ONCE = 10_000;
+
+  /** Moments to go on from; those on shorter ways come first, then those found first. */
+  private record Open(Reach reach, int number) {
+    static final Comparator<Open> ORDER =
+        Comparator.comparingInt((Open one) -> one.reach.events())
+            .thenComparingLong(one -> one.reach.bounds().earliest())
+            .thenComparingInt(Open::number);
+  }
+
   private final Program program;
   private final Explored explored;
-  private final Deque<Reach> open = new ArrayDeque<>();
-  private final Map<Spot, List<Bounds>> seen = new HashMap<>();
+  private final PriorityQueue<Open> open = new PriorityQueue<>(Open.ORDER);
+  private final Map<Spot, List<Reach>> seen = new HashMap<>();
   private final long[][] greatest;
   private int sets;
+  private int found;
 
   private Explorer(Program program) {
     this.program = program;
@@ -71,14 +85,18 @@ final class Explorer {
     List<Long> counts = IntStream.range(0, program.counterCount()).mapToObj(i -> 0L).toList();
     Reach first = Reach.beginning(new Spot(start, boxed(program.atStart()), counts), bounds);
     explored.reached(first);
-    open.add(first);
+    goOn(first);
     while (!open.isEmpty()) {
-      Reach next = open.pollFirst();
+      Reach next = open.poll().reach();
       if (isNew(next)) {
         happen(next);
-        settle(next, 0);
+        settle(next);
       }
     }
+  }
+
+  private void goOn(Reach reach) {
+    open.add(new Open(reach, found++));
   }
 
   private static List<Integer> boxed(int[] numbers) {
@@ -87,18 +105,25 @@ final class Explorer {
 
   /** Whether some of its moments were not looked at yet; they are from now on. */
   private boolean isNew(Reach reach) {
-    List<Bounds> known = seen.computeIfAbsent(reach.spot(), spot -> new ArrayList<>());
-    if (known.stream().anyMatch(bounds -> bounds.includes(reach.bounds()))) {
+    List<Reach> known = seen.computeIfAbsent(reach.spot(), spot -> new ArrayList<>());
+    if (known.stream().anyMatch(old -> isCovered(reach, old))) {
       return false;
     }
     if (sets >= MOST_SETS) {
       explored.cutShort();
       return false;
     }
-    known.removeIf(bounds -> reach.bounds().includes(bounds));
-    known.add(reach.bounds());
+    known.removeIf(old -> isCovered(old, reach));
+    known.add(reach);
     sets++;
     return true;
+  }
+
+  /** Whether all its moments are in another, with fewer events or as early. */
+  private static boolean isCovered(Reach reach, Reach by) {
+    return by.events() < reach.events()
+        ? by.bounds().includesLate(reach.bounds())
+        : by.events() == reach.events() && by.bounds().includes(reach.bounds());
   }
 
   /** Every event there can be at this step. */
@@ -143,7 +168,7 @@ final class Explorer {
               Optional.empty(),
               reach.events() + 1);
       look(piece, there);
-      open.addLast(piece.ready().isEmpty() ? there : take(there, piece));
+      goOn(piece.ready().isEmpty() ? there : take(there, piece));
     }
   }
 
@@ -156,16 +181,41 @@ final class Explorer {
   }
 
   /** What follows at this step once all events are through, and then the steps after it. */
-  private void settle(Reach reach, int taken) {
-    if (taken > mostAtOnce()) {
-      explored.restless(reach);
-      return;
+  private void settle(Reach first) {
+    Deque<Reach> due = new ArrayDeque<>(List.of(first));
+    while (!due.isEmpty()) {
+      Reach reach = due.pollFirst();
+      if (comesBack(first, reach)) {
+        explored.restless(reach);
+      } else {
+        follow(reach).forEach(due::addFirst);
+      }
     }
+  }
+
+  /** Whether it was in the same moments before at this step, or took too many lines since. */
+  private static boolean comesBack(Reach first, Reach reach) {
+    int taken = 0;
+    Reach before = reach;
+    while (before != first) {
+      taken += before.line().isPresent() ? 1 : 0;
+      before = before.before().orElseThrow();
+      boolean began = before == first || before.line().isPresent();
+      if (began && before.spot().equals(reach.spot()) && before.bounds().sameAs(reach.bounds())) {
+        return true;
+      }
+    }
+    return taken > MOST_AT_ONCE;
+  }
+
+  /** Where the lines lead that are due, those cut last first. */
+  private List<Reach> follow(Reach reach) {
     int[] inputs = reach.spot().states();
     List<Line> lines =
         Arrays.stream(program.lines(reach.spot().phase()))
             .filter(line -> !line.waits() && line.statesHold(inputs))
             .toList();
+    List<Reach> next = new ArrayList<>();
     for (Piece piece : Pieces.of(reach.bounds(), lines)) {
       Reach there =
           new Reach(
@@ -178,25 +228,46 @@ final class Explorer {
               Optional.empty(),
               reach.events());
       look(piece, there);
+      lookUntil(there);
       if (piece.ready().isEmpty()) {
         rest(there, lines);
       } else {
-        settle(take(there, piece), taken + 1);
+        next.add(0, take(there, piece));
+      }
+    }
+    return next;
+  }
+
+  private void look(Piece piece, Reach there) {
+    for (List<Line> pair : Program.undecided(piece.ready())) {
+      explored.undecided(pair, there);
+      pair.forEach(line -> leave(there, line.go()));
+    }
+  }
+
+  private void leave(Reach from, int to) {
+    if (from.spot().phase() != to) {
+      explored.left(program.phase(from.spot().phase()).id());
+    }
+  }
+
+  /** Times after which an output goes off; those at which the phase ends as well are over too. */
+  private void lookUntil(Reach there) {
+    for (Lit lit : program.lit(there.spot().phase())) {
+      if (lit.until() != Program.NEVER && !there.bounds().atLeast(0, lit.until()).isEmpty()) {
+        lit.source().until().ifPresent(explored::over);
       }
     }
   }
 
-  /** Whoever takes more lines than this at once has been somewhere twice. */
-  private int mostAtOnce() {
-    long counts = 1L << Math.min(12, program.clockCount() - 1);
-    for (int i = 0; i < program.counterCount(); i++) {
-      counts *= program.limit(i) == Program.NEVER ? 1 : program.limit(i) + 1;
+  /** Times after which an output comes on: at the end of a step of the phase, and not off again. */
+  private void lookFrom(Reach there) {
+    for (Lit lit : program.lit(there.spot().phase())) {
+      boolean on = lit.from() != Program.NEVER && lit.from() < lit.until();
+      if (on && !there.bounds().atLeast(0, lit.from()).isEmpty()) {
+        lit.source().from().ifPresent(explored::over);
+      }
     }
-    return (int) Math.min(10_000, program.phaseCount() * counts + 1);
-  }
-
-  private void look(Piece piece, Reach there) {
-    Program.undecided(piece.ready()).forEach(pair -> explored.undecided(pair, there));
   }
 
   private Reach take(Reach there, Piece piece) {
@@ -204,6 +275,7 @@ final class Explorer {
     long[] counts = there.spot().counts().stream().mapToLong(Long::longValue).toArray();
     int reached = program.count(line, counts);
     int next = program.next(line, reached);
+    leave(there, next);
     Bounds bounds = there.bounds();
     for (int clock = 0; clock < program.clockCount(); clock++) {
       bounds = program.begins(clock, there.spot().phase(), next) ? bounds.begun(clock) : bounds;
@@ -220,6 +292,9 @@ final class Explorer {
             Optional.of(line),
             there.events());
     explored.taken(line.source(), after);
+    if (program.atLimit(line, counts).stream().mapToInt(program::limitGo).distinct().count() > 1) {
+      explored.counted(line.source(), after);
+    }
     explored.reached(after);
     return after;
   }
@@ -243,6 +318,7 @@ final class Explorer {
   /** Nothing more is due at this step; later steps come, up to where something is due again. */
   private void rest(Reach there, List<Line> lines) {
     lookTogether(there);
+    lookFrom(there);
     Bounds bounds = there.bounds().later();
     List<Limit> limits = new ArrayList<>();
     for (Line line : lines) {
@@ -251,7 +327,7 @@ final class Explorer {
         limits.add(new Limit(line.clock(), false, line.after()));
       }
     }
-    open.addFirst(
+    goOn(
         new Reach(
             Optional.of(there),
             there.spot(),
@@ -268,7 +344,8 @@ final class Explorer {
     for (Apart apart : program.sequence().apart()) {
       for (int i = 0; i < lit.length; i++) {
         for (int j = i + 1; j < lit.length; j++) {
-          lookTogether(there, apart, lit[i], lit[j]);
+          boolean ordered = lit[i].output() < lit[j].output();
+          lookTogether(there, apart, lit[ordered ? i : j], lit[ordered ? j : i]);
         }
       }
     }
@@ -298,7 +375,7 @@ final class Explorer {
     }
     if (!bounds.isEmpty()) {
       String phase = program.phase(there.spot().phase()).id();
-      explored.together(new Both(apart, first, second, phase), there.within(limits));
+      explored.together(new Both(apart, first, second, phase), there.within(bounds, limits));
     }
   }
 }

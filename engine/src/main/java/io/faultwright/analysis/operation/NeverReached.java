@@ -5,18 +5,20 @@ import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Phase;
 import io.faultwright.model.Sequence.Transition;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
-/** Finds phases that are never reached, and lines that are never taken, on any build. */
+/** Finds phases that are never reached, and lines and times that never come, on any build. */
 final class NeverReached {
   private final Sequence sequence;
   private final List<Explored> explored;
   private final Set<String> phases = new HashSet<>();
   private final Set<Transition> taken = new HashSet<>();
+  private final Set<Transition> undecided = new HashSet<>();
 
   private NeverReached(Sequence sequence, List<Explored> explored) {
     this.sequence = sequence;
@@ -24,6 +26,8 @@ final class NeverReached {
     for (Explored one : explored) {
       phases.addAll(one.phases().keySet());
       taken.addAll(one.taken().keySet());
+      undecided.addAll(one.counted().keySet());
+      one.undecided().keySet().forEach(pair -> undecided.addAll(List.of(pair.one(), pair.other())));
     }
   }
 
@@ -45,40 +49,75 @@ final class NeverReached {
 
   private List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
+    Set<String> open = open();
+    Examples examples = new Examples(sequence, explored);
+    NeverComes never = new NeverComes(explored, examples);
     for (Phase phase : sequence.phases()) {
-      if (!phases.contains(phase.id())) {
-        findings.add(unreached(phase));
-      } else {
+      if (phases.contains(phase.id())) {
+        findings.addAll(never.outputs(phase));
         phase.next().stream()
-            .filter(line -> !taken.contains(line))
-            .forEach(line -> findings.add(idle(phase, line)));
+            .filter(line -> !taken.contains(line) && !undecided.contains(line))
+            .flatMap(line -> never.line(phase, line).stream())
+            .forEach(findings::add);
+      } else if (!open.contains(phase.id())) {
+        findings.add(unreached(phase, examples));
       }
     }
     return findings;
   }
 
-  private Finding unreached(Phase phase) {
+  /** Phases that may be reached once it is said which of two lines goes first. */
+  private Set<String> open() {
+    Set<String> open = new HashSet<>();
+    Deque<Transition> lines = new ArrayDeque<>(undecided);
+    while (!lines.isEmpty()) {
+      Transition line = lines.poll();
+      for (Phase phase : sequence.phases()) {
+        if (leadsTo(line, phase.id()) && !phases.contains(phase.id()) && open.add(phase.id())) {
+          lines.addAll(phase.next());
+        }
+      }
+    }
+    return open;
+  }
+
+  private Finding unreached(Phase phase, Examples examples) {
     List<Phase> before =
         sequence.phases().stream()
             .filter(one -> one.next().stream().anyMatch(line -> leadsTo(line, phase.id())))
             .toList();
-    String why =
-        before.isEmpty()
-            ? ": no line leads there"
-            : before.stream().noneMatch(one -> phases.contains(one.id()))
-                ? ": the phases before it are never reached either"
-                : ": no line that leads there is ever taken";
     Finding finding =
         Finding.of(
             FindingKind.PHASE_NEVER_REACHED,
             phase.place(),
-            "phase `" + phase.id() + "` of `" + sequence.id() + "` is never reached" + why,
+            "phase `"
+                + phase.id()
+                + "` of `"
+                + sequence.id()
+                + "` is never reached: "
+                + why(phase.id(), before),
             "mend a line that leads there, or remove the phase");
     return before.stream()
-        .flatMap(one -> reach(one.id()).stream())
+        .flatMap(one -> examples.reach(one.id()).stream())
         .findFirst()
         .map(shown -> shown.of(finding))
         .orElse(finding);
+  }
+
+  private String why(String phase, List<Phase> before) {
+    if (before.isEmpty()) {
+      return "no line leads there";
+    }
+    if (before.stream().noneMatch(one -> phases.contains(one.id()))) {
+      return "the phases before it are never reached either";
+    }
+    List<Transition> there = taken.stream().filter(line -> leadsTo(line, phase)).toList();
+    if (there.isEmpty()) {
+      return "no line that leads there is ever taken";
+    }
+    return there.stream().anyMatch(line -> line.go().equals(phase))
+        ? "whenever a line that leads there is taken, a counter is at its limit and leads elsewhere"
+        : "the counter that leads there is never at its limit";
   }
 
   /** Whether a line goes there, or counts what leads there at its limit. */
@@ -87,52 +126,5 @@ final class NeverReached {
         || sequence.counters().stream()
             .filter(counter -> line.count().contains(counter.id()))
             .anyMatch(counter -> counter.go().filter(phase::equals).isPresent());
-  }
-
-  private Finding idle(Phase phase, Transition line) {
-    boolean timed = line.event().isEmpty() && line.after().isPresent();
-    Finding finding =
-        timed
-            ? Finding.of(
-                FindingKind.TIMER_NEVER_EXPIRES,
-                line.place(),
-                Told.line(line) + " in phase `" + phase.id() + "` never comes",
-                "another line always leads on before; mend the times, or remove this line")
-            : Finding.of(
-                FindingKind.LINE_NEVER_TAKEN,
-                line.place(),
-                "the line " + Told.line(line) + " in phase `" + phase.id() + "` is never taken",
-                "mend what it waits for, or remove it");
-    return longest(phase.id(), line)
-        .or(() -> reach(phase.id()))
-        .map(shown -> shown.of(finding))
-        .orElse(finding);
-  }
-
-  /** A way on one program. */
-  private record Example(Explored on, Reach reach) {
-    Finding of(Finding finding) {
-      return finding.shownBy(Told.build(on.program().build()), Told.course(on.program(), reach));
-    }
-  }
-
-  private Optional<Example> reach(String phase) {
-    return explored.stream()
-        .filter(one -> one.phases().containsKey(phase))
-        .findFirst()
-        .map(one -> new Example(one, one.phases().get(phase)));
-  }
-
-  /** The way on which another line without an event ends the phase instead. */
-  private Optional<Example> longest(String phase, Transition idle) {
-    for (Explored one : explored) {
-      for (Transition line : sequence.phase(phase).next()) {
-        boolean instead = line != idle && line.event().isEmpty() && line.after().isPresent();
-        if (instead && one.taken().containsKey(line)) {
-          return Optional.of(new Example(one, one.taken().get(line)));
-        }
-      }
-    }
-    return Optional.empty();
   }
 }

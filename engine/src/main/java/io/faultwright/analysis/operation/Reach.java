@@ -44,10 +44,16 @@ record Reach(
         Optional.empty(), spot, bounds, false, Optional.empty(), List.of(), Optional.empty(), 0);
   }
 
-  /** The same moments, some limits of the clocks known. */
-  Reach within(List<Limit> more) {
+  /** Some of the moments, by some limits of the clocks. */
+  Reach within(Bounds fewer, List<Limit> more) {
     return new Reach(
-        Optional.of(this), spot, bounds, false, Optional.empty(), more, Optional.empty(), events);
+        Optional.of(this), spot, fewer, false, Optional.empty(), more, Optional.empty(), events);
+  }
+
+  /** Whether fewer events lead there, or as many and it comes earlier. */
+  boolean isShorterThan(Reach other) {
+    return events < other.events
+        || events == other.events && bounds.earliest() < other.bounds.earliest();
   }
 
   /** The way from the beginning. */

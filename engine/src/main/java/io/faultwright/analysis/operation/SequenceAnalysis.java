@@ -23,6 +23,15 @@ public final class SequenceAnalysis {
         knowledge.equipment().builds().stream()
             .filter(build -> build.satisfies(sequence.applies()))
             .toList();
+    return of(sequence, builds);
+  }
+
+  /**
+   * What is found of a sequence.
+   *
+   * @param builds that run it
+   */
+  static List<Finding> of(Sequence sequence, List<Build> builds) {
     List<Explored> explored =
         Variant.all(sequence, builds).parallelStream().map(Explorer::explore).toList();
     List<Finding> findings = new ArrayList<>(UnclearTimes.findings(sequence, builds, explored));

@@ -7,28 +7,39 @@ import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Sequence.InState;
 import io.faultwright.model.Sequence.Phase;
 import io.faultwright.model.Sequence.Transition;
-import io.faultwright.operation.Line;
 import io.faultwright.operation.Program;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What a course of events can show; each thing once, on the first build that shows it. */
+/** What a course of events can show; each thing once, on the build with the shortest. */
 final class Shown {
-  private final Map<Object, Finding> findings = new LinkedHashMap<>();
+  private record Example(Program program, Reach reach, Finding finding) {
+    boolean isLonger(Example other) {
+      return other.reach.isShorterThan(reach);
+    }
+  }
+
+  private final Map<Object, Example> examples = new LinkedHashMap<>();
 
   private Shown() {}
 
   static List<Finding> findings(List<Explored> explored) {
     Shown shown = new Shown();
     explored.forEach(shown::look);
-    return List.copyOf(shown.findings.values());
+    return shown.examples.values().stream()
+        .map(
+            one ->
+                one.finding.shownBy(
+                    Told.build(one.program.build()), Told.course(one.program, one.reach)))
+        .toList();
   }
 
   private void look(Explored explored) {
     Program program = explored.program();
     explored.undecided().forEach((pair, reach) -> add(program, reach, pair, atOnce(pair)));
+    explored.counted().forEach((line, reach) -> add(program, reach, line, counted(program, line)));
     explored.together().forEach((both, reach) -> add(program, reach, both, together(both)));
     explored
         .restless()
@@ -38,19 +49,23 @@ final class Shown {
         .forEach(
             (id, reach) -> {
               Phase phase = program.sequence().phase(id);
-              if (!phase.last() && isNeverLeft(program, id)) {
+              if (!phase.last() && isNeverLeft(explored, id)) {
                 add(program, reach, phase, neverLeft(program, phase));
               }
             });
   }
 
   private void add(Program program, Reach reach, Object key, Finding finding) {
-    if (!findings.containsKey(key)) {
-      findings.put(key, finding.shownBy(Told.build(program.build()), Told.course(program, reach)));
-    }
+    examples.merge(
+        key,
+        new Example(program, reach, finding),
+        (old, other) -> old.isLonger(other) ? other : old);
   }
 
   private static Finding atOnce(Pair pair) {
+    boolean circle =
+        pair.one().aheadOf().contains(pair.other().go())
+            || pair.other().aheadOf().contains(pair.one().go());
     return Finding.of(
         FindingKind.LINES_AT_ONCE,
         List.of(pair.one().place(), pair.other().place()),
@@ -58,7 +73,27 @@ final class Shown {
             + Told.line(pair.one())
             + ", and "
             + Told.line(pair.other()),
-        "say which one goes first with `ahead-of`, or tell them apart by a state");
+        circle
+            ? "they go ahead of each other in a circle; take one `ahead-of` away"
+            : "say which one goes first with `ahead-of`, or tell them apart by a state");
+  }
+
+  private static Finding counted(Program program, Transition line) {
+    List<String> counters =
+        line.count().stream()
+            .map(program.sequence()::counter)
+            .flatMap(
+                counter ->
+                    counter.go().map(go -> "`" + counter.id() + "` leads to `" + go + "`").stream())
+            .toList();
+    return Finding.of(
+        FindingKind.LINES_AT_ONCE,
+        line.place(),
+        "two counters come to their limits at once with the line "
+            + Told.line(line)
+            + ": "
+            + String.join(", and ", counters),
+        "let them lead to one phase, or count them in different lines");
   }
 
   private static Finding together(Both both) {
@@ -86,31 +121,40 @@ final class Shown {
   }
 
   private static Finding neverLeft(Program program, Phase phase) {
+    boolean nothing = program.lines(program.phase(phase.id())).length == 0;
+    boolean back = !nothing && phase.next().stream().allMatch(line -> line.go().equals(phase.id()));
     return Finding.of(
         FindingKind.PHASE_NEVER_LEFT,
         phase.place(),
-        "nothing leads on from phase `" + phase.id() + "` of `" + program.sequence().id() + "`",
+        (back ? "nothing but itself follows" : "nothing leads on from")
+            + " phase `"
+            + phase.id()
+            + "` of `"
+            + program.sequence().id()
+            + "`",
         "add a line below `next`, or write `last: yes` if it is meant so");
   }
 
-  /** Inputs may come into any state, and time passes: a line waits in vain only for a riddle. */
-  static boolean isNeverLeft(Program program, String phase) {
-    return Arrays.stream(program.lines(program.phase(phase))).noneMatch(Shown::canHold);
+  /** Whether nothing leads to another phase; where not all was looked at, as it is written. */
+  static boolean isNeverLeft(Explored explored, String phase) {
+    Program program = explored.program();
+    return explored.isWhole()
+        ? !explored.left().contains(phase)
+        : Arrays.stream(program.lines(program.phase(phase)))
+            .noneMatch(line -> canHold(line.source()) && line.after() != Program.NEVER);
   }
 
-  private static boolean canHold(Line line) {
-    Transition source = line.source();
-    long inputs = source.states().stream().map(InState::input).distinct().count();
-    boolean consistent = inputs == source.states().stream().distinct().count();
-    boolean withEvent =
-        source
-            .event()
+  /** Whether the states of a line can hold together, and with its event. */
+  static boolean canHold(Transition line) {
+    long inputs = line.states().stream().map(InState::input).distinct().count();
+    boolean consistent = inputs == line.states().stream().distinct().count();
+    return consistent
+        && line.event()
             .map(
                 event ->
-                    source.states().stream()
+                    line.states().stream()
                         .filter(state -> state.input().equals(event.input()))
                         .allMatch(state -> event.state().filter(state.state()::equals).isPresent()))
             .orElse(true);
-    return consistent && withEvent && line.after() != Program.NEVER;
   }
 }

@@ -4,6 +4,7 @@ import io.faultwright.finding.EventCourse;
 import io.faultwright.finding.EventCourse.Entry;
 import io.faultwright.model.Build;
 import io.faultwright.model.Sequence.After;
+import io.faultwright.model.Sequence.Lasting;
 import io.faultwright.model.Sequence.Transition;
 import io.faultwright.model.Situation;
 import io.faultwright.operation.Program;
@@ -52,12 +53,12 @@ final class Told {
   }
 
   static String after(After after) {
-    String what =
-        after
-            .timer()
-            .or(() -> after.lasting().flatMap(lasting -> lasting.time()))
-            .orElseGet(
-                () -> Clock.lasting(after.lasting().flatMap(one -> one.seconds()).orElseThrow()));
+    String what = after.timer().or(() -> after.lasting().map(Told::lasting)).orElseThrow();
     return "`after " + what + "`";
+  }
+
+  /** As it is written: a name, or a number with its unit. */
+  static String lasting(Lasting lasting) {
+    return lasting.time().orElseGet(() -> Clock.lasting(lasting.seconds().orElseThrow()));
   }
 }

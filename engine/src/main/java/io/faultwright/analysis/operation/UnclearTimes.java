@@ -1,16 +1,20 @@
 package io.faultwright.analysis.operation;
 
-import io.faultwright.finding.EventCourse;
 import io.faultwright.finding.Finding;
 import io.faultwright.finding.FindingKind;
 import io.faultwright.model.Build;
 import io.faultwright.model.Sequence;
+import io.faultwright.model.Sequence.Energised;
 import io.faultwright.model.Sequence.Row;
+import io.faultwright.model.Sequence.Transition;
+import io.faultwright.operation.Line;
+import io.faultwright.operation.Lit;
 import io.faultwright.operation.Program;
 import io.faultwright.source.Place;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -41,24 +45,57 @@ final class UnclearTimes {
 
   private List<Finding> of(String id, Place place, List<Row> rows) {
     List<Finding> findings = new ArrayList<>();
-    first(build -> fitting(build, rows).isEmpty())
-        .ifPresent(build -> findings.add(missing(id, place, build, rows)));
-    first(build -> fitting(build, rows).stream().map(Row::value).distinct().count() > 1)
+    List<Build> missing = needing(id, build -> fitting(build, rows).isEmpty());
+    if (!missing.isEmpty()) {
+      findings.add(missing(id, place, missing));
+    }
+    needing(id, build -> fitting(build, rows).stream().map(Row::value).distinct().count() > 1)
+        .stream()
+        .findFirst()
         .ifPresent(build -> findings.add(doubled(id, build, fitting(build, rows))));
     return findings;
   }
 
-  private Optional<Build> first(Predicate<Build> wanted) {
-    return builds.stream().filter(wanted).findFirst();
+  /** Builds that come to where the value is needed; all of them where nothing needs it. */
+  private List<Build> needing(String id, Predicate<Build> wanted) {
+    boolean idle =
+        sequence.phases().stream()
+            .noneMatch(phase -> needs(phase.next().stream(), phase.on().stream(), id));
+    return builds.stream()
+        .filter(wanted)
+        .filter(
+            build -> idle || explored(build).filter(one -> !reached(one, id).isEmpty()).isPresent())
+        .toList();
+  }
+
+  private Optional<Explored> explored(Build build) {
+    List<Object> behaviour = Program.of(sequence, build).behaviour();
+    return explored.stream().filter(one -> one.program().behaviour().equals(behaviour)).findFirst();
+  }
+
+  /** The ways into the phases that need the value. */
+  private List<Reach> reached(Explored explored, String id) {
+    Program program = explored.program();
+    return explored.phases().entrySet().stream()
+        .filter(
+            entry -> {
+              int phase = program.phase(entry.getKey());
+              return needs(
+                  Arrays.stream(program.lines(phase)).map(Line::source),
+                  Arrays.stream(program.lit(phase)).map(Lit::source),
+                  id);
+            })
+        .map(Map.Entry::getValue)
+        .toList();
   }
 
   private List<Row> fitting(Build build, List<Row> rows) {
     return Program.of(sequence, build).fitting(rows);
   }
 
-  private Finding missing(String id, Place place, Build build, List<Row> rows) {
-    long many = builds.stream().filter(one -> fitting(one, rows).isEmpty()).count();
-    String more = many > 1 ? " and " + (many - 1) + " more" : "";
+  private Finding missing(String id, Place place, List<Build> missing) {
+    Build build = missing.get(0);
+    String more = missing.size() > 1 ? " and " + (missing.size() - 1) + " more" : "";
     return shown(
         Finding.of(
             FindingKind.TIME_UNCLEAR,
@@ -82,32 +119,23 @@ final class UnclearTimes {
 
   /** With the shortest way to the phase that needs the time, on that build. */
   private Finding shown(Finding finding, String id, Build build) {
-    List<Object> behaviour = Program.of(sequence, build).behaviour();
-    return explored.stream()
-        .filter(one -> one.program().behaviour().equals(behaviour))
-        .findFirst()
-        .flatMap(one -> needing(one, id))
+    return explored(build)
+        .flatMap(
+            one ->
+                reached(one, id).stream()
+                    .reduce((way, other) -> other.isShorterThan(way) ? other : way)
+                    .map(reach -> Told.course(one.program(), reach)))
         .map(course -> finding.shownBy(Told.build(build), course))
         .orElse(finding);
   }
 
-  private Optional<EventCourse> needing(Explored explored, String id) {
-    return explored.phases().entrySet().stream()
-        .filter(reached -> needs(reached.getKey(), id))
-        .min(Comparator.comparingInt(reached -> reached.getValue().events()))
-        .map(reached -> Told.course(explored.program(), reached.getValue()));
-  }
-
-  private boolean needs(String phase, String id) {
-    boolean lines = sequence.phase(phase).next().stream().anyMatch(line -> needs(line, id));
-    boolean outputs =
-        sequence.phase(phase).on().stream()
-            .flatMap(on -> Stream.concat(on.from().stream(), on.until().stream()))
+  private boolean needs(Stream<Transition> lines, Stream<Energised> on, String id) {
+    return lines.anyMatch(line -> needs(line, id))
+        || on.flatMap(one -> Stream.concat(one.from().stream(), one.until().stream()))
             .anyMatch(lasting -> lasting.time().filter(id::equals).isPresent());
-    return lines || outputs;
   }
 
-  private boolean needs(Sequence.Transition line, String id) {
+  private boolean needs(Transition line, String id) {
     return line.count().contains(id)
         || line.after().stream()
             .flatMap(after -> after.lasting().or(() -> lasting(after)).stream())

@@ -1,44 +1,47 @@
 package io.faultwright.analysis.operation;
 
+import io.faultwright.model.Build;
 import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.After;
+import io.faultwright.model.Sequence.Apart;
 import io.faultwright.model.Sequence.Counter;
 import io.faultwright.model.Sequence.Energised;
 import io.faultwright.model.Sequence.Event;
 import io.faultwright.model.Sequence.Input;
 import io.faultwright.model.Sequence.Lasting;
-import io.faultwright.model.Sequence.Phase;
+import io.faultwright.model.Sequence.Row;
 import io.faultwright.model.Sequence.Timer;
 import io.faultwright.model.Sequence.Transition;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Another reading of what a sequence means, of steps of one second and one state at a time, which
- * shares no code with the machine or the proof: it works on names and on sums of seconds.
+ * Another reading of what a sequence means, step by step and one state at a time, which shares no
+ * code with the machine or the proof: it works on names and on sums of steps.
  */
 final class SecondBySecond {
   /** Clocks beyond this are all alike: longer than every time in a random sequence. */
-  private static final int OLD = 9;
+  private static final int OLD = RandomSequence.LONGEST + 1;
 
   private static final int AT_ONCE = 300;
 
   /**
-   * Where it is, within a second.
+   * Where it is, within a step.
    *
    * @param phase id of the phase
    * @param inputs states by input
-   * @param counts by counter
-   * @param ages seconds for which the phase, and each timer that runs, has run
+   * @param counts by counter with a limit
+   * @param ages steps for which the phase, and each timer that runs, has run
    */
   record State(
       String phase,
@@ -46,25 +49,50 @@ final class SecondBySecond {
       Map<String, Integer> counts,
       Map<String, Integer> ages) {}
 
+  /** How far away something is: first events count, then steps. */
+  record Cost(int events, int steps) implements Comparable<Cost> {
+    private static final Comparator<Cost> ORDER =
+        Comparator.comparingInt(Cost::events).thenComparingInt(Cost::steps);
+
+    @Override
+    public int compareTo(Cost other) {
+      return ORDER.compare(this, other);
+    }
+  }
+
+  private record Open(Cost cost, State state) {}
+
   /** Two lines that could be taken at once. */
   record Pair(Transition one, Transition other) {}
 
-  private final Sequence sequence;
-  final Map<String, Integer> fewestEvents = new TreeMap<>();
-  final Set<Transition> taken = new HashSet<>();
-  final Set<Pair> undecided = new HashSet<>();
-  final Set<String> together = new TreeSet<>();
-  boolean restless;
+  /** Two outputs that are on in a phase, of those that must not be. */
+  record Both(Apart apart, Set<String> outputs, String phase) {}
 
-  SecondBySecond(Sequence sequence) {
+  private final Sequence sequence;
+  private final Build build;
+  private final Map<String, BigFraction> set;
+  final Map<String, Cost> phases = new TreeMap<>();
+  final Map<Transition, Cost> taken = new HashMap<>();
+  final Map<Pair, Cost> undecided = new HashMap<>();
+  final Map<Transition, Cost> counted = new HashMap<>();
+  final Map<Both, Cost> together = new HashMap<>();
+  final Set<Lasting> over = new HashSet<>();
+  final Set<String> left = new TreeSet<>();
+  Optional<Cost> restless = Optional.empty();
+
+  SecondBySecond(Sequence sequence, Build build, Map<String, BigFraction> set) {
     this.sequence = sequence;
+    this.build = build;
+    this.set = set;
   }
 
   State start() {
     Map<String, String> inputs = new TreeMap<>();
     sequence.inputs().forEach(one -> one.atStart().ifPresent(state -> inputs.put(one.id(), state)));
     Map<String, Integer> counts = new TreeMap<>();
-    sequence.counters().forEach(one -> counts.put(one.id(), 0));
+    sequence.counters().stream()
+        .filter(one -> limit(one).isPresent())
+        .forEach(one -> counts.put(one.id(), 0));
     Map<String, Integer> ages = new TreeMap<>();
     ages.put("", 0);
     for (Timer timer : sequence.timers()) {
@@ -75,26 +103,26 @@ final class SecondBySecond {
     return new State(sequence.start(), inputs, counts, ages);
   }
 
-  /** The phase after the events of each second, for as many seconds as there are lists. */
-  List<String> run(List<List<Event>> seconds) {
-    List<String> phases = new ArrayList<>();
+  /** The phase after the events of each step, for as many steps as there are lists. */
+  List<String> run(List<List<Event>> steps) {
+    List<String> run = new ArrayList<>();
     State state = start();
-    for (List<Event> events : seconds) {
+    for (List<Event> events : steps) {
       for (Event event : events) {
-        state = happen(state, event);
+        state = happen(state, event, new Cost(0, 0));
       }
-      Optional<State> rest = settle(state);
+      Optional<State> rest = settle(state, new Cost(0, 0));
       if (rest.isEmpty()) {
-        phases.add("restless");
-        return phases;
+        run.add("restless");
+        return run;
       }
-      phases.add(rest.get().phase());
+      run.add(rest.get().phase());
       state = older(rest.get());
     }
-    return phases;
+    return run;
   }
 
-  private State happen(State state, Event event) {
+  private State happen(State state, Event event, Cost cost) {
     Map<String, String> inputs = new TreeMap<>(state.inputs());
     if (event.state().isPresent()) {
       String old = inputs.put(event.input(), event.state().get());
@@ -104,26 +132,41 @@ final class SecondBySecond {
     }
     State now = new State(state.phase(), inputs, state.counts(), state.ages());
     List<Transition> ready =
-        sequence.phase(state.phase()).next().stream()
+        lines(state.phase()).stream()
             .filter(one -> one.event().equals(Optional.of(event)) && holds(one, now))
             .toList();
-    return ready.isEmpty() ? now : take(now, ready);
+    return ready.isEmpty() ? now : take(now, ready, cost);
   }
 
-  private Optional<State> settle(State state) {
+  /** The lines of a phase that the build has. */
+  List<Transition> lines(String phase) {
+    return sequence.phase(phase).next().stream()
+        .filter(one -> build.satisfies(one.applies()))
+        .toList();
+  }
+
+  /** The outputs of a phase that the build has. */
+  List<Energised> on(String phase) {
+    return sequence.phase(phase).on().stream()
+        .filter(one -> build.satisfies(one.applies()))
+        .toList();
+  }
+
+  private Optional<State> settle(State state, Cost cost) {
     State now = state;
     for (int i = 0; i < AT_ONCE; i++) {
       State here = now;
       List<Transition> ready =
-          sequence.phase(now.phase()).next().stream()
+          lines(now.phase()).stream()
               .filter(one -> one.event().isEmpty() && holds(one, here))
               .toList();
+      seeUntil(now);
       if (ready.isEmpty()) {
         return Optional.of(now);
       }
-      now = take(now, ready);
+      now = take(now, ready, cost);
     }
-    restless = true;
+    restless = restless.filter(old -> old.compareTo(cost) <= 0).or(() -> Optional.of(cost));
     return Optional.empty();
   }
 
@@ -135,68 +178,127 @@ final class SecondBySecond {
   }
 
   private boolean isOver(After after, State state) {
-    if (after.lasting().isPresent()) {
-      return state.ages().get("") >= seconds(after.lasting().get());
+    Optional<Integer> steps = steps(lasting(after));
+    int age = state.ages().get(after.timer().orElse(""));
+    return steps.isPresent() && age >= steps.get();
+  }
+
+  Lasting lasting(After after) {
+    return after
+        .lasting()
+        .orElseGet(
+            () ->
+                sequence.timers().stream()
+                    .filter(one -> one.id().equals(after.timer().orElseThrow()))
+                    .findFirst()
+                    .orElseThrow()
+                    .lasts());
+  }
+
+  /** Empty where the build has no value. */
+  Optional<Integer> steps(Lasting lasting) {
+    Optional<BigFraction> seconds = lasting.seconds();
+    if (lasting.time().isPresent()) {
+      String time = lasting.time().get();
+      seconds =
+          set.containsKey(time)
+              ? Optional.of(set.get(time))
+              : values(sequence.time(time).rows()).stream().findFirst();
     }
-    String timer = after.timer().orElseThrow();
-    Lasting lasts =
-        sequence.timers().stream()
-            .filter(one -> one.id().equals(timer))
-            .findFirst()
-            .orElseThrow()
-            .lasts();
-    return state.ages().get(timer) >= seconds(lasts);
+    return seconds.map(one -> one.divide(sequence.step()).intValue());
   }
 
-  private static int seconds(Lasting lasting) {
-    return lasting.seconds().orElseThrow().intValue();
+  /** Values that the build has. */
+  List<BigFraction> values(List<Row> rows) {
+    return rows.stream().filter(this::has).map(Row::value).toList();
   }
 
-  private State take(State state, List<Transition> ready) {
-    for (int i = 0; i < ready.size(); i++) {
-      for (int j = i + 1; j < ready.size(); j++) {
-        Transition one = ready.get(i);
-        Transition other = ready.get(j);
+  boolean has(Row row) {
+    return build.satisfies(row.applies());
+  }
+
+  /** Whether every time is as delivered. */
+  boolean isAsDelivered() {
+    return set.isEmpty();
+  }
+
+  private Optional<Integer> limit(Counter counter) {
+    return values(counter.limit()).stream().findFirst().map(BigFraction::intValue);
+  }
+
+  /**
+   * Lines that others go ahead of are struck out round by round; what is left in a circle stays.
+   */
+  private static List<Transition> first(List<Transition> ready) {
+    Set<Transition> first = new HashSet<>();
+    for (Transition one : ready) {
+      Set<Transition> before = before(one, ready);
+      if (before.stream().allMatch(other -> before(other, ready).contains(one))) {
+        first.add(one);
+      }
+    }
+    return ready.stream().filter(first::contains).toList();
+  }
+
+  private static Set<Transition> before(Transition one, List<Transition> ready) {
+    Set<Transition> before = new HashSet<>();
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (Transition other : ready) {
+        boolean direct = other != one && other.aheadOf().contains(one.go());
+        boolean byOthers =
+            before.stream().anyMatch(b -> b != other && other.aheadOf().contains(b.go()));
+        more |= (direct || byOthers) && before.add(other);
+      }
+    }
+    return before;
+  }
+
+  private State take(State state, List<Transition> ready, Cost cost) {
+    List<Transition> first = first(ready);
+    for (int i = 0; i < first.size(); i++) {
+      for (int j = i + 1; j < first.size(); j++) {
+        Transition one = first.get(i);
+        Transition other = first.get(j);
         boolean same =
             one.go().equals(other.go())
                 && one.count().equals(other.count())
                 && one.reset().equals(other.reset());
-        boolean first = one.aheadOf().contains(other.go());
-        boolean second = other.aheadOf().contains(one.go());
-        if (!same && first == second) {
-          undecided.add(new Pair(one, other));
+        if (!same) {
+          undecided.merge(new Pair(one, other), cost, SecondBySecond::less);
+          List.of(one, other).forEach(line -> leave(state.phase(), line.go()));
         }
       }
     }
-    Transition chosen = ready.get(0);
-    for (int i = ready.size() - 1; i >= 0; i--) {
-      Transition one = ready.get(i);
-      boolean silenced =
-          ready.stream().anyMatch(other -> other != one && other.aheadOf().contains(one.go()));
-      chosen = silenced ? chosen : one;
-    }
-    boolean allSilenced =
-        ready.stream()
-            .allMatch(
-                one ->
-                    ready.stream()
-                        .anyMatch(other -> other != one && other.aheadOf().contains(one.go())));
-    return take(state, allSilenced ? ready.get(0) : chosen);
+    return take(state, first.get(0), cost);
   }
 
-  private State take(State state, Transition line) {
-    taken.add(line);
+  private static Cost less(Cost one, Cost other) {
+    return one.compareTo(other) <= 0 ? one : other;
+  }
+
+  private void leave(String from, String to) {
+    if (!from.equals(to)) {
+      left.add(from);
+    }
+  }
+
+  private State take(State state, Transition line, Cost cost) {
     Map<String, Integer> counts = new TreeMap<>(state.counts());
-    line.reset().forEach(id -> counts.put(id, 0));
-    String go = line.go();
-    for (Counter counter : sequence.counters()) {
-      if (line.count().contains(counter.id())) {
-        int limit = counter.limit().get(0).value().intValue();
-        int count = Math.min(limit, counts.get(counter.id()) + 1);
-        counts.put(counter.id(), count);
-        go = count >= limit ? counter.go().orElseThrow() : go;
+    counts.keySet().stream().filter(line.reset()::contains).forEach(id -> counts.put(id, 0));
+    List<String> limits = new ArrayList<>();
+    for (String id : line.count()) {
+      Counter counter = sequence.counter(id);
+      Optional<Integer> limit = limit(counter);
+      if (limit.isPresent()) {
+        counts.put(id, Math.min(limit.get(), counts.get(id) + 1));
+        if (counts.get(id).equals(limit.get())) {
+          limits.add(counter.go().orElseThrow());
+        }
       }
     }
+    String go = limits.isEmpty() ? line.go() : limits.get(0);
     Map<String, Integer> ages = new TreeMap<>();
     ages.put("", 0);
     for (Timer timer : sequence.timers()) {
@@ -205,6 +307,12 @@ final class SecondBySecond {
         ages.put(timer.id(), runsOn ? state.ages().get(timer.id()) : 0);
       }
     }
+    taken.merge(line, cost, SecondBySecond::less);
+    phases.merge(go, cost, SecondBySecond::less);
+    if (new HashSet<>(limits).size() > 1) {
+      counted.merge(line, cost, SecondBySecond::less);
+    }
+    leave(state.phase(), go);
     return new State(go, state.inputs(), counts, ages);
   }
 
@@ -214,57 +322,28 @@ final class SecondBySecond {
     return new State(state.phase(), state.inputs(), state.counts(), ages);
   }
 
-  /** Every state there is, those with fewer events first. */
+  /** Every state there is, those with fewer events first, of these those at earlier steps. */
   void explore() {
-    Map<State, Integer> known = new HashMap<>();
-    Deque<State> open = new ArrayDeque<>();
-    Deque<Integer> costs = new ArrayDeque<>();
-    open.add(start());
-    costs.add(0);
-    fewestEvents.put(sequence.start(), 0);
+    Set<State> known = new HashSet<>();
+    PriorityQueue<Open> open = new PriorityQueue<>(Comparator.comparing(Open::cost));
+    open.add(new Open(new Cost(0, 0), start()));
+    phases.put(sequence.start(), new Cost(0, 0));
     while (!open.isEmpty()) {
-      State state = open.pollFirst();
-      int cost = costs.pollFirst();
-      if (known.putIfAbsent(state, cost) != null) {
+      Open next = open.poll();
+      if (!known.add(next.state())) {
         continue;
       }
-      see(state.phase(), cost);
+      Cost cost = next.cost();
+      Cost more = new Cost(cost.events() + 1, cost.steps());
       for (Event event : events()) {
-        State next = happen(state, event);
-        see(next.phase(), cost + 1);
-        open.addLast(next);
-        costs.addLast(cost + 1);
+        open.add(new Open(more, happen(next.state(), event, more)));
       }
-      Optional<State> rest = settleSeen(state, cost);
+      Optional<State> rest = settle(next.state(), cost);
       if (rest.isPresent()) {
-        seeOutputs(rest.get());
-        open.addFirst(older(rest.get()));
-        costs.addFirst(cost);
+        seeOutputs(rest.get(), cost);
+        open.add(new Open(new Cost(cost.events(), cost.steps() + 1), older(rest.get())));
       }
     }
-  }
-
-  private void see(String phase, int cost) {
-    fewestEvents.merge(phase, cost, Math::min);
-  }
-
-  /** As {@code settle}; phases that are over at once are seen too. */
-  private Optional<State> settleSeen(State state, int cost) {
-    State now = state;
-    for (int i = 0; i < AT_ONCE; i++) {
-      State here = now;
-      List<Transition> ready =
-          sequence.phase(now.phase()).next().stream()
-              .filter(one -> one.event().isEmpty() && holds(one, here))
-              .toList();
-      if (ready.isEmpty()) {
-        return Optional.of(now);
-      }
-      now = take(now, ready);
-      see(now.phase(), cost);
-    }
-    restless = true;
-    return Optional.empty();
   }
 
   private List<Event> events() {
@@ -278,19 +357,37 @@ final class SecondBySecond {
     return events;
   }
 
-  private void seeOutputs(State state) {
-    Phase phase = sequence.phase(state.phase());
+  private void seeUntil(State state) {
+    for (Energised one : on(state.phase())) {
+      one.until()
+          .filter(until -> steps(until).filter(n -> state.ages().get("") >= n).isPresent())
+          .ifPresent(over::add);
+    }
+  }
+
+  private void seeOutputs(State state, Cost cost) {
     int age = state.ages().get("");
     Set<String> on = new TreeSet<>();
-    for (Energised one : phase.on()) {
-      boolean begun = one.from().map(from -> age >= seconds(from)).orElse(true);
-      boolean over = one.until().map(until -> age >= seconds(until)).orElse(false);
-      if (begun && !over) {
+    for (Energised one : on(state.phase())) {
+      Optional<Integer> from = one.from().isEmpty() ? Optional.of(0) : steps(one.from().get());
+      Optional<Integer> until = one.until().flatMap(this::steps);
+      boolean sometimes = from.isPresent() && (until.isEmpty() || from.get() < until.get());
+      if (sometimes && age >= from.get()) {
+        one.from().ifPresent(over::add);
+      }
+      if (sometimes && age >= from.get() && (until.isEmpty() || age < until.get())) {
         on.add(one.output());
       }
     }
-    if (on.size() > 1) {
-      together.add(phase.id());
+    for (Apart apart : sequence.apart()) {
+      for (String one : on) {
+        for (String other : on) {
+          if (one.compareTo(other) < 0 && apart.outputs().containsAll(List.of(one, other))) {
+            Both both = new Both(apart, Set.of(one, other), state.phase());
+            together.merge(both, cost, SecondBySecond::less);
+          }
+        }
+      }
     }
   }
 }
