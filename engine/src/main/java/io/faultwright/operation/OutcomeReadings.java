@@ -6,7 +6,6 @@ import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Outcome;
 import io.faultwright.model.Sequence.Time;
 import io.faultwright.model.Value;
-import io.faultwright.quantity.Exact;
 import io.faultwright.quantity.Unit;
 import io.faultwright.quantity.Units;
 import java.util.Map;
@@ -89,7 +88,7 @@ public final class OutcomeReadings {
     return (Domain.Measured) readings.get(reading).domain();
   }
 
-  /** Seconds to which times are set, by their ids, as some readings tell it. */
+  /** Seconds to which times are set, by their ids, as some readings tell it; whatever they are. */
   public SortedMap<String, BigFraction> set(Map<String, Value> known) {
     SortedMap<String, BigFraction> set = new TreeMap<>();
     for (Time time : sequence.times()) {
@@ -101,15 +100,10 @@ public final class OutcomeReadings {
     return set;
   }
 
-  /** A time is set to whole steps, at least one. */
   private Optional<BigFraction> seconds(String reading, Value value) {
     return value.match(
         word -> Optional.empty(),
-        number -> {
-          BigFraction seconds = measured(reading).unit().convert(number.amount(), SECOND);
-          boolean whole = Exact.isWhole(seconds.divide(sequence.step()));
-          return whole && seconds.signum() > 0 ? Optional.of(seconds) : Optional.empty();
-        },
+        number -> Optional.of(measured(reading).unit().convert(number.amount(), SECOND)),
         Optional::empty);
   }
 

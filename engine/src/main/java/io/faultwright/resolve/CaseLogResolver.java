@@ -6,6 +6,7 @@ import io.faultwright.model.Equipment;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Event;
+import io.faultwright.model.Sequence.Time;
 import io.faultwright.model.Situation;
 import io.faultwright.model.Value;
 import io.faultwright.operation.OutcomeReadings;
@@ -13,6 +14,9 @@ import io.faultwright.operation.Outcomes;
 import io.faultwright.operation.Program;
 import io.faultwright.operation.Recorder;
 import io.faultwright.operation.Restless;
+import io.faultwright.quantity.Decimals;
+import io.faultwright.quantity.Exact;
+import io.faultwright.source.Place;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
@@ -109,7 +113,13 @@ final class CaseLogResolver {
       return given; // a sequence that could not be read as a whole does not run
     }
     OutcomeReadings tells = new OutcomeReadings(sequence, readings);
-    Recorder recorder = new Recorder(Program.of(sequence, build, tells.set(given.readings())));
+    SortedMap<String, BigFraction> set = tells.set(given.readings());
+    Program delivered = Program.of(sequence, build);
+    if (!set.entrySet().stream()
+        .allMatch(one -> canBe(delivered, one.getKey(), one.getValue(), until.place()))) {
+      return given;
+    }
+    Recorder recorder = new Recorder(delivered.with(set));
     try {
       happened.forEach(one -> recorder.happen(step(recorder, one.at()), one.event()));
       return told(until, tells.of(Outcomes.of(recorder.upTo(step(recorder, end.get())))), given);
@@ -117,6 +127,31 @@ final class CaseLogResolver {
       // the check finds it; until it is mended, the log tells nothing
       return given;
     }
+  }
+
+  /** Whether a time can be as it is given; reports it where it cannot. */
+  private boolean canBe(Program delivered, String id, BigFraction seconds, Place place) {
+    Sequence sequence = delivered.sequence();
+    Time time = sequence.time(id);
+    if (delivered.seconds(time).filter(seconds::equals).isPresent()) {
+      return true;
+    }
+    if (!Exact.isWhole(seconds.divide(sequence.step()))) {
+      problems.add(
+          place,
+          "the log runs with "
+              + Words.quoted(id)
+              + " at "
+              + Decimals.show(seconds)
+              + " s, as "
+              + Words.quoted(time.reading().orElseThrow())
+              + " is given, no multiple of the step of "
+              + Decimals.show(sequence.step())
+              + " s",
+          "give a time that can be set");
+      return false;
+    }
+    return SetTimes.fits(time, seconds, place, problems);
   }
 
   private List<Happened> happened(Fields fields, Sequence sequence, Durations durations) {

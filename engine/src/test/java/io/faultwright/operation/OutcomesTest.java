@@ -2,7 +2,15 @@ package io.faultwright.operation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Course;
+import io.faultwright.model.Sequence.Event;
+import io.faultwright.resolve.Resolver;
+import io.faultwright.source.SourceFile;
+import io.faultwright.source.Sources;
+import io.faultwright.syntax.FolderReader;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -60,5 +68,25 @@ class OutcomesTest {
     Timeline line = followed("2.10", "good");
     assertEquals(Optional.empty(), Outcomes.of(line).stop());
     assertEquals(line.counts(), Outcomes.of(line).counts());
+  }
+
+  /** Its last phase shows nothing of its own, so the display stays as it was. */
+  @Test
+  void aPhaseWithoutADisplayShowsWhatWasShown() {
+    Path folder = Path.of("src", "test", "resources", "sequences", "heating-cycle");
+    List<SourceFile> files =
+        FolderReader.read(folder).files().stream()
+            .map(
+                file ->
+                    SourceFile.of(file.path(), file.text().replace("display: WAIT", "about: W")))
+            .toList();
+    Sequence sequence = Resolver.resolve(new Sources(files)).sequences().get("heating-cycle");
+    Recorder recorder = new Recorder(Program.of(sequence, HeatingCycle.build("2.9")));
+    recorder.happen(10, new Event("call", Optional.of("made")));
+    recorder.upTo(3_999);
+    recorder.happen(4_000, new Event("reset-button", Optional.empty()));
+    Timeline line = recorder.upTo(4_001);
+    assertEquals("restart-delay", line.stays().get(line.stays().size() - 1).phase());
+    assertEquals(Optional.of("LONG"), Outcomes.of(line).display());
   }
 }

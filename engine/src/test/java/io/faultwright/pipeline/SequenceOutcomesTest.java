@@ -1,6 +1,7 @@
 package io.faultwright.pipeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -134,5 +135,63 @@ class SequenceOutcomesTest {
     assertEquals(
         "a log is of one machine, and 2 builds fit what is given",
         refused.problems().get(0).message());
+  }
+
+  /** The problem of a log whose case gives a setting; the window can be set from 10 s to 1 min. */
+  private static String settingRefused(String given) {
+    return assertThrows(Unreadable.class, () -> checkSetting(given)).problems().get(0).message();
+  }
+
+  private static Checked checkSetting(String given) {
+    return check(
+        text ->
+            text.replace(
+                    "release-window: { title: Longest opening of the release switch, lasts: 25 s }",
+                    "release-window: { title: Longest opening of the release switch, lasts: 25 s,"
+                        + " set: 10 s to 1 min, reading: window-set }")
+                .replace(
+                    "readings:\n",
+                    "readings:\n  window-set: { ask: Which window is set, unit: s, range: 0 to"
+                        + " 600 }\n")
+                .replace(
+                    "given: { model: MO-1, software: 2.10, store-full: no }",
+                    "given: { model: MO-1, software: 2.10, store-full: no, window-set: "
+                        + given
+                        + " }")
+                .replace("until: 4:00", "until: 3:30"));
+  }
+
+  /** The switch opens at 2:38 and stays open; the log ends at 3:30. */
+  @Test
+  void aLogRunsWithTheSettingThatIsGiven() {
+    assertEquals(new Value.Word("full-stop"), stopWith("50"));
+    assertEquals(new Value.Word("none"), stopWith("60"));
+  }
+
+  private static Value stopWith(String setting) {
+    var given = checkSetting(setting).knowledge().cases().get("false-stop-from-a-log").given();
+    return given.readings().get("stop-shown");
+  }
+
+  @Test
+  void aLogDoesNotRunWithASettingThatCannotBe() {
+    assertEquals("`release-window` can be set from 10 s to 60 s, found 61 s", settingRefused("61"));
+    assertEquals(
+        "the log runs with `release-window` at 20.5 s, as `window-set` is given, no multiple of"
+            + " the step of 1 s",
+        settingRefused("20.5"));
+  }
+
+  /** The heating of its log took 88 s; a reading tells only what it can be. */
+  @Test
+  void whatIsOutsideTheRangeOfAReadingIsNotTold() {
+    var given =
+        with("unit: min, range: 0 to 10,", "unit: min, range: 1.5 to 10,")
+            .knowledge()
+            .cases()
+            .get("false-stop-from-a-log")
+            .given();
+    assertEquals(new Value.Word("full-stop"), given.readings().get("stop-shown"));
+    assertFalse(given.readings().containsKey("heating-minutes"));
   }
 }
