@@ -443,4 +443,92 @@ class SequenceChecksTest {
         switch one of them off in this phase, or for a part of it with `from` and `until`
         lock=180, 0 a, 120""");
   }
+
+  /**
+   * The timer has to be over while `c` still lasts, so the door opens after 5 s at the earliest.
+   */
+  @Test
+  void eventsComeLateEnoughForWhatHasToBeOverLater() {
+    finds(
+        """
+        timers: { t: { lasts: 10 s, during: [a, b, c] } }
+        phases:
+          a: { next: [{ when: door opens, go: b }] }
+          b: { next: [{ after: 3 s, go: c }] }
+          c: { next: [{ after: 2 s, go: e }, { when: reset-button, after: t, go: d }] }
+          d: { stop: yes }
+          e: { next: [{ when: door closes, go: a }] }
+        """,
+        """
+        phase-never-left
+        nothing leads on from phase `d` of `s`
+        add a line below `next`, or write `last: yes` if it is meant so
+        0 a, 5 door opens, 5 b, 8 c, 10 reset-button, 10 d, 10""");
+  }
+
+  /** The door has to open from 2 to 4 s into `b`. */
+  @Test
+  void eventsComeLateEnoughForALineThatIsOnlyOpenEarly() {
+    finds(
+        """
+        timers: { t: { lasts: 10 s, during: [a, b, c, f] } }
+        phases:
+          a: { next: [{ when: call becomes made, go: b }] }
+          b:
+            next:
+              - { when: door opens, after: 5 s, go: e, ahead-of: c }
+              - { when: door opens, after: 2 s, go: c }
+          c: { next: [{ after: 3 s, go: f }] }
+          d: { stop: yes }
+          e: { next: [{ when: [door is closed, call is none], go: a }] }
+          f: { next: [{ after: 1 s, go: e }, { when: reset-button, after: t, go: d }] }
+        """,
+        """
+        phase-never-left
+        nothing leads on from phase `d` of `s`
+        add a line below `next`, or write `last: yes` if it is meant so
+        0 a, 2 call becomes made, 2 b, 6 door opens, 6 c, 9 f, 10 reset-button, 10 d, 10""");
+  }
+
+  /** Both phases together last 5 s at most. */
+  @Test
+  void aTimerThroughTwoPhasesThatAreOverBefore() {
+    finds(
+        """
+        timers: { t: { lasts: 10 s, during: [a, b] } }
+        phases:
+          a: { next: [{ when: door opens, go: b, ahead-of: c }, { after: 3 s, go: c }] }
+          b: { next: [{ after: 2 s, go: c }, { when: call is made, after: t, go: d }] }
+          c: { next: [{ when: door closes, go: a }] }
+          d: { next: [{ after: 1 s, go: a }] }
+        """,
+        """
+        phase-never-reached
+        phase `d` of `s` is never reached: no line that leads there is ever taken
+        mend a line that leads there, or remove the phase
+        0 a, 0 door opens, 0 b, 0
+
+        timer-never-expires
+        `call is made` and `after t` to `d` in phase `b` never comes
+        another line always leads on before; mend the times, or remove this line
+        0 a, 0 door opens, 0 b, 2 c, 2""");
+  }
+
+  /** The timer ends `b` after 2 s. */
+  @Test
+  void anOutputThatWouldGoOffAfterATimerEndsThePhase() {
+    finds(
+        """
+        timers: { t: { lasts: 4 s, during: [a, b] } }
+        phases:
+          a: { next: [{ after: 2 s, go: b }] }
+          b: { on: [fan until 3 s, pump until 2 s], next: [{ after: t, go: c }] }
+          c: { next: [{ when: door opens, go: a }] }
+        """,
+        """
+        timer-never-expires
+        `until 3 s` of `fan` in phase `b` never comes
+        the phase is always over before; mend the times, or remove the `until`
+        0 a, 2 b, 4 c, 4""");
+  }
 }
