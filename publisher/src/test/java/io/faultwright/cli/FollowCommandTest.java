@@ -67,7 +67,9 @@ class FollowCommandTest {
     said("log and model part at 3:10\n  log says       now Heater off (");
     said("model says     Heater on since 1:10, in Heating since 1:10\n");
     said("it waited for  Release switch opens, then Releasing\n");
-    said("Longest heating: 3 min over at 4:10, then Building\n");
+    said(
+        "Longest heating: 3 min over at 4:10, then Building, or Stopped after three longest"
+            + " heatings at 3 of 3\n");
   }
 
   @Test
