@@ -7,11 +7,14 @@ import io.faultwright.model.Sequence;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -19,13 +22,15 @@ import java.util.TreeSet;
 
 /** Reads a file that says what the columns of a controller's log mean. */
 final class LogMapResolver {
-  private static final List<String> KEYS = List.of("time", "signal", "value", "columns", "ignore");
-  private static final List<String> TIME_KEYS = List.of("column", "as", "zero");
+  private static final List<String> KEYS =
+      List.of("encoding", "header", "time", "signal", "value", "columns", "ignore");
   private static final List<String> COLUMN_KEYS = List.of("is", "words", "unknown");
-  private static final List<String> FORMS = List.of("clock", "seconds", "date-time");
-  private static final String SKIP = "skip";
 
-  private record Time(Scalar heading, LogMap.Form form, Optional<Scalar> zero) {}
+  /** Names of the IANA registry of character sets that every Java knows. */
+  private static final List<String> ENCODINGS =
+      List.of("utf-8", "utf-16", "iso-8859-1", "windows-1250", "windows-1251", "windows-1252");
+
+  private static final String SKIP = "skip";
 
   private final Problems problems;
   private final LogWords words;
@@ -49,32 +54,37 @@ final class LogMapResolver {
         fields.has("value") ? fields.requireScalar("signal") : fields.scalar("signal");
     Optional<Scalar> value =
         fields.has("signal") ? fields.requireScalar("value") : fields.scalar("value");
-    return time.flatMap(this::time)
-        .map(
-            known ->
-                new LogMap(
-                    known.heading(), known.form(), known.zero(), signal, value, columns, ignored));
+    OptionalInt header = header(fields.scalar("header"));
+    Charset encoding = fields.scalar("encoding").map(this::encoding).orElse(StandardCharsets.UTF_8);
+    return time.flatMap(new LogTimeResolver(problems)::resolve)
+        .map(known -> new LogMap(encoding, header, known, signal, value, columns, ignored));
   }
 
-  private Optional<Time> time(Node node) {
-    if (node instanceof Scalar heading) {
-      return Optional.of(new Time(heading, LogMap.Form.CLOCK, Optional.empty()));
-    }
-    Fields fields = new Fields(node, "`time`", node.place(), TIME_KEYS, problems);
-    LogMap.Form form = fields.scalar("as").map(this::form).orElse(LogMap.Form.CLOCK);
-    Optional<Scalar> zero = fields.scalar("zero");
-    return fields.requireScalar("column").map(heading -> new Time(heading, form, zero));
-  }
-
-  private LogMap.Form form(Scalar written) {
-    if (!FORMS.contains(written.text())) {
+  private Charset encoding(Scalar written) {
+    String name = written.text().strip().toLowerCase(Locale.ROOT);
+    if (!ENCODINGS.contains(name)) {
       problems.add(
           written.place(),
-          "a time cannot be written as " + Words.quoted(written.text()),
-          NearMatch.help(written.text(), FORMS));
-      return LogMap.Form.CLOCK;
+          "a log cannot be encoded as " + Words.quoted(written.text()),
+          NearMatch.help(name, ENCODINGS));
+      return StandardCharsets.UTF_8;
     }
-    return LogMap.Form.valueOf(written.text().replace('-', '_').toUpperCase(Locale.ROOT));
+    return Charset.forName(name);
+  }
+
+  private OptionalInt header(Optional<Scalar> written) {
+    if (written.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    String text = written.get().text().strip();
+    if (!text.matches("[1-9][0-9]{0,4}")) {
+      problems.add(
+          written.get().place(),
+          "`header` is the number of a line, found " + Words.quoted(text),
+          "write `header: 4` where the headings stand on the fourth line");
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(Integer.parseInt(text));
   }
 
   private String ignored(Scalar heading, SortedMap<String, LogMap.Column> columns) {

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The machines that work by a sequence, and what they have in common. */
@@ -25,12 +26,16 @@ final class SequenceBuilds {
   private final List<Program> programs;
   private final BuildSets sets;
 
-  SequenceBuilds(Desk desk, Sequence sequence) {
+  /**
+   * @param shown of those machines, which ones are shown
+   */
+  SequenceBuilds(Desk desk, Sequence sequence, Predicate<Build> shown) {
     this.desk = desk;
     this.sequence = sequence;
     List<Build> builds =
         desk.kb().equipment().builds().stream()
             .filter(build -> build.satisfies(sequence.applies()))
+            .filter(shown)
             .sorted()
             .toList();
     this.programs = builds.stream().map(build -> Program.of(sequence, build)).toList();
