@@ -343,11 +343,6 @@ public final class Program {
         .toList();
   }
 
-  /** The phase that follows once a counter is at its limit. */
-  public int limitGo(int counter) {
-    return limitGo[counter];
-  }
-
   /** The phase that follows a line. */
   public int next(Line line, int reached) {
     return reached == Line.NONE ? line.go() : limitGo[reached];
