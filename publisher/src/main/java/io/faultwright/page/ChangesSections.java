@@ -57,6 +57,7 @@ final class ChangesSections {
             .map(edit -> before.symptom(edit.id()))
             .toList(),
         equipment(),
+        new ChangedSequences(desk, since).all(),
         work());
   }
 
@@ -138,8 +139,8 @@ final class ChangesSections {
 
   private List<WorkItem> work() {
     Map<String, List<Edit>> things = new LinkedHashMap<>();
-    comparison
-        .edits(Concern.WORK)
+    comparison.edits(Concern.WORK).stream()
+        .filter(edit -> !edit.kind().equals("sequence"))
         .forEach(
             edit ->
                 things

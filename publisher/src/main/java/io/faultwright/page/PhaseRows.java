@@ -64,7 +64,8 @@ final class PhaseRows {
             .toList());
   }
 
-  private String when(Energised on) {
+  /** In which part of its phase; empty for all of it. */
+  String when(Energised on) {
     Optional<String> from = on.from().map(time -> builds.span(time, on.applies()));
     Optional<String> until = on.until().map(time -> builds.span(time, on.applies()));
     if (from.isPresent()) {
@@ -75,7 +76,8 @@ final class PhaseRows {
     return until.map(end -> desk.say("first {0}", end)).orElse("");
   }
 
-  private Exit exit(Transition line) {
+  /** A line that leads on. */
+  Exit exit(Transition line) {
     Optional<Lasting> lasting = line.after().flatMap(after -> lasting(after));
     return new Exit(
         conditions(line),

@@ -26,13 +26,23 @@ final class SequenceBuilds {
   private final BuildSets sets;
 
   SequenceBuilds(Desk desk, Sequence sequence) {
-    this.desk = desk;
-    this.sequence = sequence;
-    List<Build> builds =
+    this(
+        desk,
+        sequence,
         desk.kb().equipment().builds().stream()
             .filter(build -> build.satisfies(sequence.applies()))
             .sorted()
-            .toList();
+            .toList());
+  }
+
+  /**
+   * Some of them.
+   *
+   * @param builds machines that work by the sequence
+   */
+  SequenceBuilds(Desk desk, Sequence sequence, List<Build> builds) {
+    this.desk = desk;
+    this.sequence = sequence;
     this.programs = builds.stream().map(build -> Program.of(sequence, build)).toList();
     this.sets = BuildSets.byFacts(desk.kb().equipment(), builds);
   }
@@ -55,7 +65,16 @@ final class SequenceBuilds {
 
   /** The fewest words that single them out among those that work by the sequence. */
   String words(Collection<Program> some) {
-    Condition condition = sets.condition(some.stream().map(Program::build).toList());
+    return words(desk, sets, some.stream().map(Program::build).toList());
+  }
+
+  /** The fewest words that single machines out among those of a scope. */
+  static String words(Desk desk, List<Build> scope, List<Build> builds) {
+    return words(desk, BuildSets.byFacts(desk.kb().equipment(), scope), builds);
+  }
+
+  private static String words(Desk desk, BuildSets sets, List<Build> builds) {
+    Condition condition = sets.condition(builds);
     return condition.equals(Condition.ALWAYS)
         ? Words.upperFirst(desk.say("all equipment"))
         : desk.words().condition(condition);
