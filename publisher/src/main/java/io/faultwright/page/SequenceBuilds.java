@@ -63,18 +63,21 @@ final class SequenceBuilds {
     return groups;
   }
 
-  /** The fewest words that single them out among those that work by the sequence. */
+  /**
+   * The fewest words that single them out among those that work by the sequence; for all of them,
+   * what it applies to.
+   */
   String words(Collection<Program> some) {
-    return words(desk, sets, some.stream().map(Program::build).toList());
+    Condition condition = sets.condition(some.stream().map(Program::build).toList());
+    return words(desk, condition.equals(Condition.ALWAYS) ? sequence.applies() : condition);
   }
 
   /** The fewest words that single machines out among those of a scope. */
   static String words(Desk desk, List<Build> scope, List<Build> builds) {
-    return words(desk, BuildSets.byFacts(desk.kb().equipment(), scope), builds);
+    return words(desk, BuildSets.byFacts(desk.kb().equipment(), scope).condition(builds));
   }
 
-  private static String words(Desk desk, BuildSets sets, List<Build> builds) {
-    Condition condition = sets.condition(builds);
+  private static String words(Desk desk, Condition condition) {
     return condition.equals(Condition.ALWAYS)
         ? Words.upperFirst(desk.say("all equipment"))
         : desk.words().condition(condition);
