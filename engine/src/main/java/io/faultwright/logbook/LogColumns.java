@@ -8,8 +8,10 @@ import io.faultwright.syntax.Node.Scalar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The columns of a log, by its header row. */
@@ -23,6 +25,7 @@ final class LogColumns {
   private final List<Optional<CellWords>> columns = new ArrayList<>();
   private final List<Problem> notes = new ArrayList<>();
   private int time;
+  private int date = MISSING;
   private int signal = MISSING;
   private int value = MISSING;
 
@@ -38,13 +41,19 @@ final class LogColumns {
   static LogColumns of(LogMap map, Program program, RowCells cells, String header, LogLines lines) {
     LogColumns read = new LogColumns(map, program, lines);
     if (header.isBlank()) {
-      lines.wrong(0, 0, "the log is empty", "it needs a header row, then a row for each time");
+      lines.wrong(0, 0, missing(map), "it needs a header row, then a row for each time");
     } else if (!cells.next(header)) {
       lines.wrong(0, header.length(), "a quote is not closed", "close it on the line it begins on");
     } else {
       read.header(cells);
     }
     return read;
+  }
+
+  private static String missing(LogMap map) {
+    return map.header().isPresent()
+        ? "the log has no headings on line " + map.header().getAsInt()
+        : "the log is empty";
   }
 
   private void header(RowCells cells) {
@@ -59,11 +68,13 @@ final class LogColumns {
       lines.wrong(
           cells.from(0),
           cells.to(0),
-          "the first line has none of the columns that the map names",
-          "a table begins with a row of headings; a typed log is read without `--columns`");
+          (map.header().isPresent() ? "line " + lines.number() : "the first line")
+              + " has none of the columns that the map names",
+          headings());
       return;
     }
-    time = required(map.time());
+    time = required(map.time().heading());
+    date = map.time().date().map(this::required).orElse(MISSING);
     signal = map.signal().map(this::required).orElse(MISSING);
     value = map.value().map(this::required).orElse(MISSING);
     for (int cell = 0; cell < cells.count(); cell++) {
@@ -78,11 +89,32 @@ final class LogColumns {
   private boolean isForeign() {
     Stream<String> named =
         Stream.concat(
-                Stream.of(map.time()), map.columns().values().stream().map(LogMap.Column::heading))
+                Stream.of(map.time().heading()),
+                map.columns().values().stream().map(LogMap.Column::heading))
             .map(heading -> heading.text().strip());
     return named
         .flatMap(name -> Stream.concat(Stream.of(name), NearMatch.of(name, headings).stream()))
         .noneMatch(headings::contains);
+  }
+
+  /** Where the headings may stand instead. */
+  private String headings() {
+    OptionalInt line = lines.ahead(this::isHeader);
+    return line.isEmpty()
+        ? "a table begins with a row of headings; a typed log is read without `--columns`"
+        : "the headings stand on line "
+            + line.getAsInt()
+            + ": write `header: "
+            + line.getAsInt()
+            + "` in the map";
+  }
+
+  private boolean isHeader(String line) {
+    RowCells cells = new RowCells(RowCells.separator(line));
+    return cells.next(line)
+        && IntStream.range(0, cells.count())
+            .mapToObj(cells::text)
+            .anyMatch(map.time().heading().text().strip()::equals);
   }
 
   private void wrong(RowCells cells, int cell, String message, String help) {
@@ -101,7 +133,7 @@ final class LogColumns {
 
   private Optional<CellWords> column(RowCells cells, int cell) {
     String heading = headings.get(cell);
-    boolean other = cell == time || cell == signal || cell == value;
+    boolean other = cell == time || cell == date || cell == signal || cell == value;
     if (other || heading.isEmpty() || map.ignored().contains(heading)) {
       return Optional.empty();
     }
@@ -127,6 +159,11 @@ final class LogColumns {
 
   int time() {
     return time;
+  }
+
+  /** The number of the column of the date; below zero where it has none of its own. */
+  int date() {
+    return date;
   }
 
   int signal() {

@@ -10,9 +10,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashSet;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * The lines of a log, one after the other, and what is wrong with some of them. The same mistake is
@@ -20,6 +22,7 @@ import java.util.TreeMap;
  */
 final class LogLines {
   private static final int MOST = 20;
+  private static final int FARTHEST = 50;
 
   private final String path;
   private final BufferedReader in;
@@ -45,6 +48,24 @@ final class LogLines {
       number++;
       text = number == 1 && line.startsWith("\uFEFF") ? line.substring(1) : line;
       return Optional.of(text);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  /**
+   * The number of a line like that among the next ones; for what will be refused, since what was
+   * looked through is not read any more.
+   */
+  OptionalInt ahead(Predicate<String> like) {
+    try {
+      for (int found = number + 1; found <= number + FARTHEST; found++) {
+        String line = in.readLine();
+        if (line != null && like.test(line)) {
+          return OptionalInt.of(found);
+        }
+      }
+      return OptionalInt.empty();
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }

@@ -39,17 +39,21 @@ public final class TableLog implements LogInput {
     this.map = map;
     String header = header();
     this.cells = new RowCells(RowCells.separator(header));
-    this.times = new RowClock(map, lines, clock);
+    this.times = new RowClock(map.time(), lines, clock);
     this.columns = LogColumns.of(map, program, cells, header, lines);
     lines.refuse();
   }
 
   private String header() {
     Optional<String> line = lines.next();
-    while (line.isPresent() && line.get().isBlank()) {
+    while (line.isPresent() && !isHeader(line.get())) {
       line = lines.next();
     }
     return line.orElse("");
+  }
+
+  private boolean isHeader(String line) {
+    return map.header().isPresent() ? lines.number() == map.header().getAsInt() : !line.isBlank();
   }
 
   @Override
@@ -81,7 +85,7 @@ public final class TableLog implements LogInput {
       lines.wrong(0, line.length(), "a quote is not closed", "close it on the line it begins on");
       return;
     }
-    long nanos = times.read(cells, columns.time(), line);
+    long nanos = times.read(cells, columns, line);
     if (nanos == TimeText.NONE) {
       return;
     }

@@ -1,5 +1,7 @@
 package io.faultwright.logbook;
 
+import io.faultwright.resolve.DateForm;
+import io.faultwright.resolve.DateForm.Part;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 
@@ -10,8 +12,12 @@ final class TimeText {
 
   static final long SECOND = 1_000_000_000L;
 
+  /** Seconds of a day. */
+  static final int DAY = 86_400;
+
   private static final int SIXTY = 60;
-  private static final int DAY = 86_400;
+  private static final int HOURS = 24;
+  private static final int CENTURY = 2000;
   private static final int MOST_DIGITS = 9;
 
   private final String text;
@@ -61,40 +67,90 @@ final class TimeText {
     return unit >= SECOND ? number * (unit / SECOND) : number / (SECOND / unit);
   }
 
-  /** {@code 2026-11-30T22:17:27.5Z}: since the beginning of 1970. */
-  static long dateTime(String text, int from, int to) {
+  /** Date and time of the day, such as {@code 2026-11-30T22:17:27.5Z}: since the start of 1970. */
+  static long dateTime(String text, int from, int to, DateForm dates) {
     TimeText read = new TimeText(text, from, to);
-    long moment = read.dateTime();
+    long moment = read.dateTime(dates);
     return read.at == to ? moment : NONE;
   }
 
-  private long dateTime() {
-    long day = day();
+  /** A date, as its midnight: since the start of 1970. */
+  static long date(String text, int from, int to, DateForm dates) {
+    TimeText read = new TimeText(text, from, to);
+    long day = read.day(dates);
+    return read.at == to && day != NONE ? day * DAY * SECOND : NONE;
+  }
+
+  /** A time of the day, such as {@code 8:01}, {@code 20:01:09.5} or {@code 8:01 PM}. */
+  static long ofDay(String text, int from, int to) {
+    TimeText read = new TimeText(text, from, to);
+    long time = read.ofDay();
+    return read.at == to ? time : NONE;
+  }
+
+  private long dateTime(DateForm dates) {
+    long day = day(dates);
     if (day == NONE || !(take('T') || take(' '))) {
       return NONE;
     }
-    long hour = digits(2, 2);
+    long time = ofDay();
+    return time == NONE ? NONE : zoned(day * DAY * SECOND + time);
+  }
+
+  private long ofDay() {
+    long hour = digits(1, 2);
     long minute = take(':') ? digits(2, 2) : NONE;
     long second = take(':') ? digits(2, 2) : 0;
-    boolean sound = hour >= 0 && hour < 24 && minute >= 0 && minute < SIXTY;
+    boolean sound = hour >= 0 && hour < HOURS && minute >= 0 && minute < SIXTY;
     if (!sound || second < 0 || second >= SIXTY) {
       return NONE;
     }
-    long seconds = day * DAY + (hour * SIXTY + minute) * SIXTY + second;
-    return zoned(fraction(seconds * SECOND));
+    long rest = fraction((minute * SIXTY + second) * SECOND);
+    long full = halfDay(hour);
+    return rest == NONE || full == NONE ? NONE : full * SIXTY * SIXTY * SECOND + rest;
   }
 
-  private long day() {
-    long year = digits(4, 4);
-    long month = take('-') ? digits(2, 2) : NONE;
-    long day = take('-') ? digits(2, 2) : NONE;
+  /** The hour, where AM or PM may follow. */
+  private long halfDay(long hour) {
+    int start = at;
+    take(' ');
+    boolean morning = letter('A');
+    if (!morning && !letter('P')) {
+      at = start;
+      return hour;
+    }
+    boolean sound = letter('M') && hour > 0 && hour <= HOURS / 2;
+    return sound ? hour % (HOURS / 2) + (morning ? 0 : HOURS / 2) : NONE;
+  }
+
+  private boolean letter(char capital) {
+    return take(capital) || take(Character.toLowerCase(capital));
+  }
+
+  private long day(DateForm dates) {
+    long[] parts = new long[Part.values().length];
+    for (int number = 0; number < parts.length; number++) {
+      Part part = dates.order().get(number);
+      if (number > 0 && !take(dates.separator())) {
+        return NONE;
+      }
+      parts[part.ordinal()] = part == Part.YEAR ? year(dates) : digits(1, 2);
+    }
     try {
-      return year < 0 || month < 0 || day < 0
-          ? NONE
-          : LocalDate.of((int) year, (int) month, (int) day).toEpochDay();
-    } catch (DateTimeException noDay) {
+      long year = parts[Part.YEAR.ordinal()];
+      return LocalDate.of(
+              Math.toIntExact(year),
+              Math.toIntExact(parts[Part.MONTH.ordinal()]),
+              Math.toIntExact(parts[Part.DAY.ordinal()]))
+          .toEpochDay();
+    } catch (DateTimeException | ArithmeticException noDay) {
       return NONE;
     }
+  }
+
+  private long year(DateForm dates) {
+    long year = dates.shortYear() ? digits(2, 2) : digits(4, 4);
+    return dates.shortYear() && year >= 0 ? CENTURY + year : year;
   }
 
   private long zoned(long moment) {

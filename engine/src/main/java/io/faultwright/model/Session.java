@@ -19,6 +19,7 @@ import java.util.SortedSet;
  * @param symptoms ids, in the order in which they are taught, at least one
  * @param families ids of the families taught; empty: all of them
  * @param pages own pages, in the written order
+ * @param sequences sequences of operation that are shown, in the written order
  * @param examples worked examples, in the written order
  * @param quiz what is asked; absent for a session without a quiz
  */
@@ -32,12 +33,14 @@ public record Session(
     List<String> symptoms,
     SortedSet<String> families,
     List<OwnPage> pages,
+    List<TaughtSequence> sequences,
     List<WorkedExample> examples,
     Optional<QuizPlan> quiz) {
   public Session {
     symptoms = List.copyOf(symptoms);
     families = Sorted.set(families);
     pages = List.copyOf(pages);
+    sequences = List.copyOf(sequences);
     examples = List.copyOf(examples);
   }
 
@@ -52,6 +55,18 @@ public record Session(
    * @param text Markdown
    */
   public record OwnPage(Place place, String title, String text) {}
+
+  /**
+   * A sequence of operation that is shown.
+   *
+   * @param sequence its id
+   * @param courses ids of its courses, in the order in which they are shown
+   */
+  public record TaughtSequence(Place place, String sequence, List<String> courses) {
+    public TaughtSequence {
+      courses = List.copyOf(courses);
+    }
+  }
 
   /**
    * A recorded case, told step by step.

@@ -86,7 +86,7 @@ final class ReasonWords {
           + times.clock(before.step())
           + " and "
           + notYet(closing.get().source().event().orElseThrow())
-          + " "
+          + (closing.get().source().event().equals(opening) ? " again " : " ")
           + lasting(after)
           + " later";
     }

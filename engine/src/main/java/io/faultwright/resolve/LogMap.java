@@ -10,24 +10,22 @@ import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
 import io.faultwright.syntax.YamlReader;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.SortedSet;
 
 /**
  * What the columns of a controller's log mean.
  *
- * @param time heading of the column that tells the time
- * @param form how the time is written there
- * @param zero the time at which the sequence begins; absent: that of the first row
+ * @param header the line on which the headings stand, from 1; absent: the first that is not empty
  * @param signal heading of the column that names a signal, where each row tells of one
  * @param value heading of the column that holds its value; there if {@code signal} is
  * @param columns by their headings, or signals by their names
  * @param ignored headings and names of signals that are of no concern
  */
 public record LogMap(
-    Scalar time,
-    Form form,
-    Optional<Scalar> zero,
+    OptionalInt header,
+    LogTime time,
     Optional<Scalar> signal,
     Optional<Scalar> value,
     SortedMap<String, Column> columns,
@@ -35,16 +33,6 @@ public record LogMap(
   public LogMap {
     columns = Sorted.copy(columns);
     ignored = Sorted.set(ignored);
-  }
-
-  /** How a time is written. */
-  public enum Form {
-    /** Minutes and seconds, or hours too. */
-    CLOCK,
-    /** A number of seconds. */
-    SECONDS,
-    /** Date and time of ISO 8601. */
-    DATE_TIME
   }
 
   /**

@@ -9,9 +9,9 @@ import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -19,13 +19,10 @@ import java.util.TreeSet;
 
 /** Reads a file that says what the columns of a controller's log mean. */
 final class LogMapResolver {
-  private static final List<String> KEYS = List.of("time", "signal", "value", "columns", "ignore");
-  private static final List<String> TIME_KEYS = List.of("column", "as", "zero");
+  private static final List<String> KEYS =
+      List.of("header", "time", "signal", "value", "columns", "ignore");
   private static final List<String> COLUMN_KEYS = List.of("is", "words", "unknown");
-  private static final List<String> FORMS = List.of("clock", "seconds", "date-time");
   private static final String SKIP = "skip";
-
-  private record Time(Scalar heading, LogMap.Form form, Optional<Scalar> zero) {}
 
   private final Problems problems;
   private final LogWords words;
@@ -49,32 +46,24 @@ final class LogMapResolver {
         fields.has("value") ? fields.requireScalar("signal") : fields.scalar("signal");
     Optional<Scalar> value =
         fields.has("signal") ? fields.requireScalar("value") : fields.scalar("value");
-    return time.flatMap(this::time)
-        .map(
-            known ->
-                new LogMap(
-                    known.heading(), known.form(), known.zero(), signal, value, columns, ignored));
+    OptionalInt header = header(fields.scalar("header"));
+    return time.flatMap(new LogTimeResolver(problems)::resolve)
+        .map(known -> new LogMap(header, known, signal, value, columns, ignored));
   }
 
-  private Optional<Time> time(Node node) {
-    if (node instanceof Scalar heading) {
-      return Optional.of(new Time(heading, LogMap.Form.CLOCK, Optional.empty()));
+  private OptionalInt header(Optional<Scalar> written) {
+    if (written.isEmpty()) {
+      return OptionalInt.empty();
     }
-    Fields fields = new Fields(node, "`time`", node.place(), TIME_KEYS, problems);
-    LogMap.Form form = fields.scalar("as").map(this::form).orElse(LogMap.Form.CLOCK);
-    Optional<Scalar> zero = fields.scalar("zero");
-    return fields.requireScalar("column").map(heading -> new Time(heading, form, zero));
-  }
-
-  private LogMap.Form form(Scalar written) {
-    if (!FORMS.contains(written.text())) {
+    String text = written.get().text().strip();
+    if (!text.matches("[1-9][0-9]{0,4}")) {
       problems.add(
-          written.place(),
-          "a time cannot be written as " + Words.quoted(written.text()),
-          NearMatch.help(written.text(), FORMS));
-      return LogMap.Form.CLOCK;
+          written.get().place(),
+          "`header` is the number of a line, found " + Words.quoted(text),
+          "write `header: 4` where the headings stand on the fourth line");
+      return OptionalInt.empty();
     }
-    return LogMap.Form.valueOf(written.text().replace('-', '_').toUpperCase(Locale.ROOT));
+    return OptionalInt.of(Integer.parseInt(text));
   }
 
   private String ignored(Scalar heading, SortedMap<String, LogMap.Column> columns) {

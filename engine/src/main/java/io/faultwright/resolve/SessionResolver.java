@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 
 /** Reads the section {@code sessions}. */
@@ -23,12 +24,14 @@ final class SessionResolver {
           "symptoms",
           "families",
           "pages",
+          "sequences",
           "examples",
           "quiz");
   private static final List<String> PAGE_KEYS = List.of("title", "text");
 
   private final Context context;
   private final WorkedExampleResolver examples;
+  private final TaughtSequences sequences;
   private final QuizPlanResolver quizzes;
 
   /**
@@ -37,6 +40,7 @@ final class SessionResolver {
   SessionResolver(Context context, KnowledgeBase knowledge) {
     this.context = context;
     this.examples = new WorkedExampleResolver(context, knowledge);
+    this.sequences = new TaughtSequences(context, knowledge);
     this.quizzes = new QuizPlanResolver(context, knowledge);
   }
 
@@ -54,6 +58,8 @@ final class SessionResolver {
       problem(fields, "hand-in-by", "`hand-in-by` is before `date`", "correct one of the two");
     }
     List<String> symptoms = symptoms(definition, fields);
+    SortedSet<String> families =
+        context.names().references(Kind.FAMILY, fields.oneOrMore("families"));
     return new Session(
         definition.id(),
         definition.place(),
@@ -62,8 +68,9 @@ final class SessionResolver {
         date,
         handInBy,
         symptoms,
-        context.names().references(Kind.FAMILY, fields.oneOrMore("families")),
+        families,
         fields.list("pages").stream().map(this::page).toList(),
+        sequences.resolve(fields, families),
         fields.list("examples").stream().map(examples::resolve).toList(),
         fields
             .find("quiz")

@@ -45,6 +45,7 @@ class DemoQuizTest {
         List.of(System.getProperty("demo.quiz", "false-stop").split(",")),
         demo.families(),
         demo.pages(),
+        demo.sequences(),
         demo.examples(),
         demo.quiz());
   }

@@ -150,14 +150,13 @@ class TableLogTest {
             "[a.csv:2:27] `heater` is an output, on or off, found `2` | known here: `off`, `on`",
             "[a.csv:3:29] no phase shows `RED` | did you mean `REDY`?",
             "[a.csv:4:1] `30.11.2026 08:00:10` in column `Time` is no time | date and time are"
-                + " written `2026-11-30T22:17:27`; for others write `as: clock` or `as: seconds`",
-            "[a.csv:5:1] the time goes back | sort the rows by time; a log over midnight needs dates"
-                + " beside the times",
+                + " written `2026-11-30 22:17:27`; for others write `dates: DD.MM.YYYY` or the like",
+            "[a.csv:5:1] the time goes back | sort the rows by time",
             "[a.csv:6:1] a quote is not closed | close it on the line it begins on",
             "[a.csv:7:36] the row has 9 cells, the header has 7 | put a cell that has a separator in"
                 + " it in quotes",
             "[a.csv:8:1] the row has no time in column `Time` | date and time are written"
-                + " `2026-11-30T22:17:27`; for others write `as: clock` or `as: seconds`"),
+                + " `2026-11-30 22:17:27`; for others write `dates: DD.MM.YYYY` or the like"),
         Logs.wrong(
             Logs.table(
                 Logs.WIDE,

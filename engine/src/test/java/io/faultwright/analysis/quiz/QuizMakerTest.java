@@ -155,6 +155,7 @@ class QuizMakerTest {
         session.symptoms(),
         session.families(),
         session.pages(),
+        session.sequences(),
         session.examples(),
         Optional.of(plan));
   }

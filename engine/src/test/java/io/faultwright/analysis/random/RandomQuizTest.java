@@ -80,6 +80,7 @@ class RandomQuizTest {
         Sorted.set(Set.of()),
         List.of(),
         List.of(),
+        List.of(),
         Optional.of(plan));
   }
 
