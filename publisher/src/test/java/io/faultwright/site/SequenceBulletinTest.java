@@ -138,8 +138,8 @@ class SequenceBulletinTest {
     assertEquals(
         new Turn(
             "Rest: What ends it, and what follows",
-            "Defrost call pressed → Drip",
-            "Defrost call pressed, not before 10\u00A0s → Drip",
+            "Defrost call → Drip",
+            "Defrost call, not before 10\u00A0s → Drip",
             "Family: Fell"),
         turns("{ when: call, go: drip }", "{ when: call, after: 10 s, go: drip }").get(0));
     assertEquals(

@@ -123,10 +123,10 @@ class SequenceTablesTest {
         """
         [Door opens, while Mode: Run, not before 30 s] Dripping \
         [counts Doors seen, counts Turns; at 3 or 2 → Out]\s
-        [Key pressed] Dripping [] Controller: K2
+        [Key] Dripping [] Controller: K2
         [Mode changes to: Wash] Dripping []\s
-        [After longest defrost, 90 min] Dripping []\s
-        [After whole cycle, 3 h] Out []\s""",
+        [Longest defrost (90 min) is over] Dripping []\s
+        [Whole cycle (3 h) is over] Out []\s""",
         String.join("\n", exits));
   }
 

@@ -137,7 +137,7 @@ class DitaExportTest {
     assertTrue(
         rows.contains(
             "2|Draining|DRAN|Circulation pump; Drain valve, first 40 s"
-                + "|After draining, 1 min → Heating"),
+                + "|Draining (1 min) is over → Heating"),
         rows.toString());
     assertTrue(
         rows.contains("6|Stopped as full|STOP FULL||Release switch is closed → Restart delay"),
