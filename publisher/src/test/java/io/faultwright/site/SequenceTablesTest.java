@@ -195,11 +195,25 @@ class SequenceTablesTest {
 
   @Test
   void manyOutputsGoByLettersOnPaper() {
-    String book = new BookHtml().print(new BookPages(KB, edition(), Paper.A4).book(), Paper.A4);
+    String book = book(KB);
     assertTrue(book.contains("<b>G</b> Lamp"), "what a letter means");
     assertTrue(
         book.contains("<th scope=\"col\" class=\"output\" style=\"width:10mm\">G</th>"),
         "its column");
+  }
+
+  /** Paper has no hyphens: a column would break a word that is too long anywhere. */
+  @Test
+  void outputsWithLongWordsGoByLettersOnPaper() {
+    String few = YAML.replace("e: Drain heater, f: Alarm, g: Lamp", "e: Drain heater, f: Alarm");
+    assertFalse(book(read(few)).contains("phases lettered"));
+    assertTrue(
+        book(read(few.replace("d: Heater", "d: Abtauheizungen")))
+            .contains("<b>D</b> Abtauheizungen"));
+  }
+
+  private static String book(KnowledgeBase kb) {
+    return new BookHtml().print(new BookPages(kb, edition(), Paper.A4).book(), Paper.A4);
   }
 
   /** Twelve outputs leave what ends a phase more than half of its line. */
@@ -210,8 +224,7 @@ class SequenceTablesTest {
       outputs.append(", more").append(i).append(": One more");
     }
     KnowledgeBase kb = read(YAML.replace(", g: Lamp", ", g: Lamp" + outputs));
-    String book = new BookHtml().print(new BookPages(kb, edition(), Paper.A4).book(), Paper.A4);
-    byte[] pdf = new PdfPrinter().print(book, "2026-01-01").bytes();
+    byte[] pdf = new PdfPrinter().print(book(kb), "2026-01-01").bytes();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       String text = plain(new PDFTextStripper().getText(document));
       assertTrue(text.contains("Door opens, while Mode: Run, not before"), text);
