@@ -22,10 +22,14 @@ import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.xml.sax.SAXException;
 
 /** What the field is told where a sequence of operation changed and no answer did. */
 class SequenceBulletinTest {
@@ -78,6 +82,8 @@ class SequenceBulletinTest {
       translations:
         de: { Drip time: Abtropfzeit, Drip: Abtropfen, Pump: Pumpe }
       """;
+
+  @TempDir Path folder;
 
   private static KnowledgeBase kb(String rules) {
     return Resolver.resolve(new Sources(List.of(SourceFile.of("handbook.yaml", rules))));
@@ -171,7 +177,7 @@ class SequenceBulletinTest {
 
   /** Translated machines are the same machines. */
   @Test
-  void itReadsInEachLanguageAndIsEscaped() throws IOException {
+  void itReadsInEachLanguageAndIsEscaped() throws IOException, SAXException {
     String after = RULES.replace("lasts: 4 min", "lasts: 5 min");
     SortedMap<String, byte[]> files =
         new Bulletins(kb(after), Paper.A4, true).files(bulletin(RULES, after).orElseThrow(), false);
@@ -189,6 +195,9 @@ class SequenceBulletinTest {
     assertTrue(text.contains("FL-1\n"), text);
     assertTrue(text.contains("WARNUNG: Die Anlage läuft von selbst an."), text);
     String page = text(files, "bulletin.html");
+    Path file = folder.resolve("bulletin.html");
+    Files.writeString(file, page);
+    assertEquals(List.of(), HtmlCheck.errors(file));
     assertTrue(page.contains("Defrost &amp; drip"), page);
     assertTrue(page.indexOf("The machine starts by itself.") < page.indexOf("Drip time"), page);
   }
