@@ -13,10 +13,13 @@ import io.faultwright.page.BulletinSection.PageGroup;
 import io.faultwright.page.BulletinSheet;
 import io.faultwright.page.ChangesSection.ChangedSequence;
 import io.faultwright.page.ChangesSection.Turn;
+import io.faultwright.page.Edition;
 import io.faultwright.page.Since;
+import io.faultwright.page.SitePages;
 import io.faultwright.pipeline.Compared;
 import io.faultwright.pipeline.Comparing;
 import io.faultwright.pipeline.Watch;
+import io.faultwright.render.html.SiteHtml;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
@@ -27,6 +30,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.SAXException;
@@ -200,6 +204,32 @@ class SequenceBulletinTest {
     assertEquals(List.of(), HtmlCheck.errors(file));
     assertTrue(page.contains("Defrost &amp; drip"), page);
     assertTrue(page.indexOf("The machine starts by itself.") < page.indexOf("Drip time"), page);
+  }
+
+  /** No answer changed, and yet something did. */
+  @Test
+  void thePageOfWhatChangedTellsItToo() throws IOException, SAXException {
+    String after = RULES.replace("lasts: 4 min", "lasts: 5 min");
+    Edition edition =
+        new Edition(
+            new TreeMap<>(),
+            List.of(),
+            new TreeMap<>(),
+            false,
+            true,
+            Optional.of(bulletin(RULES, after).orElseThrow().since()));
+    String page =
+        new SitePages(kb(after), edition)
+            .all().stream()
+                .filter(one -> one.path().equals("what-changed.html"))
+                .map(new SiteHtml()::print)
+                .findFirst()
+                .orElseThrow();
+    Path file = Files.writeString(folder.resolve("what-changed.html"), page);
+    assertEquals(List.of(), HtmlCheck.errors(file));
+    assertTrue(page.contains("<dt>Now</dt><dd>5\u00A0min</dd>"), page);
+    assertTrue(page.contains("href=\"sequence/defrosting.html\""), page);
+    assertFalse(page.contains("No change in meaning"), page);
   }
 
   private static String text(SortedMap<String, byte[]> files, String name) {
