@@ -58,6 +58,17 @@ public record Sequence(
     courses = List.copyOf(courses);
   }
 
+  /** With some of its courses alone, in that order. */
+  public Sequence showing(List<String> some) {
+    List<Course> shown =
+        some.stream()
+            .flatMap(id -> courses.stream().filter(course -> course.id().equals(id)))
+            .toList();
+    return new Sequence(
+        id, place, title, about, applies, step, outputs, inputs, times, timers, counters, phases,
+        start, apart, outcomes, shown);
+  }
+
   /** Everything it says of the equipment, its own and that of its parts. */
   public List<Condition> conditions() {
     Stream<Row> rows =

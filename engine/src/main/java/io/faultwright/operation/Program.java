@@ -308,6 +308,11 @@ public final class Program {
     return limits[counter];
   }
 
+  /** The phase that follows where a counter has reached its limit. */
+  public int limitGo(int counter) {
+    return limitGo[counter];
+  }
+
   /**
    * Counts what a line counts.
    *

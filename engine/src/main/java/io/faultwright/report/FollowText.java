@@ -183,7 +183,7 @@ public final class FollowText {
 
   private String closing(Followed followed) {
     String counts =
-        Counts.of(followed.entries(), "entry").replace("entrys", "entries")
+        Counts.of(followed.entries(), "entry")
             + " up to "
             + times.clock(followed.end())
             + ", "

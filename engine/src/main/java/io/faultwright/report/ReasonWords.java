@@ -203,7 +203,26 @@ final class ReasonWords {
     source.event().ifPresent(event -> parts.add(awaited(event)));
     source.states().forEach(state -> parts.add(is(state)));
     source.after().ifPresent(after -> parts.add(named(after) + " over" + due(line, phase)));
-    return String.join(" and ", parts) + ", then " + program.phase(line.go()).title();
+    return String.join(" and ", parts) + ", then " + title(line.go()) + limited(line);
+  }
+
+  /** Where a line leads instead once what it counts has reached its limit. */
+  private String limited(Line line) {
+    return Arrays.stream(line.count())
+        .filter(counter -> program.limit(counter) != Program.NEVER)
+        .mapToObj(
+            counter ->
+                ", or "
+                    + title(program.limitGo(counter))
+                    + " at "
+                    + program.limit(counter)
+                    + " of "
+                    + program.limit(counter))
+        .collect(Collectors.joining());
+  }
+
+  private String title(int phase) {
+    return program.phase(phase).title();
   }
 
   private String due(Line line, Began phase) {

@@ -9,6 +9,7 @@ import io.faultwright.source.SourceFile;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Scalar;
 import io.faultwright.syntax.YamlReader;
+import java.nio.charset.Charset;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
@@ -17,6 +18,7 @@ import java.util.SortedSet;
 /**
  * What the columns of a controller's log mean.
  *
+ * @param encoding by which the log's bytes are text
  * @param header the line on which the headings stand, from 1; absent: the first that is not empty
  * @param signal heading of the column that names a signal, where each row tells of one
  * @param value heading of the column that holds its value; there if {@code signal} is
@@ -24,6 +26,7 @@ import java.util.SortedSet;
  * @param ignored headings and names of signals that are of no concern
  */
 public record LogMap(
+    Charset encoding,
     OptionalInt header,
     LogTime time,
     Optional<Scalar> signal,

@@ -7,8 +7,11 @@ import io.faultwright.model.Sequence;
 import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.Scalar;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -20,8 +23,13 @@ import java.util.TreeSet;
 /** Reads a file that says what the columns of a controller's log mean. */
 final class LogMapResolver {
   private static final List<String> KEYS =
-      List.of("header", "time", "signal", "value", "columns", "ignore");
+      List.of("encoding", "header", "time", "signal", "value", "columns", "ignore");
   private static final List<String> COLUMN_KEYS = List.of("is", "words", "unknown");
+
+  /** Names of the IANA registry of character sets that every Java knows. */
+  private static final List<String> ENCODINGS =
+      List.of("utf-8", "utf-16", "iso-8859-1", "windows-1250", "windows-1251", "windows-1252");
+
   private static final String SKIP = "skip";
 
   private final Problems problems;
@@ -47,8 +55,21 @@ final class LogMapResolver {
     Optional<Scalar> value =
         fields.has("signal") ? fields.requireScalar("value") : fields.scalar("value");
     OptionalInt header = header(fields.scalar("header"));
+    Charset encoding = fields.scalar("encoding").map(this::encoding).orElse(StandardCharsets.UTF_8);
     return time.flatMap(new LogTimeResolver(problems)::resolve)
-        .map(known -> new LogMap(header, known, signal, value, columns, ignored));
+        .map(known -> new LogMap(encoding, header, known, signal, value, columns, ignored));
+  }
+
+  private Charset encoding(Scalar written) {
+    String name = written.text().strip().toLowerCase(Locale.ROOT);
+    if (!ENCODINGS.contains(name)) {
+      problems.add(
+          written.place(),
+          "a log cannot be encoded as " + Words.quoted(written.text()),
+          NearMatch.help(name, ENCODINGS));
+      return StandardCharsets.UTF_8;
+    }
+    return Charset.forName(name);
   }
 
   private OptionalInt header(Optional<Scalar> written) {

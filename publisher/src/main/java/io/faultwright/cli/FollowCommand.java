@@ -1,5 +1,6 @@
 package io.faultwright.cli;
 
+import io.faultwright.diagnostic.Problem;
 import io.faultwright.logbook.Followed;
 import io.faultwright.logbook.Follower;
 import io.faultwright.logbook.LogFile;
@@ -17,6 +18,8 @@ import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
 import java.io.BufferedReader;
 import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -149,11 +152,13 @@ final class FollowCommand implements Callable<Integer> {
     long steps = within.map(text -> steps(program, "--within", text)).orElse(1L);
     long further = until.map(text -> steps(program, "--until", text)).orElse(0L);
     String shown = InputFile.shown(log);
-    BufferedReader text = InputFile.open(log, console.in());
+    Charset encoding = map.map(LogMap::encoding).orElse(StandardCharsets.UTF_8);
+    BufferedReader text = InputFile.open(log, console.in(), encoding);
     Followed followed =
         InputFile.guard(
             shown,
             text,
+            notText(shown, encoding, map),
             () -> {
               LogInput input = LogFile.open(shown, text, map, program);
               notes(input);
@@ -166,6 +171,15 @@ final class FollowCommand implements Callable<Integer> {
             : new FollowText(following.knowledge(), program, console.outInk()).write(followed));
     symptom.ifPresent(id -> console.print(diagnosis(following, program, followed, id)));
     return followed.agrees() ? Exit.CLEAN : Exit.FINDINGS;
+  }
+
+  private static Problem notText(String shown, Charset encoding, Optional<LogMap> map) {
+    return new Problem(
+        List.of(),
+        "`" + shown + "` is not " + encoding.name() + " text",
+        map.isEmpty()
+            ? "save it as UTF-8"
+            : "say how it is written in the map of columns, such as `encoding: windows-1252`");
   }
 
   private String diagnosis(Following following, Program program, Followed followed, String id) {

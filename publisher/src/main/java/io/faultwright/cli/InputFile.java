@@ -10,6 +10,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +23,8 @@ import java.util.function.Supplier;
 final class InputFile {
   /** The name that stands for standard input. */
   static final String STANDARD = "-";
+
+  private static final String AS_UTF_8 = "save it as UTF-8";
 
   private static final int LARGEST = 64 * 1024 * 1024;
 
@@ -47,9 +50,14 @@ final class InputFile {
    * @throws Unreadable where it cannot be read
    */
   static BufferedReader open(String name, InputStream standard) {
+    return open(name, standard, StandardCharsets.UTF_8);
+  }
+
+  /** As above, in another encoding. */
+  static BufferedReader open(String name, InputStream standard, Charset encoding) {
     try {
       InputStream content = name.equals(STANDARD) ? standard : Files.newInputStream(Path.of(name));
-      CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
+      CharsetDecoder strict = encoding.newDecoder();
       return new BufferedReader(new InputStreamReader(content, strict));
     } catch (IOException | InvalidPathException missing) {
       throw unreadable("the input `" + name + "` cannot be read", "check that the file is there");
@@ -58,18 +66,28 @@ final class InputFile {
 
   /** What is made of a file while it is read; closes it. */
   static <T> T guard(String shown, BufferedReader text, Supplier<T> work) {
+    Problem notText = new Problem(List.of(), "`" + shown + "` is not UTF-8 text", AS_UTF_8);
+    return guard(shown, text, notText, work);
+  }
+
+  /**
+   * As above.
+   *
+   * @param notText what is said where it is not text in its encoding
+   */
+  static <T> T guard(String shown, BufferedReader text, Problem notText, Supplier<T> work) {
     try (text) {
       return work.get();
     } catch (UncheckedIOException broken) {
-      throw cannotBeRead(shown, broken.getCause());
+      throw cannotBeRead(shown, notText, broken.getCause());
     } catch (IOException broken) {
-      throw cannotBeRead(shown, broken);
+      throw cannotBeRead(shown, notText, broken);
     }
   }
 
-  private static Unreadable cannotBeRead(String shown, IOException broken) {
+  private static Unreadable cannotBeRead(String shown, Problem notText, IOException broken) {
     return broken instanceof CharacterCodingException
-        ? unreadable("`" + shown + "` is not UTF-8 text", "save it as UTF-8")
+        ? new Unreadable(List.of(notText))
         : unreadable("the input `" + shown + "` cannot be read", "check that the file is there");
   }
 
@@ -110,7 +128,7 @@ final class InputFile {
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
     } catch (CharacterCodingException other) {
-      throw unreadable("`" + name + "` is not UTF-8 text", "save it as UTF-8");
+      throw unreadable("`" + name + "` is not UTF-8 text", AS_UTF_8);
     }
   }
 

@@ -29,6 +29,9 @@ public record LessonDrawing(Html svg, List<ChartText> texts, boolean wide) {
      * @param last whether the way is at its end
      */
     Optional<LessonDrawing> way(Drawn drawn, String title, boolean last);
+
+    /** Whether tables stand whole, and the text of other drawings is lifted out. */
+    boolean isPaper();
   }
 
   /** Longer charts are too much for a screen: of those the examples show the way. */
@@ -53,6 +56,11 @@ public record LessonDrawing(Html svg, List<ChartText> texts, boolean wide) {
         public Optional<LessonDrawing> way(Drawn drawn, String title, boolean last) {
           return Optional.of(part(drawn));
         }
+
+        @Override
+        public boolean isPaper() {
+          return false;
+        }
       };
 
   /** A sheet each, its text lifted out; of a way only the end is shown. */
@@ -70,6 +78,11 @@ public record LessonDrawing(Html svg, List<ChartText> texts, boolean wide) {
       @Override
       public Optional<LessonDrawing> way(Drawn drawn, String title, boolean last) {
         return last ? chart(drawn, title) : Optional.empty();
+      }
+
+      @Override
+      public boolean isPaper() {
+        return true;
       }
     };
   }

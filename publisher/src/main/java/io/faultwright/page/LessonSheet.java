@@ -1,5 +1,8 @@
 package io.faultwright.page;
 
+import io.faultwright.page.SequenceSection.CourseItem;
+import io.faultwright.page.SequenceSection.PhaseRow;
+import io.faultwright.page.SequenceSection.TimingFigure;
 import io.faultwright.prose.Html;
 import java.util.List;
 import java.util.Optional;
@@ -180,6 +183,70 @@ public record LessonSheet(Frame frame, String title, List<Leaf> leaves) {
     @Override
     public String kind() {
       return "repair";
+    }
+  }
+
+  /**
+   * A sequence of operation: its phases at a glance, or their whole table on paper.
+   *
+   * @param over that it is one
+   */
+  public record SequencePage(String over, String title, SequenceSection section) implements Leaf {
+    @Override
+    public String kind() {
+      return "sequence";
+    }
+  }
+
+  /**
+   * A phase.
+   *
+   * @param over the sequence
+   */
+  public record PhasePage(String over, String title, PhaseRow phase) implements Leaf {
+    @Override
+    public String kind() {
+      return "phase";
+    }
+  }
+
+  /**
+   * How long things last in a sequence of operation.
+   *
+   * @param over the sequence
+   */
+  public record TimesPage(String over, String title, SequenceSection section) implements Leaf {
+    @Override
+    public String kind() {
+      return "times";
+    }
+  }
+
+  /**
+   * What the displays show in a course of events.
+   *
+   * @param over the sequence, and which page of it
+   * @param course with the rows that this page shows
+   * @param before how many rows stand on the pages before
+   */
+  public record DisplayPage(String over, String title, CourseItem course, int before)
+      implements Leaf {
+    @Override
+    public String kind() {
+      return "display";
+    }
+  }
+
+  /**
+   * A timing diagram.
+   *
+   * @param over the sequence and the course
+   * @param title the machines for which it is drawn
+   */
+  public record TimingPage(String over, String title, TimingFigure timing) implements Leaf {
+    @Override
+    public String kind() {
+      return "timing";
     }
   }
 

@@ -64,6 +64,7 @@ public final class LessonSheets {
     source.session().symptoms().stream()
         .map(source.kb().symptoms()::get)
         .forEach(symptom -> complaint(symptom, leaves));
+    leaves.addAll(new LessonSequences(desk, setting, source.session()).leaves());
     for (int i = 0; i < source.examples().size(); i++) {
       leaves.addAll(new LessonExample(desk, setting, source.examples().get(i), i + 1).leaves());
     }

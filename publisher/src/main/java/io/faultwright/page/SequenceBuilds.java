@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The machines that work by a sequence, and what they have in common. */
@@ -25,12 +26,16 @@ final class SequenceBuilds {
   private final List<Program> programs;
   private final BuildSets sets;
 
-  SequenceBuilds(Desk desk, Sequence sequence) {
+  /**
+   * @param shown of those machines, which ones are shown
+   */
+  SequenceBuilds(Desk desk, Sequence sequence, Predicate<Build> shown) {
     this(
         desk,
         sequence,
         desk.kb().equipment().builds().stream()
             .filter(build -> build.satisfies(sequence.applies()))
+            .filter(shown)
             .sorted()
             .toList());
   }
@@ -64,12 +69,26 @@ final class SequenceBuilds {
   }
 
   /**
-   * The fewest words that single them out among those that work by the sequence; for all of them,
-   * what it applies to.
+   * The fewest words that single them out among those that are shown; for all of them, what the
+   * sequence applies to, or which they are where some are not shown.
    */
   String words(Collection<Program> some) {
-    Condition condition = sets.condition(some.stream().map(Program::build).toList());
-    return words(desk, condition.equals(Condition.ALWAYS) ? sequence.applies() : condition);
+    List<Build> builds = some.stream().map(Program::build).toList();
+    Condition condition = sets.condition(builds);
+    if (!condition.equals(Condition.ALWAYS)) {
+      return words(desk, condition);
+    }
+    return showsAll()
+        ? words(desk, sequence.applies())
+        : words(desk, desk.kb().equipment().builds(), builds);
+  }
+
+  private boolean showsAll() {
+    long all =
+        desk.kb().equipment().builds().stream()
+            .filter(build -> build.satisfies(sequence.applies()))
+            .count();
+    return programs.size() == all;
   }
 
   /** The fewest words that single machines out among those of a scope. */

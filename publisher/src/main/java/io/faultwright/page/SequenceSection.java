@@ -30,7 +30,6 @@ public record SequenceSection(
     List<TimesTable> times,
     List<CourseItem> courses)
     implements Content {
-
   /**
    * A phase in the table.
    *
@@ -122,7 +121,12 @@ public record SequenceSection(
       Optional<Link> fault,
       List<SideBySide> tables,
       List<TimingFigure> timings,
-      String restless) {}
+      String restless) {
+    /** With one table alone. */
+    CourseItem with(SideBySide table) {
+      return new CourseItem(anchor, title, fault, List.of(table), timings, restless);
+    }
+  }
 
   /**
    * Machines side by side.
@@ -130,7 +134,12 @@ public record SequenceSection(
    * @param machines headings of the columns
    * @param rows from the beginning on, a cell for each column
    */
-  public record SideBySide(List<String> machines, List<List<ShownCell>> rows) {}
+  public record SideBySide(List<String> machines, List<List<ShownCell>> rows) {
+    /** Some of its rows alone. */
+    SideBySide rows(int from, int to) {
+      return new SideBySide(machines, rows.subList(from, to));
+    }
+  }
 
   /**
    * What one display shows, and for how long.

@@ -1,5 +1,6 @@
 package io.faultwright.page;
 
+import io.faultwright.model.Build;
 import io.faultwright.model.Fault;
 import io.faultwright.model.Reading;
 import io.faultwright.model.Sequence;
@@ -9,23 +10,33 @@ import io.faultwright.model.Sequence.Output;
 import io.faultwright.page.Target.Kind;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Sequences of operation as printed. */
 final class SequenceSections {
   private final Desk desk;
   private final boolean inBook;
+  private final Predicate<Build> shown;
 
   /**
    * @param inBook whether for the book, which sets the text of drawings by itself
    */
   SequenceSections(Desk desk, boolean inBook) {
+    this(desk, inBook, build -> true);
+  }
+
+  /**
+   * @param shown machines that are shown, of those that work by a sequence
+   */
+  SequenceSections(Desk desk, boolean inBook, Predicate<Build> shown) {
     this.desk = desk;
     this.inBook = inBook;
+    this.shown = shown;
   }
 
   SequenceSection of(Sequence sequence) {
-    SequenceBuilds builds = new SequenceBuilds(desk, sequence);
+    SequenceBuilds builds = new SequenceBuilds(desk, sequence, shown);
     return new SequenceSection(
         new Target(Kind.SEQUENCE, sequence.id()).anchor(),
         sequence.title(),

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,7 +67,9 @@ class FollowCommandTest {
     said("log and model part at 3:10\n  log says       now Heater off (");
     said("model says     Heater on since 1:10, in Heating since 1:10\n");
     said("it waited for  Release switch opens, then Releasing\n");
-    said("Longest heating: 3 min over at 4:10, then Building\n");
+    said(
+        "Longest heating: 3 min over at 4:10, then Building, or Stopped after three longest"
+            + " heatings at 3 of 3\n");
   }
 
   @Test
@@ -223,5 +227,33 @@ class FollowCommandTest {
     said("stopped        not once");
     assertEquals(0, follow("--model", "MO-2", "--log", in("short.log"), "--until", "3:03"));
     said("stopped        3:03 Stopped as full");
+  }
+
+  /** What a controller's program on Windows writes has its degree sign in one byte. */
+  @Test
+  void aTableSaysHowItsLettersAreWritten() throws IOException {
+    Charset windows = Charset.forName("windows-1252");
+    String map = "time: Time\ncolumns: { \"Fühler °C\": display }\n";
+    String table = "Time,Fühler °C\n0:00,REDY\n0:10,REDY\n";
+    Path log = folder.resolve("windows.csv");
+    Files.write(log, table.getBytes(windows));
+    write("map.yaml", map);
+    write("windows.yaml", "encoding: windows-1252\n" + map);
+    write("wide.yaml", "encoding: utf-16\n" + map);
+    assertEquals(2, followed(log, "map.yaml"));
+    said("is not UTF-8 text");
+    said("say how it is written in the map of columns, such as `encoding: windows-1252`");
+    assertEquals(0, followed(log, "windows.yaml"), shell::err);
+    Files.write(log, table.getBytes(StandardCharsets.UTF_16));
+    assertEquals(0, followed(log, "wide.yaml"), shell::err);
+    write("map.yaml", "encoding: windows-125\n" + map);
+    assertEquals(2, followed(log, "map.yaml"));
+    said("a log cannot be encoded as `windows-125`");
+    said("did you mean `windows-125");
+  }
+
+  private int followed(Path log, String map) {
+    return follow(
+        "--model", "MO-1", "--software", "2.10", "--log", log.toString(), "--columns", in(map));
   }
 }

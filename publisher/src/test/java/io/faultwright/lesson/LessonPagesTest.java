@@ -115,7 +115,7 @@ class LessonPagesTest {
   @Test
   void noKindOfPageBreaksARuleOfAccessibility() {
     List<String> told = new ArrayList<>();
-    assertEquals(11, kinds.leaves().size());
+    assertEquals(16, kinds.leaves().size());
     try (BrowserContext context = checked()) {
       Page page = context.newPage();
       page.navigate(address("kinds"));
@@ -194,9 +194,6 @@ class LessonPagesTest {
         .toList();
   }
 
-  /**
-   * Each reading is asked on one page and told on a later one; the chart grows from step to step.
-   */
   /** A projector has no pointer at hand: what a frame cuts off is reached with keys. */
   @Test
   void keysReachWhatAFrameCutsOff() {
@@ -220,6 +217,9 @@ class LessonPagesTest {
     }
   }
 
+  /**
+   * Each reading is asked on one page and told on a later one; the chart grows from step to step.
+   */
   @Test
   void aWorkedExampleBuildsUp() {
     List<LessonSheet.Standing> standing = new ArrayList<>();
@@ -264,6 +264,24 @@ class LessonPagesTest {
     assertEquals(
         List.of("10 °C", "32 °C"),
         limits.marked().stream().map(row -> limits.table().rows().get(row).get(0)).toList());
+  }
+
+  /** A sequence is gone through by what follows each phase. */
+  @Test
+  void whatFollowsAPhaseLeadsToIt() {
+    try (BrowserContext context = used(1280)) {
+      Page page = context.newPage();
+      page.navigate(address("en") + "#sequence-hot-gas-operation.phase.heating");
+      for (String next : List.of("Drip", "Cold coil, fan delay", "Cooling")) {
+        page.locator(".is-phase:visible .follows a", having(next)).first().click();
+        String title = page.locator(".leaf:visible h1").textContent();
+        assertTrue(title.endsWith(" " + next), title);
+      }
+    }
+  }
+
+  private static Page.LocatorOptions having(String text) {
+    return new Page.LocatorOptions().setHasText(text);
   }
 
   @Test

@@ -27,9 +27,10 @@
     }
   }
 
+  // The page that an address leads to: its own, or the one that has the place.
   function asked() {
-    var found = /^#page-(\d+)$/.exec(location.hash);
-    return found ? parseInt(found[1], 10) : 0;
+    var place = document.getElementById(location.hash.slice(1));
+    return place ? leaves.indexOf(place.closest(".leaf")) + 1 : 0;
   }
 
   function show(number, focus) {
