@@ -17,6 +17,7 @@ import io.faultwright.page.SequenceSection.ShownCell;
 import io.faultwright.page.SequenceSection.TimeRow;
 import io.faultwright.page.SitePages;
 import io.faultwright.render.html.BookHtml;
+import io.faultwright.render.html.SiteHtml;
 import io.faultwright.render.pdf.PdfPrinter;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
@@ -229,6 +230,20 @@ class SequenceTablesTest {
       String text = plain(new PDFTextStripper().getText(document));
       assertTrue(text.contains("Door opens, while Mode: Run, not before"), text);
     }
+  }
+
+  @Test
+  void aHandbookOfSequencesAloneAsksForNoComplaint() {
+    String start =
+        new SitePages(KB, edition())
+            .all().stream()
+                .filter(page -> page.path().equals("index.html"))
+                .map(new SiteHtml()::print)
+                .findFirst()
+                .orElseThrow();
+    assertTrue(start.contains("href=\"sequence/defrost.html\""), start);
+    assertFalse(start.contains("What is the complaint?"), start);
+    assertFalse(start.contains("class=\"begin\""), start);
   }
 
   @Test
