@@ -146,6 +146,7 @@ class LayersTest {
         "finding",
         "wording",
         "change",
+        "operation",
         "analysis.space");
     arrows("input", "source", "diagnostic", "syntax", "model", "quantity", "resolve");
     arrows("sheet", "source", "diagnostic", "syntax", "model", "quantity", "resolve", "input");

@@ -12,7 +12,8 @@ import java.util.List;
  * @param removed equipment that only the old revision publishes
  * @param added equipment that only the new revision publishes
  * @param symptoms those that both revisions have, by id
- * @param edits what is written differently
+ * @param sequences what sequences of operation do otherwise, machine by machine
+ * @param edits what is written differently, the parts of sequences included
  */
 public record Comparison(
     String handbook,
@@ -21,11 +22,13 @@ public record Comparison(
     List<Build> removed,
     List<Build> added,
     List<SymptomChange> symptoms,
+    List<SequenceChange> sequences,
     List<Edit> edits) {
   public Comparison {
     removed = removed.stream().sorted().toList();
     added = added.stream().sorted().toList();
     symptoms = List.copyOf(symptoms);
+    sequences = List.copyOf(sequences);
     edits = edits.stream().sorted().toList();
   }
 

@@ -3,9 +3,11 @@ package io.faultwright.pipeline;
 import io.faultwright.analysis.change.ChangeAnalysis;
 import io.faultwright.analysis.change.Edits;
 import io.faultwright.analysis.change.Joined;
+import io.faultwright.analysis.change.SequenceChanges;
 import io.faultwright.analysis.change.SharedEquipment;
 import io.faultwright.change.Comparison;
 import io.faultwright.change.Comparison.Revision;
+import io.faultwright.change.SequenceChange;
 import io.faultwright.change.SymptomChange;
 import io.faultwright.compile.RuleCompiler;
 import io.faultwright.model.Handbook;
@@ -43,6 +45,7 @@ public final class Comparing {
     watch.phase("analyses");
     List<SymptomChange> symptoms = symptoms(joined, before, after, replay);
     watch.phase("texts");
+    List<SequenceChange> sequences = SequenceChanges.between(before, after);
     Comparison comparison =
         new Comparison(
             after.handbook().title(),
@@ -51,7 +54,8 @@ public final class Comparing {
             SharedEquipment.missing(before.equipment(), after.equipment()),
             SharedEquipment.missing(after.equipment(), before.equipment()),
             symptoms,
-            Edits.between(before, after));
+            sequences,
+            Edits.between(before, after, sequences));
     return new Compared(before, after, joined.knowledge(), comparison);
   }
 

@@ -9,6 +9,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Seconds in words. */
 public final class Times {
+  /** As reports say them. */
+  public static final Times ENGLISH = new Times(Words.ENGLISH);
+
   private static final BigFraction SIXTY = BigFraction.of(60);
   private static final BigFraction TWO_HOURS = BigFraction.of(7200);
   private static final String JOINED = "\u00A0";

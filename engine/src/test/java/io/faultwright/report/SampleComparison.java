@@ -41,6 +41,7 @@ final class SampleComparison {
         List.of(
             changed(),
             new SymptomChange("quiet", "Nothing new", List.of(), false, none(), List.of())),
+        List.of(),
         List.of(
             edit(Concern.RULES, "symptom", "gone", "", "", null),
             edit(Concern.RULES, "rule", "ice-left/fan", "when", "Fan: no", "Fan: yes"),

@@ -11,6 +11,7 @@ import java.util.List;
  * @param added complaints that are new
  * @param removed titles of complaints that are gone
  * @param equipment models that came or went
+ * @param sequences sequences of operation that do something otherwise
  * @param work what is done differently although the outcome is the same
  */
 public record ChangesSection(
@@ -20,6 +21,7 @@ public record ChangesSection(
     List<Link> added,
     List<String> removed,
     List<Fact> equipment,
+    List<ChangedSequence> sequences,
     List<WorkItem> work)
     implements Content {
   /**
@@ -41,6 +43,24 @@ public record ChangesSection(
    * @param where for whom and in which situations: one list, or several of which one must hold
    */
   public record Change(String before, String now, List<List<Fact>> where) {}
+
+  /**
+   * A sequence of operation that does something otherwise.
+   *
+   * @param link to it; without address where it is gone
+   * @param turns what it does otherwise
+   */
+  public record ChangedSequence(Link link, List<Turn> turns) {}
+
+  /**
+   * A part of a sequence of operation that is otherwise.
+   *
+   * @param what which part
+   * @param before what it was; empty where that would say nothing
+   * @param now what it is; empty where that would say nothing
+   * @param machines for which; empty where there are none
+   */
+  public record Turn(String what, String before, String now, String machines) {}
 
   /**
    * Something that is done differently.

@@ -9,6 +9,7 @@ import io.faultwright.change.SymptomChange;
 import io.faultwright.finding.RegionTest;
 import io.faultwright.model.Answer;
 import io.faultwright.model.Build;
+import io.faultwright.model.KnowledgeBase;
 import io.faultwright.page.ChangesSection.Change;
 import io.faultwright.page.ChangesSection.ChangedComplaint;
 import io.faultwright.page.ChangesSection.WorkItem;
@@ -57,6 +58,7 @@ final class ChangesSections {
             .map(edit -> before.symptom(edit.id()))
             .toList(),
         equipment(),
+        new ChangedSequences(desk, since).all(),
         work());
   }
 
@@ -138,8 +140,8 @@ final class ChangesSections {
 
   private List<WorkItem> work() {
     Map<String, List<Edit>> things = new LinkedHashMap<>();
-    comparison
-        .edits(Concern.WORK)
+    comparison.edits(Concern.WORK).stream()
+        .filter(edit -> !edit.kind().equals("sequence"))
         .forEach(
             edit ->
                 things
@@ -159,11 +161,14 @@ final class ChangesSections {
 
   private String name(Edit edit) {
     boolean gone = edit.after().isEmpty();
+    KnowledgeBase own = gone ? since.before() : desk.kb();
     return switch (edit.kind()) {
       case "fault" -> gone ? before.fault(edit.id()) : desk.words().fault(edit.id());
       case "reading" -> gone ? before.subject(edit.id()) : desk.words().subject(edit.id());
-      case "part" ->
-          desk.say("Part: {0}", (gone ? since.before() : desk.kb()).parts().get(edit.id()).title());
+      case "part" -> desk.say("Part: {0}", own.parts().get(edit.id()).title());
+      case "symptom" -> gone ? before.symptom(edit.id()) : desk.words().symptom(edit.id());
+      case "set-up" -> own.setUps().get(edit.id()).title();
+      case "chart" -> own.charts().get(edit.id()).title();
       default -> desk.say("Caution: {0}", edit.id());
     };
   }
@@ -173,6 +178,7 @@ final class ChangesSections {
         switch (edit.kind()) {
           case "fault" -> Optional.of(Kind.FAULT);
           case "reading" -> Optional.of(Kind.READING);
+          case "symptom" -> Optional.of(Kind.SYMPTOM);
           case "caution" -> Optional.of(Kind.CAUTION);
           default -> Optional.empty();
         };

@@ -32,7 +32,10 @@ final class Concerned {
     this.comparison = since.comparison();
   }
 
-  /** Where an outcome changed or a complaint came or went; else where the work changed. */
+  /**
+   * Where an outcome changed, a complaint came or went or a sequence of operation does otherwise;
+   * else where the work changed.
+   */
   SortedSet<Build> builds() {
     SortedSet<Build> builds = new TreeSet<>();
     comparison.symptoms().forEach(change -> builds.addAll(change.builds()));
@@ -40,6 +43,11 @@ final class Concerned {
       KnowledgeBase having = edit.after().isPresent() ? kb : before;
       builds.addAll(satisfying(having.symptoms().get(edit.id()).applies()));
     }
+    SortedSet<Build> published = new TreeSet<>(kb.equipment().builds());
+    comparison.sequences().stream()
+        .flatMap(change -> change.builds().stream())
+        .filter(published::contains)
+        .forEach(builds::add);
     if (builds.isEmpty()) {
       worked().forEach(applies -> builds.addAll(satisfying(applies)));
     }

@@ -20,12 +20,10 @@ final class InputWords {
     this.sequence = sequence;
   }
 
+  /** A push is named alone: it may be a button or the call of a clock. */
   String event(Event event) {
     Input input = sequence.input(event.input());
-    return event
-        .state()
-        .map(state -> comes(input, state))
-        .orElseGet(() -> say.say("{0} pressed", input.title()));
+    return event.state().map(state -> comes(input, state)).orElse(input.title());
   }
 
   private String comes(Input input, String state) {

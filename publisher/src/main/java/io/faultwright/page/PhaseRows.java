@@ -1,6 +1,5 @@
 package io.faultwright.page;
 
-import io.faultwright.model.Condition;
 import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Counter;
 import io.faultwright.model.Sequence.Energised;
@@ -64,7 +63,8 @@ final class PhaseRows {
             .toList());
   }
 
-  private String when(Energised on) {
+  /** In which part of its phase; empty for all of it. */
+  String when(Energised on) {
     Optional<String> from = on.from().map(time -> builds.span(time, on.applies()));
     Optional<String> until = on.until().map(time -> builds.span(time, on.applies()));
     if (from.isPresent()) {
@@ -75,7 +75,8 @@ final class PhaseRows {
     return until.map(end -> desk.say("first {0}", end)).orElse("");
   }
 
-  private Exit exit(Transition line) {
+  /** A line that leads on. */
+  Exit exit(Transition line) {
     Optional<Lasting> lasting = line.after().flatMap(after -> lasting(after));
     return new Exit(
         conditions(line),
@@ -114,23 +115,26 @@ final class PhaseRows {
   }
 
   private String after(Transition line, Sequence.After after) {
-    String time = time(line.applies(), after);
-    return line.event().isPresent()
-        ? desk.say("not before {0}", time)
-        : desk.say("after {0}", time);
+    Lasting lasting = lasting(after).orElseThrow();
+    String span = builds.span(lasting, line.applies());
+    boolean one = builds.differing(lasting, line.applies()).isEmpty();
+    boolean waits = line.event().isPresent();
+    return title(after)
+        .map(title -> one ? title + " (" + span + ")" : title)
+        .map(title -> waits ? notBefore(title) : desk.say("{0} is over", title))
+        .orElseGet(() -> waits ? desk.say("not before {0}", span) : desk.say("after {0}", span));
   }
 
-  /** Its title, with how long it lasts where that is the same on all machines. */
-  private String time(Condition applies, Sequence.After after) {
-    Lasting lasting = lasting(after).orElseThrow();
-    String span = builds.span(lasting, applies);
+  private String notBefore(String title) {
+    return desk.say("not before {0} is over", desk.words().say().inLine(title));
+  }
+
+  /** Of a timer, or of a time that has a name. */
+  private Optional<String> title(Sequence.After after) {
     return after
         .timer()
         .map(id -> timer(id).title())
-        .or(() -> lasting.time().map(id -> sequence.time(id).title()))
-        .map(title -> desk.words().say().inLine(title))
-        .map(title -> builds.differing(lasting, applies).isEmpty() ? title + ", " + span : title)
-        .orElse(span);
+        .or(() -> after.lasting().flatMap(Lasting::time).map(id -> sequence.time(id).title()));
   }
 
   private List<String> notes(Transition line) {

@@ -30,14 +30,24 @@ final class SequenceBuilds {
    * @param shown of those machines, which ones are shown
    */
   SequenceBuilds(Desk desk, Sequence sequence, Predicate<Build> shown) {
-    this.desk = desk;
-    this.sequence = sequence;
-    List<Build> builds =
+    this(
+        desk,
+        sequence,
         desk.kb().equipment().builds().stream()
             .filter(build -> build.satisfies(sequence.applies()))
             .filter(shown)
             .sorted()
-            .toList();
+            .toList());
+  }
+
+  /**
+   * Some of them.
+   *
+   * @param builds machines that work by the sequence
+   */
+  SequenceBuilds(Desk desk, Sequence sequence, List<Build> builds) {
+    this.desk = desk;
+    this.sequence = sequence;
     this.programs = builds.stream().map(build -> Program.of(sequence, build)).toList();
     this.sets = BuildSets.byFacts(desk.kb().equipment(), builds);
   }
@@ -58,9 +68,35 @@ final class SequenceBuilds {
     return groups;
   }
 
-  /** The fewest words that single them out among those that work by the sequence. */
+  /**
+   * The fewest words that single them out among those that are shown; for all of them, what the
+   * sequence applies to, or which they are where some are not shown.
+   */
   String words(Collection<Program> some) {
-    Condition condition = sets.condition(some.stream().map(Program::build).toList());
+    List<Build> builds = some.stream().map(Program::build).toList();
+    Condition condition = sets.condition(builds);
+    if (!condition.equals(Condition.ALWAYS)) {
+      return words(desk, condition);
+    }
+    return showsAll()
+        ? words(desk, sequence.applies())
+        : words(desk, desk.kb().equipment().builds(), builds);
+  }
+
+  private boolean showsAll() {
+    long all =
+        desk.kb().equipment().builds().stream()
+            .filter(build -> build.satisfies(sequence.applies()))
+            .count();
+    return programs.size() == all;
+  }
+
+  /** The fewest words that single machines out among those of a scope. */
+  static String words(Desk desk, List<Build> scope, List<Build> builds) {
+    return words(desk, BuildSets.byFacts(desk.kb().equipment(), scope).condition(builds));
+  }
+
+  private static String words(Desk desk, Condition condition) {
     return condition.equals(Condition.ALWAYS)
         ? Words.upperFirst(desk.say("all equipment"))
         : desk.words().condition(condition);

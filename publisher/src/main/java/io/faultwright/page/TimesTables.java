@@ -75,14 +75,7 @@ final class TimesTables {
   }
 
   private Wanted time(Time time) {
-    String range =
-        time.setting()
-            .map(
-                stretch ->
-                    desk.say(
-                        "{0} to {1}",
-                        builds.times().span(stretch.low()), builds.times().span(stretch.high())))
-            .orElse("");
+    String range = range(time);
     Optional<Link> reading =
         time.reading().filter(desk.kb().readings()::containsKey).map(desk.links()::reading);
     return new Wanted(
@@ -90,21 +83,36 @@ final class TimesTables {
         program -> span(program.seconds(time)));
   }
 
+  /** Within what it can be set; empty where it cannot. */
+  String range(Time time) {
+    return time.setting()
+        .map(
+            stretch ->
+                desk.say(
+                    "{0} to {1}",
+                    builds.times().span(stretch.low()), builds.times().span(stretch.high())))
+        .orElse("");
+  }
+
   private String span(Optional<BigFraction> seconds) {
     return seconds.map(builds.times()::span).orElse("–");
   }
 
   private Wanted timer(Timer timer) {
+    return new Wanted(
+        new TimeRow(timer.title(), phases(timer), List.of(), "", Optional.empty()),
+        program -> span(builds.seconds(program, timer.lasts())));
+  }
+
+  /** The phases through which it runs. */
+  String phases(Timer timer) {
     String phases =
         timer.during().stream()
             .map(sequence::phase)
             .sorted(Comparator.comparing(sequence.phases()::indexOf))
             .map(Sequence.Phase::title)
             .collect(Collectors.joining(", "));
-    return new Wanted(
-        new TimeRow(
-            timer.title(), desk.say("runs through {0}", phases), List.of(), "", Optional.empty()),
-        program -> span(builds.seconds(program, timer.lasts())));
+    return desk.say("runs through {0}", phases);
   }
 
   private Wanted counter(Counter counter) {

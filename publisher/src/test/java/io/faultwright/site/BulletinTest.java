@@ -16,6 +16,7 @@ import io.faultwright.page.Bulletin;
 import io.faultwright.page.BulletinSection;
 import io.faultwright.page.BulletinSection.Machines;
 import io.faultwright.page.BulletinSheet;
+import io.faultwright.page.ChangesSection;
 import io.faultwright.page.ChangesSection.Change;
 import io.faultwright.page.ChangesSection.ChangedComplaint;
 import io.faultwright.page.Edition;
@@ -217,6 +218,21 @@ class BulletinTest {
     assertTrue(
         copies.replace().stream().anyMatch(copy -> copy.href().equals("charts/warm-1.svg")),
         copies.toString());
+  }
+
+  /** No caution where it is none; what is done otherwise has its own title. */
+  @Test
+  void workIsNamedByItsTitle() throws IOException {
+    String gauge = RULES.replace("range: 0 to 5,", "range: 0 to 5, set-up: gauge,");
+    String before =
+        gauge.replace("faults:", "set-ups: { gauge: { title: Clamp on, minutes: 3 } }\nfaults:");
+    String after = later(before).replace("Clamp on", "Clamp and zero");
+    Bulletin told = bulletins(after).bulletin(since(before, after), List.of(REASON)).orElseThrow();
+    assertEquals(
+        List.of("Clamp and zero"),
+        BulletinSheet.of(kb(after), told, true).content().changes().work().stream()
+            .map(ChangesSection.WorkItem::name)
+            .toList());
   }
 
   /** The current is measured at live parts; the notice is about no injury. */

@@ -42,9 +42,18 @@ class DisplayPanelTest {
   }
 
   private static Page open(BrowserContext context, String machine) {
+    return open(context, machine, "");
+  }
+
+  /** With answers that were given before. */
+  private static Page open(BrowserContext context, String machine, String answers) {
     Page page = context.newPage();
     page.navigate(
-        temp.resolve("site").toUri() + "diagnose.html#" + machine + "&symptom=machine-stops");
+        temp.resolve("site").toUri()
+            + "diagnose.html#"
+            + machine
+            + "&symptom=machine-stops"
+            + answers);
     page.waitForSelector("#guided:not([hidden])");
     page.waitForSelector(PANEL);
     page.click(PANEL + " summary");
@@ -106,7 +115,46 @@ class DisplayPanelTest {
       say(newer, "HEAT", "6", "0");
       assertEquals(
           true, below(newer, "Goes with it").contains("The release switch is stuck closed"));
-      say(newer, "HEAT", "x", "");
+    }
+  }
+
+  @Test
+  void whatCannotBeIsSaid() {
+    try (BrowserContext context = browser.chromium().newContext()) {
+      Page page = open(context, "model=MO-1&software=2.9");
+      page.locator(PANEL + " input").nth(0).fill("3");
+      assertEquals("Press what the display says first.", wrong(page));
+      say(page, "HEAT", "x", "");
+      assertEquals("Type one number, such as 2.", wrong(page));
+      say(page, "FULL", "-1", "");
+      assertEquals("Type one number, such as 2.", wrong(page));
+      say(page, "HEAT", "50", "");
+      assertEquals(
+          "None of the faults listed here goes with it. Look at the display and the time again.",
+          wrong(page));
+      assertEquals(List.of(), below(page, "Goes with it"));
+      assertEquals(2, below(page, "Does not go with it").size());
+      say(page, "FULL", "", "");
+      assertEquals(0, page.locator(PANEL + " .wrong").count());
+    }
+  }
+
+  private static String wrong(Page page) {
+    return page.locator(PANEL + " .wrong").innerText();
+  }
+
+  /** Without a stop it is not the fault that stops it; the panel says so beside it. */
+  @Test
+  void whatTheAnswersRuleOutIsMarked() {
+    try (BrowserContext context = browser.chromium().newContext()) {
+      Page page = open(context, "model=MO-1&software=2.9", "&r.stop-shown=none");
+      say(page, "HEAT", "3", "0");
+      assertEquals(
+          List.of("Nothing is released Ruled out", "The release switch is stuck closed"),
+          below(page, "Goes with it").stream()
+              .map(line -> line.replaceAll("\\s+", " "))
+              .sorted()
+              .toList());
     }
   }
 

@@ -122,21 +122,21 @@ class SequencePageTest {
         """
         No. | Phase | Compressor | Heater | Circulation pump | Drain valve | What ends it, and what follows
         1 | Standby REDY | | | | | Call: Call → Draining A call begins the cycle.
-        2 | Draining DRAN | | | [on] | [on] first 40 s | After draining, 1 min → Heating
+        2 | Draining DRAN | | | [on] | [on] first 40 s | Draining (1 min) is over → Heating
         3 | Heating HEAT | | [on] | | | Release switch opens → Releasing Something begins to leave the plate. \
-        After longest heating 3 min : Software: 2.9 6 min : Software: at least 2.10 → Building \
+        Longest heating is over 3 min : Software: 2.9 6 min : Software: at least 2.10 → Building \
         counts Longest heatings in a row; at 3 → Stopped after three longest heatings \
         The longest heating is over and nothing was released.
         4 | Releasing HEAT | | [on] | | | Release switch closes → Building \
         Longest heatings in a row: begins again at 0 The plate is empty. \
-        After longest opening of the release switch, 25 s → Stopped as full \
+        Longest opening of the release switch (25 s) is over → Stopped as full \
         The switch stays open when the store is full.
         5 | Building COOL | [on] | | | | Call: No call → Standby \
         After 10 min → Draining goes ahead of the line to Standby
         6 | Stopped as full STOP FULL | | | | | Release switch is closed → Restart delay
-        7 | Stopped after three longest heatings STOP LONG | | | | | Reset button pressed → Restart delay \
+        7 | Stopped after three longest heatings STOP LONG | | | | | Reset button → Restart delay \
         Longest heatings in a row: begins again at 0
-        8 | Restart delay WAIT | | | | | After restart delay \
+        8 | Restart delay WAIT | | | | | Restart delay is over \
         4 min : Controller: K1 controller 2 min : Controller: K2 controller → Standby""",
         String.join("\n", rows(site, "phases")).replace("|  ", "| "));
   }
@@ -293,7 +293,7 @@ class SequencePageTest {
         List.of(
             "Sequences of operation",
             "first 40 s",
-            "After longest opening of the release switch, 25 s",
+            "Longest opening of the release switch (25 s) is over",
             "counts Longest heatings in a row",
             "Timing diagram: The switch never opens, Software: at least 2.10",
             "7 Stop: LONG",

@@ -17,12 +17,18 @@ import io.faultwright.page.SequenceSection.ShownCell;
 import io.faultwright.page.SequenceSection.TimeRow;
 import io.faultwright.page.SitePages;
 import io.faultwright.render.html.BookHtml;
+import io.faultwright.render.html.SiteHtml;
+import io.faultwright.render.pdf.PdfPrinter;
 import io.faultwright.resolve.Resolver;
 import io.faultwright.source.SourceFile;
 import io.faultwright.source.Sources;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 /** What the tables of a sequence of operation say, on one that uses all that may be written. */
@@ -47,7 +53,7 @@ class SequenceTablesTest {
           outputs: { a: Compressor, b: Fan, c: Valve, d: Heater, e: Drain heater, f: Alarm, g: Lamp }
           inputs:
             door: { title: Door, states: [closed, open] }
-            mode: { title: Mode, states: { run: Run, wash: Wash, rest: Rest } }
+            mode: { title: Mode, states: { run: Run, wash: Wash, rest: Rest }, at-start: run }
             key: Key
           times:
             long: { title: Longest defrost, lasts: [ { applies: { controller: k1 }, lasts: 90 min } ] }
@@ -80,17 +86,20 @@ class SequenceTablesTest {
                 - mode becomes wash at 3:40:00
       """;
 
-  private static final KnowledgeBase KB =
-      Resolver.resolve(new Sources(List.of(SourceFile.of("handbook.yaml", YAML))));
+  private static final KnowledgeBase KB = read(YAML);
 
-  private static final SequenceSection SECTION = section();
+  private static final SequenceSection SECTION = section(KB);
+
+  private static KnowledgeBase read(String yaml) {
+    return Resolver.resolve(new Sources(List.of(SourceFile.of("handbook.yaml", yaml))));
+  }
 
   private static Edition edition() {
     return new Edition(new TreeMap<>(), List.of(), new TreeMap<>(), false, true, Optional.empty());
   }
 
-  private static SequenceSection section() {
-    return new SitePages(KB, edition())
+  private static SequenceSection section(KnowledgeBase kb) {
+    return new SitePages(kb, edition())
         .all().stream()
             .map(Page::content)
             .filter(SequenceSection.class::isInstance)
@@ -115,10 +124,10 @@ class SequenceTablesTest {
         """
         [Door opens, while Mode: Run, not before 30 s] Dripping \
         [counts Doors seen, counts Turns; at 3 or 2 → Out]\s
-        [Key pressed] Dripping [] Controller: K2
+        [Key] Dripping [] Controller: K2
         [Mode changes to: Wash] Dripping []\s
-        [After longest defrost, 90 min] Dripping []\s
-        [After whole cycle, 3 h] Out []\s""",
+        [Longest defrost (90 min) is over] Dripping []\s
+        [Whole cycle (3 h) is over] Out []\s""",
         String.join("\n", exits));
   }
 
@@ -187,8 +196,64 @@ class SequenceTablesTest {
 
   @Test
   void manyOutputsGoByLettersOnPaper() {
-    String book = new BookHtml().print(new BookPages(KB, edition(), Paper.A4).book(), Paper.A4);
+    String book = book(KB);
     assertTrue(book.contains("<b>G</b> Lamp"), "what a letter means");
-    assertTrue(book.contains("<th scope=\"col\" class=\"output\">G</th>"), "its column");
+    assertTrue(
+        book.contains("<th scope=\"col\" class=\"output\" style=\"width:10mm\">G</th>"),
+        "its column");
+  }
+
+  /** Paper has no hyphens: a column would break a word that is too long anywhere. */
+  @Test
+  void outputsWithLongWordsGoByLettersOnPaper() {
+    String few = YAML.replace("e: Drain heater, f: Alarm, g: Lamp", "e: Drain heater, f: Alarm");
+    assertFalse(book(read(few)).contains("phases lettered"));
+    assertTrue(
+        book(read(few.replace("d: Heater", "d: Abtauheizungen")))
+            .contains("<b>D</b> Abtauheizungen"));
+  }
+
+  private static String book(KnowledgeBase kb) {
+    return new BookHtml().print(new BookPages(kb, edition(), Paper.A4).book(), Paper.A4);
+  }
+
+  /** Twelve outputs leave what ends a phase more than half of its line. */
+  @Test
+  void manyOutputsLeaveRoomOnPaper() throws IOException {
+    StringBuilder outputs = new StringBuilder();
+    for (int i = 1; i <= 5; i++) {
+      outputs.append(", more").append(i).append(": One more");
+    }
+    KnowledgeBase kb = read(YAML.replace(", g: Lamp", ", g: Lamp" + outputs));
+    byte[] pdf = new PdfPrinter().print(book(kb), "2026-01-01").bytes();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String text = plain(new PDFTextStripper().getText(document));
+      assertTrue(text.contains("Door opens, while Mode: Run, not before"), text);
+    }
+  }
+
+  @Test
+  void aHandbookOfSequencesAloneAsksForNoComplaint() {
+    String start =
+        new SitePages(KB, edition())
+            .all().stream()
+                .filter(page -> page.path().equals("index.html"))
+                .map(new SiteHtml()::print)
+                .findFirst()
+                .orElseThrow();
+    assertTrue(start.contains("href=\"sequence/defrost.html\""), start);
+    assertFalse(start.contains("What is the complaint?"), start);
+    assertFalse(start.contains("class=\"begin\""), start);
+  }
+
+  @Test
+  void whatAllShareIsNamedByWhatTheSequenceAppliesTo() {
+    KnowledgeBase kb = read(YAML.replace("applies: { family: fell }", "applies: { model: FL-1 }"));
+    SequenceSection it = section(kb);
+    assertEquals(List.of("Model: FL-1"), it.times().get(0).machines());
+    assertTrue(
+        it.courses().stream()
+            .flatMap(course -> course.timings().stream())
+            .allMatch(timing -> timing.title().endsWith(", Model: FL-1")));
   }
 }

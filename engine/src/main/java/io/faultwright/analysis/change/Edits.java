@@ -2,11 +2,13 @@ package io.faultwright.analysis.change;
 
 import io.faultwright.change.Edit;
 import io.faultwright.change.Edit.Concern;
+import io.faultwright.change.SequenceChange;
 import io.faultwright.model.Case;
 import io.faultwright.model.KnowledgeBase;
 import io.faultwright.wording.RuleText;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds what is written differently in two revisions, whether or not it means something else. */
 public final class Edits {
@@ -14,7 +16,20 @@ public final class Edits {
 
   /** Things that came or went, and parts that changed; nothing for what only moved. */
   public static List<Edit> between(KnowledgeBase before, KnowledgeBase after) {
-    return Passages.edits(passages(before), passages(after));
+    return between(before, after, SequenceChanges.between(before, after));
+  }
+
+  /**
+   * As above.
+   *
+   * @param sequences what sequences of operation do otherwise, where that is known
+   */
+  public static List<Edit> between(
+      KnowledgeBase before, KnowledgeBase after, List<SequenceChange> sequences) {
+    return Stream.concat(
+            Passages.edits(passages(before), passages(after)).stream(),
+            sequences.stream().filter(change -> !change.whole()).map(SequenceChange::edit))
+        .toList();
   }
 
   private static Passages passages(KnowledgeBase kb) {
@@ -22,6 +37,7 @@ public final class Edits {
     new RulePassages(kb, passages).write();
     new WorkPassages(kb, passages).write();
     new EquipmentPassages(kb, passages).write();
+    new SequencePassages(kb, passages).write();
     kb.guides()
         .values()
         .forEach(

@@ -8,6 +8,8 @@ import io.faultwright.page.ChangedTexts;
 import io.faultwright.page.ChangesSection;
 import io.faultwright.page.ChangesSection.Change;
 import io.faultwright.page.ChangesSection.ChangedComplaint;
+import io.faultwright.page.ChangesSection.ChangedSequence;
+import io.faultwright.page.ChangesSection.Turn;
 import io.faultwright.page.Fact;
 import io.faultwright.page.Frame;
 import io.faultwright.page.Link;
@@ -51,6 +53,7 @@ public final class BulletinText {
       it.cautions().forEach(one -> lines.hanging("  " + one.word() + ": ", one.text()));
     }
     changes(it.changes());
+    it.changes().sequences().forEach(this::sequence);
     work(it.changes().work());
     if (!it.texts().isEmpty()) {
       lines.heading(say.say("Said in other words"));
@@ -190,6 +193,30 @@ public final class BulletinText {
     if (!items.isEmpty()) {
       lines.heading(heading);
       items.forEach(item -> lines.hanging(ITEM, item));
+    }
+  }
+
+  private void sequence(ChangedSequence sequence) {
+    lines.heading(say.say("Sequence of operation") + ": " + sequence.link().text());
+    lines.hanging(
+        "  " + say.say("WARNING") + ": ",
+        say.say(
+            "The machine starts by itself. Watch with the panels on. Isolate and lock out before"
+                + " you reach in."));
+    sequence.turns().forEach(this::turn);
+  }
+
+  private void turn(Turn turn) {
+    lines.gap();
+    lines.paragraph(IN, turn.what());
+    if (!turn.machines().isEmpty()) {
+      lines.hanging("    " + say.say("For whom") + ": ", turn.machines());
+    }
+    if (!turn.before().isEmpty()) {
+      lines.hanging("    " + say.say("Before") + ": ", turn.before());
+      lines.hanging("    " + say.say("Now") + ": ", turn.now());
+    } else if (!turn.now().isEmpty()) {
+      lines.paragraph(FURTHER, turn.now());
     }
   }
 

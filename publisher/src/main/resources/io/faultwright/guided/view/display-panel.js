@@ -10,7 +10,7 @@
     if (!texts.length) return null;
     const chosen = { text: "", minutes: "", seconds: "" };
     const result = make("div", { role: "status" });
-    const fill = () => result.replaceChildren(...outcome(symptom, look.builds, chosen));
+    const fill = () => result.replaceChildren(...outcome(symptom, look, chosen));
     const buttons = texts.map((text) => choice(text, chosen, () => press(buttons, chosen, fill)));
     return fw.details("aside.remark.display-times", fw.say("What does the display say, and for how long?"), [
       fw.warning(fw.say("The machine starts by itself. Watch with the panels on. Isolate and lock out before you reach in.")),
@@ -52,28 +52,42 @@
     return make("div", {}, make("label.field", { for: id }, label), input);
   }
 
-  /** Seconds; null where nothing is typed, NaN where it is no number. */
+  /** Seconds; null where nothing is typed, NaN where it is no time. */
   function seconds(chosen) {
     const parts = [chosen.minutes, chosen.seconds].map((text) => text.trim());
     if (!parts[0] && !parts[1]) return null;
     const [minutes, rest] = parts.map((text) => (text ? Number(fw.figure.tidy(text) || "?") : 0));
-    return minutes * 60 + rest;
+    return minutes < 0 || rest < 0 ? NaN : minutes * 60 + rest;
   }
 
-  function outcome(symptom, builds, chosen) {
-    if (!chosen.text) return [];
+  function outcome(symptom, look, chosen) {
     const typed = seconds(chosen);
     if (Number.isNaN(typed)) return [para(fw.say("Type one number, such as {0}.", "2"), "wrong")];
-    const sorted = fw.displays.sort(symptom, builds, chosen.text, typed);
+    if (!chosen.text) return typed === null ? [] : [para(fw.say("Press what the display says first."), "wrong")];
+    const sorted = fw.displays.sort(symptom, look.builds, chosen.text, typed);
     return [
-      list(fw.say("Goes with it"), sorted.fits, symptom),
-      list(fw.say("Does not go with it"), sorted.others, symptom),
+      sorted.fits.length
+        ? list(fw.say("Goes with it"), sorted.fits, symptom, look)
+        : para(fw.say("None of the faults listed here goes with it. Look at the display and the time again."), "wrong"),
+      list(fw.say("Does not go with it"), sorted.others, symptom, look),
       para(fw.say("Of faults that are not listed here nothing is told."), "fine"),
       para(fw.say("Times are taken to {0} s. What an event ends may last longer or shorter.", fw.displays.WATCH), "fine"),
     ].filter(Boolean);
   }
 
-  const list = (title, faults, symptom) =>
+  const isOpen = (look, id) =>
+    look.possible.includes(id) || look.answers.some((answer) => answer[0] === "fault" && answer[1] === id);
+
+  /** What the answers rule out already is said beside it. */
+  const fault = (symptom, look, id) =>
+    make(
+      "li",
+      {},
+      fw.link(symptom.faults[id].title, symptom.faults[id].page),
+      isOpen(look, id) ? null : make("span.fine", {}, fw.say("Ruled out")),
+    );
+
+  const list = (title, faults, symptom, look) =>
     faults.length
       ? make(
           "div",
@@ -82,7 +96,7 @@
           make(
             "ul.targets",
             {},
-            faults.map((id) => make("li", {}, fw.link(symptom.faults[id].title, symptom.faults[id].page))),
+            faults.map((id) => fault(symptom, look, id)),
           ),
         )
       : null;

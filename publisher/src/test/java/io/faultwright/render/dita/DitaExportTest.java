@@ -45,7 +45,11 @@ class DitaExportTest {
   private static final Path GRAMMAR = Path.of("src/test/resources/dita/technicalContent/dtd");
 
   private static KnowledgeBase read(String name) {
-    return Resolver.resolve(FolderReader.read(Path.of("..", "rules", name)));
+    return read(Path.of("..", "rules", name));
+  }
+
+  private static KnowledgeBase read(Path folder) {
+    return Resolver.resolve(FolderReader.read(folder));
   }
 
   private static SortedMap<String, byte[]> files(KnowledgeBase kb) {
@@ -116,6 +120,54 @@ class DitaExportTest {
         }
       }
     }
+  }
+
+  /** Phases, outputs, times on each software and what the display says; as text, well escaped. */
+  @Test
+  void nothingOfASequenceIsLost() throws Exception {
+    KnowledgeBase kb =
+        read(Path.of("..", "engine", "src", "test", "resources", "sequences", "heating-cycle"));
+    SortedMap<String, byte[]> files = files(kb);
+    byte[] content = files.get("sequence-heating-cycle.dita");
+    List<String> wrong = new ArrayList<>();
+    Element topic = parse(content, wrong).getDocumentElement();
+    assertEquals(List.of(), wrong);
+    assertEquals("warning", first(topic, "note").getAttribute("type"));
+    List<String> rows = texts(topic, "strow");
+    assertTrue(
+        rows.contains(
+            "2|Draining|DRAN|Circulation pump; Drain valve, first 40 s"
+                + "|Draining (1 min) is over → Heating"),
+        rows.toString());
+    assertTrue(
+        rows.contains("6|Stopped as full|STOP FULL||Release switch is closed → Restart delay"),
+        rows.toString());
+    assertTrue(rows.contains("Longest heating|3 min|6 min|6 min"), rows.toString());
+    assertTrue(
+        rows.contains("3|HEAT 3 min, 1:10 – 4:10, Heating|HEAT 6 min, 1:10 – 7:10, Heating"),
+        rows.toString());
+    String map = new String(files.get("handbook.ditamap"), StandardCharsets.UTF_8);
+    assertTrue(map.contains("navtitle=\"Sequences of operation\""), map);
+    assertTrue(map.contains("href=\"sequence-heating-cycle.dita\""), map);
+  }
+
+  private static Element first(Element within, String name) {
+    return (Element) within.getElementsByTagName(name).item(0);
+  }
+
+  /** The cells of every row. */
+  private static List<String> texts(Element within, String name) {
+    List<String> texts = new ArrayList<>();
+    NodeList rows = within.getElementsByTagName(name);
+    for (int i = 0; i < rows.getLength(); i++) {
+      NodeList cells = ((Element) rows.item(i)).getElementsByTagName("stentry");
+      List<String> row = new ArrayList<>();
+      for (int j = 0; j < cells.getLength(); j++) {
+        row.add(cells.item(j).getTextContent().replace('\u00A0', ' ').strip());
+      }
+      texts.add(String.join("|", row));
+    }
+    return texts;
   }
 
   private static void assertHolds(String topic, KnowledgeBase kb, Fault fault) {
