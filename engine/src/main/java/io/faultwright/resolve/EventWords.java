@@ -89,8 +89,24 @@ final class EventWords {
       return Optional.empty();
     }
     int from = words[1].equals(BECOMES) ? 2 : 1;
-    return known(written, input, rest(words, from))
-        .map(state -> new Event(input.id(), Optional.of(state)));
+    Optional<String> state = known(written, input, rest(words, from));
+    if (from == 1 && !VERBS.containsKey(words[1]) && state.isPresent()) {
+      problems.add(
+          written.place(),
+          "`" + String.join(" ", words) + "` does not say whether that happens or is so",
+          "write `"
+              + input.id()
+              + " "
+              + form(state.get())
+              + "` where it happens"
+              + "; `"
+              + input.id()
+              + " is "
+              + state.get()
+              + "` where it has to be so");
+      return Optional.empty();
+    }
+    return state.map(id -> new Event(input.id(), Optional.of(id)));
   }
 
   private Optional<Event> push(Scalar written, Input input, String[] words) {
@@ -122,15 +138,17 @@ final class EventWords {
   /** How its events are written. */
   private static List<String> forms(Input input) {
     List<String> forms = new ArrayList<>();
-    for (NamedValue state : input.states()) {
-      forms.add(
-          VERBS.entrySet().stream()
-              .filter(verb -> verb.getValue().equals(state.id()))
-              .map(Map.Entry::getKey)
-              .findFirst()
-              .orElse(BECOMES + " " + state.id()));
-    }
+    input.states().forEach(state -> forms.add(form(state.id())));
     return forms;
+  }
+
+  /** How the event is written that an input comes into a state. */
+  private static String form(String state) {
+    return VERBS.entrySet().stream()
+        .filter(verb -> verb.getValue().equals(state))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(BECOMES + " " + state);
   }
 
   private Optional<Input> input(Scalar written, String name) {
