@@ -143,7 +143,7 @@ final class ReasonWords {
                   case "closed" -> title + " closed";
                   default -> title + " became " + state(event.input(), state);
                 })
-        .orElse(title + " pressed");
+        .orElse(title);
   }
 
   private String notYet(Event event) {
@@ -156,7 +156,7 @@ final class ReasonWords {
                   case "closed" -> "had not closed";
                   default -> "had not become " + state(event.input(), state);
                 })
-        .orElse("had not been pressed");
+        .orElse("had not come");
   }
 
   private String awaited(Event event) {
@@ -170,7 +170,7 @@ final class ReasonWords {
                   case "closed" -> title + " closes";
                   default -> title + " becomes " + state(event.input(), state);
                 })
-        .orElse(title + " is pressed");
+        .orElse(title);
   }
 
   private String is(InState one) {

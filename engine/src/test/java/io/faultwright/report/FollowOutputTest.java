@@ -90,7 +90,7 @@ class FollowOutputTest {
             "stop: Longest heating: 3 min over, release switch had not opened; longest heatings"
                 + " in a row: 3 of 3\n"),
         text);
-    assertTrue(text.contains("now waits for  Reset button is pressed, then Restart delay"), text);
+    assertTrue(text.contains("now waits for  Reset button, then Restart delay"), text);
     assertTrue(text.contains("counted        Longest heatings in a row: 3 of 3\n"), text);
   }
 }
