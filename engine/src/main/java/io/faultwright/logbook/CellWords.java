@@ -62,18 +62,34 @@ final class CellWords {
 
   private Optional<Said> learn(String written, String text, Place place, LogLines lines) {
     Problems found = new Problems();
+    LogWords words = new LogWords(program.sequence(), found);
     Optional<Said> said =
         Optional.ofNullable(column.words().get(LogMap.folded(text)))
-            .or(
-                () ->
-                    new LogWords(program.sequence(), found).cell(column.is(), scalar(text, place)))
+            .or(() -> words.cell(column.is(), scalar(text, place)))
             .or(() -> column.skip() ? Optional.of(new Told.Nothing()) : Optional.empty())
             .map(signals::said);
     if (said.isEmpty()) {
-      lines.keep(found);
+      found.sorted().forEach(one -> lines.wrong(place, one.message(), one.help() + inMap(text)));
     }
     said.filter(one -> known.size() < MOST_KEPT).ifPresent(one -> known.put(written, one));
     return said;
+  }
+
+  /** How the map says what a cell means; controllers write 0 and 1 where a sequence has words. */
+  private String inMap(String text) {
+    String heading = column.heading().text().strip();
+    if (isEvent() || column.is().equals(LogWords.DISPLAY)) {
+      return "";
+    }
+    return column.words().isEmpty()
+        ? "; if it means one of these, write in the map `"
+            + heading
+            + ": { is: "
+            + column.is()
+            + ", words: { \""
+            + text
+            + "\": … } }`"
+        : "; others go into `words` of `" + heading + "` in the map";
   }
 
   private static Scalar scalar(String text, Place place) {

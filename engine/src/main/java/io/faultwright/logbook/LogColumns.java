@@ -5,6 +5,7 @@ import io.faultwright.diagnostic.Problem;
 import io.faultwright.operation.Program;
 import io.faultwright.resolve.LogMap;
 import io.faultwright.syntax.Node.Scalar;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -126,9 +127,17 @@ final class LogColumns {
     String name = heading.text().strip();
     int found = headings.indexOf(name);
     if (found == MISSING) {
-      lines.wrong(0, 1, "the log has no column `" + name + "`", NearMatch.help(name, headings));
+      lines.wrong(0, 1, "the log has no column `" + name + "`", instead(name));
     }
     return Math.max(0, found);
+  }
+
+  /** What may be meant; where UTF-8 was read as something else, no heading is misspelt. */
+  private String instead(String name) {
+    String misread = new String(name.getBytes(StandardCharsets.UTF_8), map.encoding());
+    return !misread.equals(name) && headings.contains(misread)
+        ? "the log is UTF-8: take `encoding` out of the map"
+        : NearMatch.help(name, headings);
   }
 
   private Optional<CellWords> column(RowCells cells, int cell) {

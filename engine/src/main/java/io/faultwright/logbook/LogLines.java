@@ -91,6 +91,11 @@ final class LogLines {
     keep(Problem.at(place(from, to), message, help));
   }
 
+  /** Something is wrong at a place of the present line. */
+  void wrong(Place place, String message, String help) {
+    keep(Problem.at(place, message, help));
+  }
+
   /** Keeps what was found in the present line. */
   void keep(Problems found) {
     found.sorted().forEach(this::keep);

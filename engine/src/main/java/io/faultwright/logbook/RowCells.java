@@ -63,6 +63,9 @@ final class RowCells {
     while (last > first && row.charAt(last - 1) == ' ') {
       last--;
     }
+    if (last - first == 2 && row.startsWith("\"\"", first)) {
+      last = first;
+    }
     from[count] = first;
     to[count] = last;
     count++;

@@ -30,6 +30,7 @@ final class RowClock {
   private final Optional<Column> dates;
   private long zero = TimeText.NONE;
   private long midnight;
+  private boolean compared;
   private long last = TimeText.NONE;
 
   /**
@@ -102,8 +103,8 @@ final class RowClock {
   /** The time in nanoseconds; {@link TimeText#NONE} where it is a mistake, which is kept. */
   long read(RowCells cells, LogColumns columns, String line) {
     long time = read(cells, columns.time(), line, times);
-    if (time == TimeText.NONE) {
-      return time;
+    if (time == TimeText.NONE || !isLikeZero(cells, columns.time())) {
+      return TimeText.NONE;
     }
     long day =
         dates.isPresent()
@@ -127,6 +128,30 @@ final class RowClock {
       lines.wrong(from, to, found + "` is no " + column.what(), column.help());
     }
     return nanos;
+  }
+
+  /** Whether zero is no `8:00`, eight minutes, where the first row has `8:00:05` or `8:00 AM`. */
+  private boolean isLikeZero(RowCells cells, int cell) {
+    if (compared || map.zero().isEmpty() || map.form() != Form.CLOCK || dates.isPresent()) {
+      return true;
+    }
+    compared = true;
+    String row = cells.text(cell).strip();
+    String begin = map.zero().get().text().strip();
+    boolean shorter = zero != 0 && begin.split(":").length < row.split(":").length;
+    if (!shorter && isHalfDay(begin) == isHalfDay(row)) {
+      return true;
+    }
+    lines.wrong(
+        cells.from(cell),
+        cells.to(cell),
+        "`zero` is written `" + begin + "`, and the column `" + TypedLog.shown(row) + "`",
+        "write `zero` in the map as the column is, with seconds and AM or PM where it has them");
+    return false;
+  }
+
+  private static boolean isHalfDay(String text) {
+    return text.endsWith("M") || text.endsWith("m");
   }
 
   /** The midnight before a clock without dates: the next one where the clock began again. */

@@ -9,6 +9,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A controller's log as a table: a header row, then rows with a time, and either a column for each
@@ -83,6 +84,9 @@ public final class TableLog implements LogInput {
   private void row(String line) {
     if (!cells.next(line)) {
       lines.wrong(0, line.length(), "a quote is not closed", "close it on the line it begins on");
+      return;
+    }
+    if (IntStream.range(0, cells.count()).allMatch(cells::isEmpty)) {
       return;
     }
     long nanos = times.read(cells, columns, line);

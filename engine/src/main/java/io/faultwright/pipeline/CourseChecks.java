@@ -136,14 +136,14 @@ final class CourseChecks {
     return Finding.of(
             FindingKind.COURSE_DIFFERS,
             course.place(),
-            "the course `"
+            "after the course `"
                 + course.id()
-                + "` of `"
-                + fault
-                + "` ends in what rules this fault out in `"
+                + "` the rules of `"
                 + symptom.id()
-                + "`",
-            "mend the rules, or the course of events")
+                + "` rule its fault `"
+                + fault
+                + "` out",
+            "no rule that concludes it allows these readings; mend the rules, or the course")
         .in(symptom.id(), List.of())
         .shownBy(situation, told(timeline));
   }

@@ -100,7 +100,7 @@ public final class Following {
                             "add `--software` with one of `"
                                 + String.join("`, `", versions)
                                 + "`"))));
-    require(wanted, versions, "software of `" + model + "`,");
+    require(wanted, versions, "`" + model + "` with software");
     return builds.get(versions.indexOf(wanted));
   }
 

@@ -25,11 +25,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads the log of a case: what happened on the machine tells what the readings would have. */
 final class CaseLogResolver {
   static final String LOG = "log";
+
+  /** A time, which may be a number with its unit, and what happened. */
+  private static final Pattern ENTRY =
+      Pattern.compile("(\\d+(?:\\.\\d+)?\\s+(?:ms|s|min|h)|\\S+)\\s+(.+)");
 
   private static final List<String> KEYS = List.of("sequence", "entries", "until");
 
@@ -155,11 +161,10 @@ final class CaseLogResolver {
   }
 
   private List<Happened> happened(Fields fields, Sequence sequence, Durations durations) {
-    EventWords words = EventWords.of(sequence, problems);
     List<Happened> happened = new ArrayList<>();
     BigFraction last = BigFraction.ZERO;
     for (Node entry : fields.list("entries")) {
-      last = read(entry, durations, words, happened, last);
+      last = read(entry, durations, sequence, happened, last);
     }
     return happened;
   }
@@ -194,16 +199,15 @@ final class CaseLogResolver {
   }
 
   private BigFraction read(
-      Node node, Durations durations, EventWords words, List<Happened> into, BigFraction last) {
-    if (!(node instanceof Scalar written) || written.text().strip().indexOf(' ') < 0) {
+      Node node, Durations durations, Sequence sequence, List<Happened> into, BigFraction last) {
+    Matcher parts = ENTRY.matcher(node instanceof Scalar text ? text.text().strip() : "");
+    if (!(node instanceof Scalar written) || !parts.matches()) {
       problems.add(
           node.place(), "expected a time and what happened", "write `1:28 door-switch opens`");
       return last;
     }
-    String text = written.text().strip();
-    int blank = text.indexOf(' ');
-    Optional<BigFraction> time = durations.moment(written.place(), text.substring(0, blank));
-    Optional<Event> event = words.event(written, text.substring(blank).strip());
+    Optional<BigFraction> time = durations.moment(written.place(), parts.group(1));
+    Optional<Event> event = event(written, parts.group(2), sequence);
     if (time.isPresent() && time.get().compareTo(last) < 0) {
       problems.add(
           written.place(), "the time goes back", "put the entries in the order of their times");
@@ -211,5 +215,21 @@ final class CaseLogResolver {
       into.add(new Happened(time.get(), event.get()));
     }
     return time.filter(one -> one.compareTo(last) > 0).orElse(last);
+  }
+
+  private Optional<Event> event(Scalar written, String text, Sequence sequence) {
+    Scalar alone = new Scalar(text, false, written.place());
+    Optional<Told> seen =
+        new LogWords(sequence, new Problems())
+            .entry(alone)
+            .filter(told -> !(told instanceof Told.Happened));
+    if (seen.isPresent()) {
+      problems.add(
+          written.place(),
+          "a case is told what happens at inputs, and " + Words.quoted(text) + " is what was seen",
+          "leave it out; `faultwright follow` compares what was seen");
+      return Optional.empty();
+    }
+    return EventWords.of(sequence, problems).event(written, text);
   }
 }

@@ -7,6 +7,7 @@ import io.faultwright.model.Sorted;
 import io.faultwright.source.Place;
 import io.faultwright.source.SourceFile;
 import io.faultwright.syntax.Node;
+import io.faultwright.syntax.Node.MapNode;
 import io.faultwright.syntax.Node.Scalar;
 import io.faultwright.syntax.YamlReader;
 import java.nio.charset.Charset;
@@ -33,6 +34,9 @@ public record LogMap(
     Optional<Scalar> value,
     SortedMap<String, Column> columns,
     SortedSet<String> ignored) {
+  private static final String HELP =
+      "write `time:` and `columns:`, and below that a line for each heading";
+
   public LogMap {
     columns = Sorted.copy(columns);
     ignored = Sorted.set(ignored);
@@ -60,11 +64,16 @@ public record LogMap(
   public static LogMap read(SourceFile file, Sequence sequence) {
     Problems problems = new Problems();
     Optional<Node> root = YamlReader.read(file, problems).root();
+    root.filter(node -> !(node instanceof MapNode))
+        .ifPresent(
+            node ->
+                problems.add(
+                    node.place(), "this is no map of columns: it is " + node.kind(), HELP));
     Optional<LogMap> map =
-        root.flatMap(node -> new LogMapResolver(sequence, problems).resolve(node));
+        root.filter(MapNode.class::isInstance)
+            .flatMap(node -> new LogMapResolver(sequence, problems).resolve(node));
     if (root.isEmpty() && problems.isEmpty()) {
-      String help = "write `time:` and `columns:`, and below that a line for each heading";
-      problems.add(new Place(file.path(), 1, 1, 1), "the map of columns is empty", help);
+      problems.add(new Place(file.path(), 1, 1, 1), "the map of columns is empty", HELP);
     }
     if (!problems.isEmpty()) {
       throw new Unreadable(problems.sorted());

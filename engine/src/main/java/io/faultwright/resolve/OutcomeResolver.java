@@ -69,7 +69,11 @@ final class OutcomeResolver {
       return Optional.of(
           new Outcome(entry.key().place(), reading, Tells.COUNT_OF, Optional.of(counter)));
     }
-    problems.add(written.place(), "a sequence does not tell " + Words.quoted(text), help());
+    String help =
+        phases.known(text)
+            ? "write `" + TIME_IN + text + "`"
+            : counters.known(text) ? "write `" + COUNT_OF + text + "`" : help();
+    problems.add(written.place(), "a sequence does not tell " + Words.quoted(text), help);
     return Optional.empty();
   }
 
@@ -127,7 +131,7 @@ final class OutcomeResolver {
           outcome.place(),
           "the reading "
               + Words.quoted(outcome.reading())
-              + " lacks the values "
+              + (needed.size() == 1 ? " lacks the value " : " lacks the values ")
               + Words.quoted(needed),
           "a reading that tells the stop has a value for each phase that is a stop, of the same"
               + " id, and `"

@@ -66,6 +66,9 @@ final class SequenceParts {
     if (one.body() instanceof Scalar) {
       return new Input(one.id(), one.place(), title(one), List.of(), Optional.empty());
     }
+    if (one.body() instanceof ListNode) {
+      return listed(one);
+    }
     Fields fields = Fields.of(one, INPUT_KEYS, problems);
     List<NamedValue> states = fields.read("states", node -> states(one, node), List.of());
     return new Input(
@@ -74,6 +77,15 @@ final class SequenceParts {
         fields.text("title").orElse(Words.title(one.id())),
         states,
         atStart(fields, states));
+  }
+
+  /** Its states were meant. */
+  private Input listed(Definition one) {
+    String help = "write `" + one.id() + ": { states: […] }`, with the list behind `states:`";
+    problems.add(one.body().place(), one.what() + " must be a map, found a list", help);
+    List<NamedValue> states = new ArrayList<>();
+    ((ListNode) one.body()).items().forEach(item -> state(item, states));
+    return new Input(one.id(), one.place(), Words.title(one.id()), states, Optional.empty());
   }
 
   private List<NamedValue> states(Definition one, Node node) {

@@ -5,6 +5,7 @@ import io.faultwright.model.KnowledgeBase;
 import io.faultwright.model.Sequence;
 import io.faultwright.model.Sequence.Course;
 import io.faultwright.model.Session.TaughtSequence;
+import io.faultwright.syntax.Node;
 import io.faultwright.syntax.Node.Entry;
 import io.faultwright.syntax.Node.MapNode;
 import io.faultwright.syntax.Node.Scalar;
@@ -29,7 +30,24 @@ final class TaughtSequences {
    * @param families that are taught; none: all
    */
   List<TaughtSequence> resolve(Fields fields, Set<String> families) {
+    Optional<Node> other = fields.find("sequences").filter(node -> !(node instanceof MapNode));
+    if (other.isPresent()) {
+      String found =
+          "`sequences` takes each sequence with its courses, found " + other.get().kind();
+      context.problems().add(other.get().place(), found, example());
+      return List.of();
+    }
     return fields.map("sequences").stream().map(entry -> resolve(entry, families)).toList();
+  }
+
+  private String example() {
+    return "write "
+        + knowledge.sequences().values().stream()
+            .filter(sequence -> !sequence.courses().isEmpty())
+            .findFirst()
+            .map(one -> "`" + one.id() + ": [" + one.courses().get(0).id() + "]`")
+            .orElse("`sequence-id: [course-id]`")
+        + " on a line below it";
   }
 
   private TaughtSequence resolve(Entry entry, Set<String> families) {

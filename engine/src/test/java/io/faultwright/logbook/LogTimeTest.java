@@ -201,4 +201,19 @@ class LogTimeTest {
             assertThrows(
                 Unreadable.class, () -> Logs.map(map("column: Time, dates: DD.MM.YYYY")))));
   }
+
+  @Test
+  void zeroIsNoShorterThanTheColumn() {
+    String map = Logs.LONG.replace("\"8:00:00\"", "\"8:00\"");
+    String help =
+        " | write `zero` in the map as the column is, with seconds and AM or PM where it has them";
+    assertEquals(
+        List.of("[a.csv:2:1] `zero` is written `8:00`, and the column `8:00:05`" + help),
+        Logs.wrong(Logs.table(map, "When,Tag,Val", "8:00:05,DI1,1", "8:00:06,DI1,1")));
+    assertEquals(
+        List.of("[a.csv:2:1] `zero` is written `8:00:00`, and the column `8:00:05 PM`" + help),
+        Logs.wrong(Logs.table(Logs.LONG, "When,Tag,Val", "8:00:05 PM,DI1,1")));
+    String elapsed = Logs.LONG.replace("\"8:00:00\"", "\"0:00\"");
+    assertEquals(List.of(), Logs.wrong(Logs.table(elapsed, "When,Tag,Val", "1:00:05,DI1,1")));
+  }
 }

@@ -147,7 +147,8 @@ class TableLogTest {
   void everyMistakeIsSaidWithItsPlace() {
     assertEquals(
         List.of(
-            "[a.csv:2:27] `heater` is an output, on or off, found `2` | known here: `off`, `on`",
+            "[a.csv:2:27] `heater` is an output, on or off, found `2` | known here: `off`, `on`;"
+                + " others go into `words` of `DO1` in the map",
             "[a.csv:3:29] no phase shows `RED` | did you mean `REDY`?",
             "[a.csv:4:1] `30.11.2026 08:00:10` in column `Time` is no time | date and time are"
                 + " written `2026-11-30 22:17:27`; for others write `dates: DD.MM.YYYY` or the like",
@@ -190,6 +191,43 @@ class TableLogTest {
     assertEquals(
         List.of("[a.csv:1:1] the log is empty | it needs a header row, then a row for each time"),
         Logs.said(assertThrows(Unreadable.class, () -> Logs.table(CLOCK, ""))));
+  }
+
+  /** A first map often names the column and forgets its words. */
+  @Test
+  void aColumnWithoutWordsSaysHowTheyAreWritten() {
+    String map = CLOCK.replace("DO1: { is: heater, words: { 0: off, 1: on } }", "DO1: heater");
+    assertEquals(
+        List.of(
+            "[a.csv:2:12] `heater` is an output, on or off, found `0` | known here: `off`, `on`;"
+                + " if it means one of these, write in the map `DO1: { is: heater, words: { \"0\": … } }`"),
+        Logs.wrong(Logs.table(map, HEADER, "0:00,0,0,0,0,,")));
+  }
+
+  @Test
+  void emptyRowsSayNothing() {
+    assertEquals(
+        List.of("0 call none", "9 call made"),
+        events(Logs.table(CLOCK, HEADER, "0:00,0,,,,,", ",,,,,,", "0:09,1,,,,,", "\"\",,")));
+  }
+
+  @Test
+  void textThatIsUtf8AllTheSameIsNotCalledMisspelt() {
+    String map = "encoding: windows-1252\n" + CLOCK.replace("DI2:", "Tür:");
+    assertEquals(
+        List.of(
+            "[a.csv:1:1] the log has no column `Tür` | the log is UTF-8: take `encoding` out of the map"),
+        Logs.said(
+            assertThrows(Unreadable.class, () -> Logs.table(map, HEADER.replace("DI2", "TÃ¼r")))));
+  }
+
+  @Test
+  void aTableIsNoMapOfColumns() {
+    Unreadable unreadable = assertThrows(Unreadable.class, () -> Logs.map("Time;DI1\n8:00;0\n"));
+    assertEquals(
+        List.of(
+            "[map.yaml:1:1] this is no map of columns: it is a text | write `time:` and `columns:`, and below that a line for each heading"),
+        Logs.said(unreadable));
   }
 
   @Test

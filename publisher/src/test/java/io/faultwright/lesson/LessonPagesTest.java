@@ -274,13 +274,51 @@ class LessonPagesTest {
   void whatFollowsAPhaseLeadsToIt() {
     try (BrowserContext context = used(1280)) {
       Page page = context.newPage();
-      page.navigate(address("en") + "#sequence-hot-gas-operation.phase.heating");
+      page.navigate(address("en"));
+      String first = "number => { location.hash = '#page-' + number; }";
+      page.evaluate(first, numberOf("sequence"));
+      page.locator(".is-sequence:visible .phase-names a", having("Hot-gas defrost")).click();
+      assertEquals("6 Hot-gas defrost", page.locator(".leaf:visible h1").textContent());
       for (String next : List.of("Drip", "Cold coil, fan delay", "Cooling")) {
         page.locator(".is-phase:visible .follows a", having(next)).first().click();
         String title = page.locator(".leaf:visible h1").textContent();
         assertTrue(title.endsWith(" " + next), title);
       }
     }
+  }
+
+  private static int numberOf(String kind) {
+    return 1 + sheet.leaves().stream().map(LessonSheet.Leaf::kind).toList().indexOf(kind);
+  }
+
+  /** From the back of a room nobody scrolls. */
+  @Test
+  void aSequenceFitsTheProjector() {
+    try (BrowserContext context = used(1280)) {
+      Page page = context.newPage();
+      page.navigate(address("en"));
+      page.evaluate("() => document.querySelectorAll('.draft').forEach(d => d.hidden = true)");
+      List<String> hidden = new ArrayList<>();
+      for (int i = 1; i <= sheet.leaves().size(); i++) {
+        LessonSheet.Leaf leaf = sheet.leaves().get(i - 1);
+        if (List.of("sequence", "phase", "display", "timing").contains(leaf.kind())
+            && hidden(page, i) > 0) {
+          hidden.add(i + " " + leaf.title() + ": " + hidden(page, i));
+        }
+      }
+      assertEquals(List.of(), hidden);
+    }
+  }
+
+  /** How far the last line above the foot lies below the bar, in pixels. */
+  private static int hidden(Page page, int number) {
+    page.evaluate("number => { location.hash = '#page-' + number; }", number);
+    page.waitForSelector("#page-" + number);
+    return (Integer)
+        page.evaluate(
+            "() => Math.ceil(document.querySelector('.leaf:not([hidden]) > :nth-last-child(2)')"
+                + ".getBoundingClientRect().bottom"
+                + " - document.querySelector('.turn').getBoundingClientRect().top)");
   }
 
   private static Page.LocatorOptions having(String text) {
