@@ -62,8 +62,18 @@ final class Marker {
     if (!strangers(folder).isEmpty()) {
       throw new IOException(folder.getFileName() + " holds files that were not published");
     }
+    inOrder(folder).forEach(Marker::delete);
+  }
+
+  /** What a folder holds, inner first; its list last but the folder, should a kill come between. */
+  static List<Path> inOrder(Path folder) throws IOException {
+    Path list = folder.resolve(NAME);
     try (Stream<Path> all = Files.walk(folder)) {
-      all.sorted(Comparator.reverseOrder()).forEach(Marker::delete);
+      return all.sorted(
+              Comparator.comparing((Path path) -> path.equals(folder))
+                  .thenComparing(path -> path.equals(list))
+                  .thenComparing(Comparator.reverseOrder()))
+          .toList();
     }
   }
 
