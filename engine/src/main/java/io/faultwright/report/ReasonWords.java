@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** Why a machine came into a phase, and what it waits for there. */
@@ -133,44 +134,36 @@ final class ReasonWords {
 
   /** {@code Release switch opened}. */
   String past(Event event) {
-    String title = input(event).title();
-    return event
-        .state()
-        .map(
-            state ->
-                switch (state) {
-                  case "open" -> title + " opened";
-                  case "closed" -> title + " closed";
-                  default -> title + " became " + state(event.input(), state);
-                })
-        .orElse(title);
+    return told(event, "opened", "closed", "became").map(happens(event)).orElse(title(event));
   }
 
   private String notYet(Event event) {
-    return event
-        .state()
-        .map(
-            state ->
-                switch (state) {
-                  case "open" -> "had not opened";
-                  case "closed" -> "had not closed";
-                  default -> "had not become " + state(event.input(), state);
-                })
-        .orElse("had not come");
+    return "had not " + told(event, "opened", "closed", "become").orElse("come");
   }
 
   private String awaited(Event event) {
-    String title = input(event).title();
+    return told(event, "opens", "closes", "becomes").map(happens(event)).orElse(title(event));
+  }
+
+  /** What happens to the input, by the verbs of a switch or of any other; empty for a push. */
+  private Optional<String> told(Event event, String opens, String closes, String becomes) {
     return event
         .state()
         .map(
             state ->
                 switch (state) {
-                  case "open" -> title + " opens";
-                  case "closed" -> title + " closes";
-                  default -> title + " becomes " + state(event.input(), state);
-                })
-        .orElse(title);
+                  case "open" -> opens;
+                  case "closed" -> closes;
+                  default -> becomes + " " + state(event.input(), state);
+                });
+  }
+
+  private UnaryOperator<String> happens(Event event) {
+    return told -> title(event) + " " + told;
+  }
+
+  private String title(Event event) {
+    return input(event).title();
   }
 
   private String is(InState one) {

@@ -65,15 +65,9 @@ final class ColumnMapResolver {
   }
 
   private String ignored(Scalar heading, SortedMap<String, ColumnMap.Column> columns) {
-    Optional.ofNullable(columns.get(heading.text().strip()))
-        .ifPresent(
-            column ->
-                problems.add(
-                    new Problem(
-                        List.of(heading.place(), column.heading().place()),
-                        "column " + Words.quoted(heading.text()) + " is ignored and used",
-                        "remove one of the two")));
-    return heading.text().strip();
+    Optional<Scalar> used =
+        Optional.ofNullable(columns.get(heading.text().strip())).map(ColumnMap.Column::heading);
+    return IgnoredColumn.name(heading, used, problems);
   }
 
   private void column(Entry entry, SortedMap<String, ColumnMap.Column> columns) {

@@ -88,15 +88,9 @@ final class LogMapResolver {
   }
 
   private String ignored(Scalar heading, SortedMap<String, LogMap.Column> columns) {
-    Optional.ofNullable(columns.get(heading.text().strip()))
-        .ifPresent(
-            column ->
-                problems.add(
-                    new Problem(
-                        List.of(heading.place(), column.heading().place()),
-                        "column " + Words.quoted(heading.text()) + " is ignored and used",
-                        "remove one of the two")));
-    return heading.text().strip();
+    Optional<Scalar> used =
+        Optional.ofNullable(columns.get(heading.text().strip())).map(LogMap.Column::heading);
+    return IgnoredColumn.name(heading, used, problems);
   }
 
   private void column(Entry entry, SortedMap<String, LogMap.Column> columns) {
